@@ -1,0 +1,25 @@
+-- The log of acts: only added to. One chain per frame, one for the shop; heads say where each chain stands.
+create table log_entry (
+    id bigint generated always as identity,
+    chain varchar(80) not null,
+    position bigint not null,
+    act_id uuid not null,
+    at timestamp(6) with time zone not null,
+    kind varchar(60) not null,
+    subject varchar(120) not null,
+    payload varchar(200000) not null,
+    previous_hash varchar(64) not null,
+    hash varchar(64) not null,
+    constraint log_entry_id_pkey primary key (id),
+    constraint log_entry_chain_position_key unique (chain, position),
+    constraint log_entry_act_id_chain_key unique (act_id, chain)
+);
+
+create table chain_head (
+    chain varchar(80) not null,
+    position bigint not null,
+    hash varchar(64) not null,
+    constraint chain_head_chain_pkey primary key (chain)
+);
+
+insert into chain_head (chain, position, hash) values ('shop', 0, repeat('0', 64));

@@ -1,0 +1,29 @@
+package org.trammel.shop;
+
+import java.time.Clock;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnMissingBean;
+import org.springframework.context.annotation.Bean;
+import org.springframework.modulith.Modulithic;
+import org.springframework.scheduling.annotation.EnableScheduling;
+
+/** The service of one workshop. Its modules are the packages beside this class. */
+@SpringBootApplication
+@EnableScheduling
+@Modulithic(
+        systemName = "Trammel",
+        sharedModules = {"records", "people", "stations", "settings", "web"})
+public class TrammelApplication {
+
+    public static void main(String[] args) {
+        SpringApplication.run(TrammelApplication.class, args);
+    }
+
+    /** The only clock: whoever needs the time asks this bean, so that the demo day and the tests can set it. */
+    @Bean
+    @ConditionalOnMissingBean
+    Clock clock() {
+        return Clock.systemUTC();
+    }
+}

@@ -1,0 +1,27 @@
+package org.trammel.shop.records;
+
+/**
+ * Names of the chains of the log: one for each frame, children included, and one for acts that belong to no frame. One
+ * global chain would make every tick of the shop wait for every other.
+ */
+public final class Chains {
+
+    /** Acts that belong to no frame: people, gauges, lots, settings, routes. */
+    public static final String SHOP = "shop";
+
+    private Chains() {}
+
+    /**
+     * Chain of a frame.
+     *
+     * @param serial the frame's serial without a part suffix, such as AV26101H
+     */
+    public static String frame(String serial) {
+        return "frame:" + serial;
+    }
+
+    /** Chain of an order before it has a frame. */
+    public static String order(String number) {
+        return "order:" + number;
+    }
+}

@@ -1,0 +1,12 @@
+package org.trammel.shop.records;
+
+import java.util.List;
+import java.util.UUID;
+import org.springframework.data.jpa.repository.JpaRepository;
+
+interface LogEntryRepository extends JpaRepository<LogEntry, Long> {
+
+    List<LogEntry> findByActId(UUID actId);
+
+    List<LogEntry> findByChainOrderByPosition(String chain);
+}
