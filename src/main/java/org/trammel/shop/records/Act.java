@@ -13,7 +13,12 @@ import org.jspecify.annotations.Nullable;
  * @param at the server's time, microseconds
  * @param deviceAt the device's time as it was sent; null if it sent none
  */
-public record Act(UUID id, long by, @Nullable Long device, Instant at, @Nullable Instant deviceAt) {
+public record Act(
+        UUID id,
+        long by,
+        @Nullable Long device,
+        Instant at,
+        @Nullable Instant deviceAt) {
 
     /** Id of the person that stands for the service itself (clocks that run out, seeding). */
     public static final long SERVICE = 0;

@@ -14,8 +14,8 @@ final class Seal {
     private Seal() {}
 
     static String of(String chain, long position, String previousHash, String payload) {
-        return sha256((chain + '\n' + position + '\n' + previousHash + '\n' + payload)
-                .getBytes(StandardCharsets.UTF_8));
+        return sha256(
+                (chain + '\n' + position + '\n' + previousHash + '\n' + payload).getBytes(StandardCharsets.UTF_8));
     }
 
     static String sha256(byte[] bytes) {

@@ -1,0 +1,36 @@
+package org.trammel.shop;
+
+import javax.sql.DataSource;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.config.BeanPostProcessor;
+import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Primary;
+
+/** What every {@link ShopTest} has beside the application's own beans. */
+@TestConfiguration(proxyBeanMethods = false)
+public class ShopTestBeans {
+
+    @Bean
+    @Primary
+    TestClock testClock() {
+        return new TestClock();
+    }
+
+    @Bean
+    static Statements statements() {
+        return new Statements();
+    }
+
+    @Bean
+    static BeanPostProcessor countedDataSource(ObjectProvider<Statements> statements) {
+        return new BeanPostProcessor() {
+            @Override
+            public Object postProcessAfterInitialization(Object bean, String name) {
+                return bean instanceof DataSource source
+                        ? statements.getObject().counting(source)
+                        : bean;
+            }
+        };
+    }
+}
