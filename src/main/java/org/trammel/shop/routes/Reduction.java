@@ -1,0 +1,17 @@
+package org.trammel.shop.routes;
+
+/** How the values of several sample points become the one value that is judged. */
+public enum Reduction {
+    /** One point, its value. */
+    SINGLE,
+    /** The mean of all points. */
+    MEAN,
+    /** The point farthest from the nominal. */
+    WORST,
+    /** The greatest less the least. */
+    SPAN,
+    /** The greatest value. */
+    GREATEST,
+    /** The least value. */
+    LEAST
+}

@@ -1,0 +1,23 @@
+package org.trammel.shop.routes;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One step to tick.
+ *
+ * @param text what is ticked, a few words
+ * @param instruction how, short enough for the station screen; may be empty
+ * @param photo the tick wants a photo
+ * @param irreversible the tick cannot be undone in the work itself; an open hold keeps it shut
+ * @param lotKind kind of material whose lot must be scanned: TUBE, FILLER, GAS, MEDIA, POWDER, …
+ * @param startsClock code of the clock that this tick starts
+ * @param qualification what whoever ticks must hold, where it is more than the operation's, such as PENETRANT
+ */
+public record StepSheet(
+        String text,
+        String instruction,
+        boolean photo,
+        boolean irreversible,
+        @Nullable String lotKind,
+        @Nullable String startsClock,
+        @Nullable String qualification) {}
