@@ -1,0 +1,9 @@
+package org.trammel.shop.designs;
+
+/**
+ * One line of a component list.
+ *
+ * @param what the place it has on the bicycle, such as fork or seatpost
+ * @param description maker's words, size, fit
+ */
+public record Component(String what, String description) {}
