@@ -1,0 +1,135 @@
+package org.trammel.shop.settings;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.Currency;
+import java.util.IllformedLocaleException;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.records.Refusal;
+
+/** Reads what a person typed as the value of a setting and refuses what its definition does not allow. */
+final class Worth {
+
+    private static final Pattern FIGURE = Pattern.compile("[+-]?\\d{1,10}([.,]\\d{1,4})?");
+    private static final int LONGEST_TEXT = 200;
+    private static final int LONGEST_SAID = 1000;
+
+    private Worth() {}
+
+    static String of(Definition definition, String typed) {
+        String value = typed.strip();
+        return switch (definition.kind()) {
+            case NUMBER, WHOLE -> figure(definition, value);
+            case TEXT -> text(definition, value);
+            case ZONE -> zone(definition, value);
+            case LOCALE -> locale(definition, value);
+            case CURRENCY -> currency(definition, value);
+        };
+    }
+
+    /** A source or a reason: somebody must have said something. */
+    static String said(String field, String name, @Nullable String typed) {
+        String text = typed == null ? "" : typed.strip();
+        if (text.isEmpty()) {
+            throw Refusal.input(
+                    field,
+                    name + " was not changed.",
+                    "It has no " + field + ".",
+                    field.equals("source")
+                            ? "Say where the value comes from: a standard, a data sheet, a trial of your own."
+                            : "Say why it changes now.");
+        }
+        if (text.length() > LONGEST_SAID) {
+            throw Refusal.input(
+                    field,
+                    name + " was not changed.",
+                    "The " + field + " has " + text.length() + " characters; " + LONGEST_SAID + " fit.",
+                    "Shorten it, or name the document it stands in.");
+        }
+        return text;
+    }
+
+    private static String figure(Definition definition, String value) {
+        String plain = value.replace('\u2212', '-');
+        if (!FIGURE.matcher(plain).matches()) {
+            throw refused(
+                    definition, "\"" + shown(value) + "\" is not a figure.", "Enter digits with one decimal sign.");
+        }
+        BigDecimal number = new BigDecimal(plain.replace(',', '.'));
+        if (definition.kind() == Definition.Kind.WHOLE
+                && number.stripTrailingZeros().scale() > 0) {
+            throw refused(definition, "It is counted in whole " + definition.unit() + ".", "Enter a whole figure.");
+        }
+        BigDecimal lowest = definition.lowest();
+        BigDecimal highest = definition.highest();
+        if (lowest != null && number.compareTo(lowest) < 0 || highest != null && number.compareTo(highest) > 0) {
+            throw refused(
+                    definition,
+                    plain + " is outside " + plain(lowest) + " to " + plain(highest) + ".",
+                    "Enter a value inside it.");
+        }
+        return plain(number);
+    }
+
+    private static String plain(@Nullable BigDecimal number) {
+        if (number == null) {
+            return "any";
+        }
+        BigDecimal stripped = number.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+    }
+
+    private static String text(Definition definition, String value) {
+        if (value.isEmpty() || value.length() > LONGEST_TEXT || value.chars().anyMatch(Character::isISOControl)) {
+            throw refused(
+                    definition,
+                    "It needs 1 to " + LONGEST_TEXT + " characters on one line.",
+                    "Enter it as it should be printed.");
+        }
+        return value;
+    }
+
+    private static String zone(Definition definition, String value) {
+        try {
+            return ZoneId.of(value).getId();
+        } catch (DateTimeException e) {
+            throw refused(
+                    definition, "\"" + shown(value) + "\" is not a known zone.", "Enter one such as Europe/Stockholm.");
+        }
+    }
+
+    private static String locale(Definition definition, String value) {
+        try {
+            Locale locale = new Locale.Builder().setLanguageTag(value).build();
+            if (!locale.getLanguage().isEmpty()) {
+                return locale.toLanguageTag();
+            }
+        } catch (IllformedLocaleException e) {
+            // Said below, together with the empty one.
+        }
+        throw refused(
+                definition, "\"" + shown(value) + "\" is not a language tag.", "Enter one such as sv-SE or en-IE.");
+    }
+
+    private static String currency(Definition definition, String value) {
+        try {
+            return Currency.getInstance(value.toUpperCase(Locale.ROOT)).getCurrencyCode();
+        } catch (IllegalArgumentException e) {
+            throw refused(
+                    definition,
+                    "\"" + shown(value) + "\" is not a currency code.",
+                    "Enter one of ISO 4217, such as EUR.");
+        }
+    }
+
+    private static String shown(String value) {
+        return value.length() <= 40 ? value : value.substring(0, 40) + "…";
+    }
+
+    private static Refusal refused(Definition definition, String why, String instead) {
+        return Refusal.input("value", definition.name() + " was not changed.", why, instead);
+    }
+}
