@@ -1,0 +1,58 @@
+-- Who is signed on where. open_key is filled while a sign-on is open: one doer and one second for each device.
+create table sign_on (
+    id bigint generated always as identity,
+    device_id bigint not null,
+    person_id bigint not null,
+    place varchar(30) not null,
+    since timestamp(6) with time zone not null,
+    last_seen timestamp(6) with time zone not null,
+    ended_at timestamp(6) with time zone,
+    end_reason varchar(30),
+    open_key varchar(60),
+    constraint sign_on_id_pkey primary key (id),
+    constraint sign_on_open_key_key unique (open_key),
+    constraint sign_on_device_id_fkey foreign key (device_id) references device (id),
+    constraint sign_on_person_id_fkey foreign key (person_id) references person (id),
+    constraint sign_on_place_check check (place in ('DOER', 'SECOND')),
+    constraint sign_on_end_reason_check check (end_reason in ('SIGNED_OFF', 'CHANGED', 'SWAPPED', 'LOCKED', 'LEFT',
+        'WITHDRAWN'))
+);
+
+create index sign_on_device_id_ended_at_idx on sign_on (device_id, ended_at);
+
+-- Guesses counted for a person's PIN or password, a device, an address, a name nobody has. A guess is counted before
+-- it is checked, so that guesses sent side by side do not slip through.
+create table guess_count (
+    subject varchar(100) not null,
+    failures integer not null,
+    last_at timestamp(6) with time zone not null,
+    open_from timestamp(6) with time zone not null,
+    locked_at timestamp(6) with time zone,
+    constraint guess_count_subject_pkey primary key (subject),
+    constraint guess_count_failures_check check (failures >= 0)
+);
+
+-- Signing on that failed. Only added to; old rows are swept after the time the shop keeps them.
+create table sign_on_failure (
+    id bigint generated always as identity,
+    at timestamp(6) with time zone not null,
+    person_id bigint,
+    device_id bigint,
+    address varchar(60),
+    secret varchar(30) not null,
+    locked boolean not null,
+    constraint sign_on_failure_id_pkey primary key (id),
+    constraint sign_on_failure_secret_check check (secret in ('PIN', 'PASSWORD', 'ENROLMENT', 'FIRST_OWNER'))
+);
+
+create index sign_on_failure_at_idx on sign_on_failure (at);
+
+-- The one code that makes the first owner of an empty shop; gone after use.
+create table first_owner_code (
+    id bigint generated always as identity,
+    code_hash varchar(64) not null,
+    made_at timestamp(6) with time zone not null,
+    used_at timestamp(6) with time zone,
+    constraint first_owner_code_id_pkey primary key (id),
+    constraint first_owner_code_code_hash_key unique (code_hash)
+);

@@ -1,0 +1,220 @@
+package org.trammel.shop.people;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.records.Refusal;
+
+/** Reads who works here and what each may do. */
+@Service
+@Transactional(readOnly = true)
+public class Crew {
+
+    private final PersonRepository people;
+    private final PersonNameRepository names;
+    private final QualificationRepository qualifications;
+    private final DeputyRepository deputies;
+    private final AbsenceRepository absences;
+    private final ShopDay day;
+
+    Crew(
+            PersonRepository people,
+            PersonNameRepository names,
+            QualificationRepository qualifications,
+            DeputyRepository deputies,
+            AbsenceRepository absences,
+            ShopDay day) {
+        this.people = people;
+        this.names = names;
+        this.qualifications = qualifications;
+        this.deputies = deputies;
+        this.absences = absences;
+        this.day = day;
+    }
+
+    /**
+     * The person of this id, left or not; 0 is the service itself.
+     *
+     * @throws Refusal if there is none
+     */
+    public Person byId(long id) {
+        return persons(people.lines(id, day.today())).stream()
+                .findFirst()
+                .orElseThrow(() -> Refusal.missing(
+                        "The person was not found.", "Nobody has the number " + id + ".", "Choose from the list."));
+    }
+
+    /** The person of these initials, left or not. */
+    public Optional<Person> byInitials(String initials) {
+        return persons(people.lines(initials.trim().toUpperCase(Locale.ROOT), day.today())).stream()
+                .findFirst();
+    }
+
+    /** Everybody who works here or did, by name. */
+    public List<Person> all() {
+        return persons(people.lines(day.today()));
+    }
+
+    /** Everybody who works here now, by name. */
+    public List<Person> active() {
+        return all().stream().filter(Person::active).toList();
+    }
+
+    /** The name a person had at a time; before the first known name, that one. */
+    public String nameAt(long personId, Instant at) {
+        List<PersonName> known = names.findByPersonIdOrderBySinceAscIdAsc(personId);
+        return known.stream()
+                .filter(name -> !name.since().isAfter(at))
+                .reduce((earlier, later) -> later)
+                .or(() -> known.stream().findFirst())
+                .map(PersonName::name)
+                .orElseGet(() -> byId(personId).name());
+    }
+
+    /**
+     * Lets somebody through who works here and holds one of the roles in force today.
+     *
+     * @param deed what is not done otherwise, as a sentence, such as "The lot was not released."
+     * @throws Refusal if they do not
+     */
+    public Person require(long personId, String deed, Role... any) {
+        Person person = byId(personId);
+        if (!person.active()) {
+            throw Refusal.person(
+                    deed, person.initials() + " does not work here any more.", "Let somebody of the crew do it.");
+        }
+        if (!person.isAny(any)) {
+            String wanted = Stream.of(any).map(RoleWords::of).collect(Collectors.joining(" or "));
+            throw Refusal.person(
+                    deed,
+                    "It is for the " + wanted + "; " + person.initials() + " is " + RoleWords.all(person.roles()) + ".",
+                    "Call the " + wanted + ".");
+        }
+        return person;
+    }
+
+    /** Whether somebody holds a valid qualification on a day. */
+    public boolean qualified(long personId, String qualification, LocalDate on) {
+        return standing(personId, qualification, on).valid();
+    }
+
+    /** Where somebody stands with a qualification on a day: the best of what they hold of this kind. */
+    public Standing standing(long personId, String qualification, LocalDate on) {
+        return standing(held(personId, qualification), qualification, on);
+    }
+
+    /**
+     * Lets somebody through who is qualified on a day.
+     *
+     * @param deed what is not done otherwise, as a sentence, such as "The step was not started."
+     * @throws Refusal with what is missing and what to do
+     */
+    public void requireQualified(long personId, String qualification, LocalDate on, String deed) {
+        refuseUnless(standing(personId, qualification, on), personId, deed);
+    }
+
+    /** The same, for a wall of a thickness that the qualification's range must contain. */
+    public void requireQualified(
+            long personId, String qualification, BigDecimal thicknessMm, LocalDate on, String deed) {
+        List<Qualification> held = held(personId, qualification);
+        List<Qualification> covering =
+                held.stream().filter(one -> one.coversMm(thicknessMm)).toList();
+        if (covering.isEmpty() && !held.isEmpty()) {
+            Qualification one = held.get(0);
+            throw Refusal.person(
+                    deed,
+                    byId(personId).initials() + " holds " + qualification + " for " + one.thicknessFromMm() + " to "
+                            + one.thicknessToMm() + " mm; this wall is " + thicknessMm.toPlainString() + " mm.",
+                    "Let somebody qualified for this wall do it, or have the test extended and entered by QA.");
+        }
+        refuseUnless(standing(covering, qualification, on), personId, deed);
+    }
+
+    /**
+     * Who stands in for a role today where its holder caused the matter or is away: the named deputy who is here, for
+     * the QA lead else the owner.
+     */
+    public Optional<Person> deputyOf(Role role) {
+        LocalDate today = day.today();
+        Optional<Person> named = deputies.findByRoleOrderById(role).stream()
+                .filter(row -> row.open(today))
+                .map(row -> byId(row.personId()))
+                .filter(Person::active)
+                .filter(person -> !away(person.id(), today))
+                .findFirst();
+        if (named.isPresent() || role != Role.QA_LEAD) {
+            return named;
+        }
+        return active().stream().filter(person -> person.is(Role.OWNER)).findFirst();
+    }
+
+    /** Whether somebody is noted as away on a day. */
+    public boolean away(long personId, LocalDate on) {
+        return absences.findByPersonIdOrderByFromOn(personId).stream().anyMatch(row -> row.away(on));
+    }
+
+    /** How many people work here now; for the list of what a new shop still has to enter. */
+    public long headcount() {
+        return active().size();
+    }
+
+    private List<Qualification> held(long personId, String kind) {
+        return qualifications.findByPersonIdAndKind(personId, kind).stream()
+                .map(QualificationRow::sheet)
+                .toList();
+    }
+
+    static Standing standing(List<Qualification> held, String kind, LocalDate on) {
+        return held.stream()
+                .map(one -> new Standing(kind, one.state(on), one.until()))
+                .min(Comparator.comparing(Standing::state)
+                        .thenComparing(Standing::until, Comparator.nullsFirst(Comparator.reverseOrder())))
+                .orElse(new Standing(kind, Standing.State.NOT_HELD, null));
+    }
+
+    private void refuseUnless(Standing standing, long personId, String deed) {
+        if (standing.valid()) {
+            return;
+        }
+        String who = byId(personId).initials();
+        String why = switch (standing.state()) {
+            case CONFIRMATION_LAPSED ->
+                "The six-month confirmation of " + standing.kind() + " held by " + who + " ran out on "
+                        + standing.until() + ".";
+            case EXPIRED -> standing.kind() + " held by " + who + " expired on " + standing.until() + ".";
+            case ENDED -> standing.kind() + " held by " + who + " was taken back.";
+            default -> who + " does not hold " + standing.kind() + ".";
+        };
+        throw Refusal.person(deed, why, "Let somebody qualified do it, or ask the QA lead to enter the renewal first.");
+    }
+
+    private static List<Person> persons(List<PersonRepository.Line> lines) {
+        Map<Long, PersonRepository.Line> first = new LinkedHashMap<>();
+        Map<Long, Set<Role>> roles = new LinkedHashMap<>();
+        for (PersonRepository.Line line : lines) {
+            first.putIfAbsent(line.getId(), line);
+            Set<Role> held = roles.computeIfAbsent(line.getId(), id -> EnumSet.noneOf(Role.class));
+            String role = line.getRole();
+            if (role != null) {
+                held.add(Role.valueOf(role));
+            }
+        }
+        List<Person> persons = new ArrayList<>();
+        first.forEach((id, line) -> persons.add(new Person(
+                id, line.getInitials(), line.getName(), roles.getOrDefault(id, Set.of()), line.getLeftOn() == null)));
+        return persons;
+    }
+}

@@ -1,0 +1,80 @@
+package org.trammel.shop.people;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Lock;
+import org.springframework.data.jpa.repository.NativeQuery;
+import org.springframework.data.jpa.repository.Query;
+
+interface PersonRepository extends JpaRepository<PersonRow, Long> {
+
+    /**
+     * Roles in force on a day: those held; those of a deputy while every holder is away or gone; and the QA lead's for
+     * the owner while there is neither QA lead nor deputy.
+     */
+    String ROLES_IN_FORCE = """
+            select own.person_id, own.role from person_role own
+            union
+            select d.person_id, d.role from deputy d
+            where d.from_on <= :today and (d.until_on is null or d.until_on >= :today)
+              and not exists (
+                select 1 from person_role h join person hp on hp.id = h.person_id
+                where h.role = d.role and hp.left_on is null and not exists (
+                  select 1 from absence a where a.person_id = h.person_id and :today between a.from_on and a.until_on))
+            union
+            select o.person_id, 'QA_LEAD' from person_role o
+            where o.role = 'OWNER'
+              and not exists (
+                select 1 from person_role h join person hp on hp.id = h.person_id
+                where h.role = 'QA_LEAD' and hp.left_on is null and not exists (
+                  select 1 from absence a where a.person_id = h.person_id and :today between a.from_on and a.until_on))
+              and not exists (
+                select 1 from deputy d join person dp on dp.id = d.person_id
+                where d.role = 'QA_LEAD' and d.from_on <= :today and (d.until_on is null or d.until_on >= :today)
+                  and dp.left_on is null and not exists (
+                  select 1 from absence a where a.person_id = d.person_id and :today between a.from_on and a.until_on))
+            """;
+
+    String WITH_ROLES = "select p.id as id, p.initials as initials, p.name as name, p.left_on as left_on,"
+            + " f.role as role from person p left join (" + ROLES_IN_FORCE + ") f on f.person_id = p.id ";
+
+    /** A person and one of their roles. */
+    interface Line {
+        long getId();
+
+        String getInitials();
+
+        String getName();
+
+        @Nullable
+        LocalDate getLeftOn();
+
+        @Nullable
+        String getRole();
+    }
+
+    @NativeQuery(WITH_ROLES + "where p.id = :id")
+    List<Line> lines(long id, LocalDate today);
+
+    @NativeQuery(WITH_ROLES + "where p.initials = :initials")
+    List<Line> lines(String initials, LocalDate today);
+
+    @NativeQuery(WITH_ROLES + "where p.id > 0 order by p.name, p.id")
+    List<Line> lines(LocalDate today);
+
+    Optional<PersonRow> findByInitials(String initials);
+
+    Optional<PersonRow> findByBadge(String badge);
+
+    boolean existsByInitials(String initials);
+
+    @Lock(jakarta.persistence.LockModeType.PESSIMISTIC_WRITE)
+    @Query("select p from PersonRow p where p.id = :id")
+    Optional<PersonRow> lock(long id);
+
+    @Query("select count(p) from PersonRow p join p.roles r where r = :role and p.leftOn is null")
+    long activeWith(Role role);
+}
