@@ -1,0 +1,69 @@
+package org.trammel.calc.metrology;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+
+/** How the raw values of a characteristic become the one that is judged. */
+public enum Reduction {
+    /** The one value there is. */
+    SINGLE,
+    /** Arithmetic mean. */
+    MEAN,
+    /** The value with the least margin to the limits, the first of equals. */
+    WORST,
+    /** Greatest less least, for run-out, parallelism and out-of-round. */
+    SPAN,
+    GREATEST,
+    LEAST;
+
+    /**
+     * Decimals of a mean. A mean that is not on a limit lies at least 1/n of the last stored digit off it, so for fewer
+     * than a million values of six decimals or less this rounding never changes a verdict.
+     */
+    static final int MEAN_DECIMALS = 12;
+
+    /** The reduced value, or why there is none. */
+    public sealed interface Result {
+
+        record Reduced(BigDecimal value) implements Result {}
+
+        record NotReducible(String reason) implements Result {}
+    }
+
+    /**
+     * Reduces raw values.
+     *
+     * @param raw values in the order of their sample points, all in one unit
+     * @param limits limits of the characteristic, which say what is worst
+     */
+    public Result of(List<BigDecimal> raw, Limits limits) {
+        if (raw.isEmpty()) {
+            return new Result.NotReducible("There is no reading.");
+        }
+        if (this == SINGLE && raw.size() > 1) {
+            return new Result.NotReducible("One reading is asked for and " + raw.size() + " were given.");
+        }
+        if (this == SPAN && raw.size() == 1) {
+            return new Result.NotReducible("A span needs two readings or more.");
+        }
+        return new Result.Reduced(
+                switch (this) {
+                    case SINGLE -> raw.get(0);
+                    case MEAN -> mean(raw);
+                    case WORST -> Collections.min(raw, Comparator.comparing(limits::margin));
+                    case SPAN -> Collections.max(raw).subtract(Collections.min(raw));
+                    case GREATEST -> Collections.max(raw);
+                    case LEAST -> Collections.min(raw);
+                });
+    }
+
+    private static BigDecimal mean(List<BigDecimal> raw) {
+        BigDecimal sum = raw.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal mean = sum.divide(BigDecimal.valueOf(raw.size()), MEAN_DECIMALS, RoundingMode.HALF_EVEN);
+        int kept = Math.max(sum.scale(), mean.stripTrailingZeros().scale());
+        return mean.setScale(Math.min(MEAN_DECIMALS, kept), RoundingMode.UNNECESSARY);
+    }
+}

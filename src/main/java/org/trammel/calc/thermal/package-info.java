@@ -1,0 +1,8 @@
+/**
+ * Times that open and close gates, and the air they run in: windows, waiting times, dew point.
+ *
+ * <p>Invariants: the present moment is always an argument; a doubt about a start is kept and always counted against the
+ * frame.
+ */
+@org.jspecify.annotations.NullMarked
+package org.trammel.calc.thermal;

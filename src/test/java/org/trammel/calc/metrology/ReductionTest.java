@@ -1,0 +1,77 @@
+package org.trammel.calc.metrology;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Sources: ISO 3534-1:2006, 1.7 (sample range), 1.15 (mean), from memory; the other reductions are named by what they take. */
+class ReductionTest {
+
+    private static final Limits ABOUT_ZERO = Limits.between(new BigDecimal("-1"), new BigDecimal("1"));
+
+    @Test
+    void theMeanIsExact() {
+        assertThat(reduced(Reduction.MEAN, "0.10", "0.20", "0.30")).isEqualByComparingTo("0.20");
+        assertThat(reduced(Reduction.MEAN, "0.1", "0.2")).isEqualByComparingTo("0.15");
+    }
+
+    @Test
+    void aMeanBesideTheLimitIsNotRoundedOntoIt() {
+        // 0,901 twice and 0,900 make 0,900666…: above 0,9, whatever is shown
+        BigDecimal mean = reduced(Reduction.MEAN, "0.901", "0.901", "0.900");
+        assertThat(mean).isGreaterThan(new BigDecimal("0.9")).isLessThan(new BigDecimal("0.901"));
+    }
+
+    @Test
+    void spanGreatestAndLeastAreWhatTheySay() {
+        assertThat(reduced(Reduction.SPAN, "0.02", "-0.03", "0.01")).isEqualByComparingTo("0.05");
+        assertThat(reduced(Reduction.GREATEST, "0.02", "-0.03", "0.01")).isEqualByComparingTo("0.02");
+        assertThat(reduced(Reduction.LEAST, "0.02", "-0.03", "0.01")).isEqualByComparingTo("-0.03");
+    }
+
+    @Test
+    void theWorstHasTheLeastMarginToTheLimits() {
+        assertThat(reduced(Reduction.WORST, "0.2", "-0.4", "0.3")).isEqualByComparingTo("-0.4");
+        assertThat(worst(Limits.between(BigDecimal.ZERO, new BigDecimal("1")), "0.3", "0.6", "0.1"))
+                .isEqualByComparingTo("0.1");
+        assertThat(worst(Limits.atLeast(new BigDecimal("95")), "101", "97", "99"))
+                .isEqualByComparingTo("97");
+        assertThat(worst(Limits.atMost(new BigDecimal("0.5")), "0.1", "0.7", "0.3"))
+                .isEqualByComparingTo("0.7");
+    }
+
+    @Test
+    void theFirstOfEquallyBadValuesIsTaken() {
+        assertThat(reduced(Reduction.WORST, "0.4", "-0.4")).isEqualByComparingTo("0.4");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Reduction.class)
+    void withoutReadingsThereIsNoValue(Reduction reduction) {
+        assertThat(reduction.of(List.of(), ABOUT_ZERO)).isInstanceOf(Reduction.Result.NotReducible.class);
+    }
+
+    @Test
+    void aSpanOfOneAndASingleOfTwoHaveNoValue() {
+        assertThat(Reduction.SPAN.of(values("1"), ABOUT_ZERO)).isInstanceOf(Reduction.Result.NotReducible.class);
+        assertThat(Reduction.SINGLE.of(values("1", "2"), ABOUT_ZERO)).isInstanceOf(Reduction.Result.NotReducible.class);
+        assertThat(reduced(Reduction.SINGLE, "0.30")).isEqualTo(new BigDecimal("0.30"));
+    }
+
+    private static BigDecimal reduced(Reduction reduction, String... raw) {
+        return ((Reduction.Result.Reduced) reduction.of(values(raw), ABOUT_ZERO)).value();
+    }
+
+    private static BigDecimal worst(Limits limits, String... raw) {
+        return ((Reduction.Result.Reduced) Reduction.WORST.of(values(raw), limits)).value();
+    }
+
+    private static List<BigDecimal> values(String... raw) {
+        return Stream.of(raw).map(BigDecimal::new).toList();
+    }
+}
