@@ -1,7 +1,5 @@
 package org.trammel.shop;
 
-import java.util.Map;
-
 /** H2 in memory, with the options of the application's own file database. */
 final class H2Engine extends TestEngine {
 
@@ -11,15 +9,10 @@ final class H2Engine extends TestEngine {
     }
 
     @Override
-    public Map<String, Object> connection(String database) {
-        return Map.of(
-                "spring.datasource.url",
-                "jdbc:h2:mem:" + database
-                        + ";DB_CLOSE_DELAY=-1;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH",
-                "spring.datasource.username",
-                "trammel",
-                "spring.datasource.password",
-                "");
+    public TestDatabase database(String name) {
+        String url = "jdbc:h2:mem:" + name
+                + ";DB_CLOSE_DELAY=-1;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
+        return new TestDatabase(url, "trammel", "", "trammel", "");
     }
 
     @Override

@@ -1,6 +1,5 @@
 package org.trammel.shop;
 
-import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.ApplicationContextInitializer;
@@ -25,11 +24,10 @@ public abstract class TestEngine {
     public abstract String name();
 
     /**
-     * Properties that connect the application to a database of that name, made empty at the first call in this JVM.
-     * Migrations run as the owner of the tables and the application as a role that owns none, where the engine has
-     * roles.
+     * The database of that name, made empty at the first call in this JVM. Migrations run as the owner of the tables
+     * and the application as a role that owns none, where the engine has roles.
      */
-    public abstract Map<String, Object> connection(String database);
+    public abstract TestDatabase database(String name);
 
     private static final class Holder {
 
@@ -38,6 +36,7 @@ public abstract class TestEngine {
         private static TestEngine start(String name) {
             TestEngine engine = switch (name) {
                 case "h2" -> new H2Engine();
+                case "postgresql" -> new PostgresEngine(PostgresServer.start());
                 default -> throw new IllegalArgumentException("trammel.test.engine is " + name);
             };
             LOG.info("Tests run on {}", engine);
@@ -53,7 +52,8 @@ public abstract class TestEngine {
             String database = context.getEnvironment().getProperty("trammel.test.database", "shop");
             context.getEnvironment()
                     .getPropertySources()
-                    .addFirst(new MapPropertySource("test engine", running().connection(database)));
+                    .addFirst(new MapPropertySource(
+                            "test engine", running().database(database).properties()));
         }
     }
 }

@@ -1,0 +1,78 @@
+package org.trammel.shop;
+
+import com.github.dockerjava.api.DockerClient;
+import com.github.dockerjava.api.exception.DockerException;
+import com.github.dockerjava.api.exception.NotFoundException;
+import java.io.IOException;
+import java.util.concurrent.TimeUnit;
+import org.testcontainers.DockerClientFactory;
+import org.testcontainers.postgresql.PostgreSQLContainer;
+import org.testcontainers.utility.DockerImageName;
+
+/** PostgreSQL in a container. */
+final class PostgresImage {
+
+    private static final String MADE = "local/postgres:17";
+
+    private PostgresImage() {}
+
+    static PostgresServer start() {
+        String named = System.getProperty("trammel.postgres.image", "postgres:17");
+        String image = present(named) || pulled(named) ? named : made();
+        // The JVM's end stops it: the context that uses it is closed later than any test class could.
+        @SuppressWarnings("resource")
+        PostgreSQLContainer container = new PostgreSQLContainer(
+                        DockerImageName.parse(image).asCompatibleSubstituteFor("postgres"))
+                .withUsername("postgres")
+                .withPassword("for-tests")
+                .withDatabaseName("postgres")
+                .withLabel("trammel", "tests")
+                .withCommand("postgres", "-c", "fsync=off", "-c", "max_connections=120");
+        container.start();
+        Runtime.getRuntime().addShutdownHook(new Thread(container::stop));
+        return new PostgresServer(
+                container.getHost(),
+                container.getMappedPort(5432),
+                container.getUsername(),
+                container.getPassword(),
+                "container of image " + image);
+    }
+
+    private static boolean present(String image) {
+        try {
+            client().inspectImageCmd(image).exec();
+            return true;
+        } catch (NotFoundException e) {
+            return false;
+        }
+    }
+
+    private static boolean pulled(String image) {
+        try {
+            client().pullImageCmd(image).start().awaitCompletion(120, TimeUnit.SECONDS);
+            return present(image);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        } catch (DockerException e) {
+            return false;
+        }
+    }
+
+    /** For engines that reach no registry. */
+    private static String made() {
+        if (!present(MADE)) {
+            try {
+                PostgresBinaries.run(
+                        "ops/engine/postgres-image", PostgresBinaries.archive().toString(), MADE);
+            } catch (IOException e) {
+                throw new IllegalStateException("No image of PostgreSQL can be had or made", e);
+            }
+        }
+        return MADE;
+    }
+
+    private static DockerClient client() {
+        return DockerClientFactory.instance().client();
+    }
+}

@@ -1,0 +1,34 @@
+package org.trammel.shop;
+
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.Map;
+
+/**
+ * A database of the running engine.
+ *
+ * @param user as whom the application connects
+ * @param owner as whom the migrations run; the same on an engine without roles
+ */
+public record TestDatabase(String url, String user, String password, String owner, String ownerPassword) {
+
+    /** The application's settings that lead here. */
+    Map<String, Object> properties() {
+        return Map.of(
+                "spring.datasource.url", url,
+                "spring.datasource.username", user,
+                "spring.datasource.password", password,
+                "spring.flyway.url", url,
+                "spring.flyway.user", owner,
+                "spring.flyway.password", ownerPassword);
+    }
+
+    public Connection connectAsApplication() throws SQLException {
+        return DriverManager.getConnection(url, user, password);
+    }
+
+    public Connection connectAsOwner() throws SQLException {
+        return DriverManager.getConnection(url, owner, ownerPassword);
+    }
+}
