@@ -6,6 +6,7 @@ import org.springframework.beans.factory.config.BeanPostProcessor;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Primary;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** What every {@link ShopTest} has beside the application's own beans. */
 @TestConfiguration(proxyBeanMethods = false)
@@ -15,6 +16,11 @@ public class ShopTestBeans {
     @Primary
     TestClock testClock() {
         return new TestClock();
+    }
+
+    @Bean
+    TestCrew testCrew(JdbcClient jdbc, TestClock clock) {
+        return new TestCrew(jdbc, clock);
     }
 
     @Bean

@@ -7,5 +7,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Gauges",
-        allowedDependencies = {"records", "settings"})
+        allowedDependencies = {"records", "settings", "people"})
 package org.trammel.shop.gauges;

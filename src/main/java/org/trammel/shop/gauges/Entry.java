@@ -1,0 +1,143 @@
+package org.trammel.shop.gauges;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.records.Refusal;
+
+/** Reads what was entered of a gauge and refuses what cannot be. */
+final class Entry {
+
+    private static final Pattern LABEL = Pattern.compile("[A-Z0-9][A-Z0-9/-]{0,18}[A-Z0-9]");
+    private static final BigDecimal GREATEST = new BigDecimal("1e9");
+
+    private Entry() {}
+
+    static String label(String typed) {
+        String code = Gauges.label(typed);
+        if (!LABEL.matcher(code).matches()) {
+            throw Refusal.input(
+                    "code",
+                    "The gauge was not registered.",
+                    "Its number is letters, digits and dashes, 2 to 20 of them.",
+                    "Enter what stands on its label, such as HG-1.");
+        }
+        return code;
+    }
+
+    static NewGauge read(NewGauge entry, Set<String> knownKinds) {
+        if (entry.ranges().isEmpty()) {
+            throw refused("ranges", "It has no range.", "Enter at least one kind and unit it measures.");
+        }
+        List<GaugeRange> ranges = new ArrayList<>();
+        for (GaugeRange range : entry.ranges()) {
+            ranges.add(range(range, entry.aid(), knownKinds));
+        }
+        String number = entry.makerNumber();
+        return new NewGauge(
+                line("what", entry.what(), 1, 200),
+                number == null || number.isBlank() ? null : line("makerNumber", number, 1, 80),
+                line("location", entry.location(), 0, 120),
+                entry.aid(),
+                ranges);
+    }
+
+    private static GaugeRange range(GaugeRange range, boolean aid, Set<String> knownKinds) {
+        if (!knownKinds.contains(range.kind())) {
+            throw refused("kind", "There is no gauge kind " + range.kind() + ".", "Choose a kind from the list.");
+        }
+        BigDecimal low = range.lowest();
+        BigDecimal high = range.highest();
+        if (low != null && high != null && low.compareTo(high) >= 0) {
+            throw refused(
+                    "highest",
+                    "Its range ends at " + high.toPlainString() + " and begins at " + low.toPlainString() + ".",
+                    "Enter the least value first.");
+        }
+        bounded("lowest", low);
+        bounded("highest", high);
+        positive("resolution", range.resolution(), "Its resolution");
+        positive("u", range.u(), "Its standard uncertainty");
+        positive("uPercent", range.uPercent(), "Its standard uncertainty");
+        if (range.u() != null && range.uPercent() != null) {
+            throw refused("u", "u is given both as a figure and in per cent.", "Keep the one its certificate states.");
+        }
+        boolean stated = range.u() != null || range.uPercent() != null;
+        if (aid && stated) {
+            throw refused(
+                    "u",
+                    "It is entered as an aid, which has no uncertainty.",
+                    "Leave u empty, or enter it as a gauge.");
+        }
+        if (!aid && !stated) {
+            throw refused(
+                    "u",
+                    "It has no standard uncertainty, so it could judge nothing.",
+                    "Enter u from its certificate, or enter it as an aid for plain yes-or-no use.");
+        }
+        return new GaugeRange(
+                range.kind(),
+                Units.plain(line("unit", range.unit(), aid ? 0 : 1, 20)),
+                low,
+                high,
+                range.resolution(),
+                range.u(),
+                range.uPercent(),
+                line("uSource", range.uSource(), aid ? 0 : 1, 400));
+    }
+
+    static String line(String field, String typed, int least, int most) {
+        String text = typed.strip();
+        if (text.length() < least) {
+            throw refused(field, "The field " + named(field) + " is empty.", "Fill it in.");
+        }
+        if (text.length() > most) {
+            throw refused(
+                    field,
+                    "The field " + named(field) + " has " + text.length() + " characters; " + most + " fit.",
+                    "Shorten it.");
+        }
+        if (text.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t')) {
+            throw refused(
+                    field,
+                    "The field " + named(field) + " holds a character that cannot be printed.",
+                    "Type it again.");
+        }
+        return text;
+    }
+
+    private static String named(String field) {
+        return switch (field) {
+            case "makerNumber" -> "maker's number";
+            case "uSource" -> "source of u";
+            case "asFound" -> "as found";
+            case "dueOn" -> "due on";
+            default -> field;
+        };
+    }
+
+    private static void positive(String field, @Nullable BigDecimal number, String what) {
+        if (number != null && number.signum() <= 0) {
+            throw refused(field, what + " is " + number.toPlainString() + ".", "Enter a figure above 0.");
+        }
+        bounded(field, number);
+    }
+
+    private static void bounded(String field, @Nullable BigDecimal number) {
+        if (number != null
+                && (number.abs().compareTo(GREATEST) > 0
+                        || number.stripTrailingZeros().scale() > 6)) {
+            throw refused(
+                    field,
+                    "A figure of a gauge lies within ±1 000 000 000 and has six decimals at most.",
+                    "Look at its unit again.");
+        }
+    }
+
+    private static Refusal refused(String field, String why, String instead) {
+        return Refusal.input(field, "The gauge was not entered.", why, instead);
+    }
+}

@@ -1,0 +1,357 @@
+package org.trammel.shop.gauges;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+
+/** The verbs on the register of gauges. Anybody at work may set a gauge aside; the QA lead alone lets it back. */
+@Service
+public class GaugeRegister {
+
+    private final GaugeRepository rows;
+    private final CalibrationRepository calibrations;
+    private final FailureRepository failures;
+    private final GaugeKindRepository kinds;
+    private final Crew crew;
+    private final Settings settings;
+    private final ActLog log;
+    private final ApplicationEventPublisher events;
+
+    GaugeRegister(
+            GaugeRepository rows,
+            CalibrationRepository calibrations,
+            FailureRepository failures,
+            GaugeKindRepository kinds,
+            Crew crew,
+            Settings settings,
+            ActLog log,
+            ApplicationEventPublisher events) {
+        this.rows = rows;
+        this.calibrations = calibrations;
+        this.failures = failures;
+        this.kinds = kinds;
+        this.crew = crew;
+        this.settings = settings;
+        this.log = log;
+        this.events = events;
+    }
+
+    /** Registers a gauge. It may not be used before its first calibration is recorded. */
+    @Transactional
+    public Gauge register(Act act, String code, NewGauge entry) {
+        return register(act, code, entry, List.of());
+    }
+
+    /**
+     * Registers a measuring set-up made of gauges. It has an uncertainty of its own and is usable while every part is.
+     *
+     * @param parts codes of the gauges it is made of, two or more
+     */
+    @Transactional
+    public Gauge setUp(Act act, String code, NewGauge entry, List<String> parts) {
+        Set<String> distinct = parts.stream()
+                .map(Gauges::label)
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        if (distinct.size() < 2) {
+            throw Refusal.input(
+                    "parts",
+                    "The set-up was not registered.",
+                    "It is made of " + distinct.size() + " gauge(s).",
+                    "Name two or more, or register it as a gauge.");
+        }
+        return register(act, code, entry, List.copyOf(distinct));
+    }
+
+    private Gauge register(Act act, String typed, NewGauge entry, List<String> partCodes) {
+        String code = Entry.label(typed);
+        if (!log.opens(act, "register-gauge", "gauge:" + code, Chains.SHOP)) {
+            return required(code).gauge();
+        }
+        crew.require(act.by(), "The gauge was not registered.", Role.QA_LEAD, Role.OWNER);
+        NewGauge read = Entry.read(entry, knownKinds(entry));
+        if (rows.existsByCode(code)) {
+            throw Refusal.input(
+                    "code",
+                    "The gauge was not registered.",
+                    "The number " + code + " is in the register already; numbers are never given twice.",
+                    "Enter another number.");
+        }
+        refuseSharedMakerNumber(read.makerNumber(), code);
+        GaugeRow row = new GaugeRow(code, read, parts(partCodes), act.at());
+        rows.saveAndFlush(row);
+        log.event(Chains.SHOP, "gauge-registered", Map.of("gauge", row.id(), "code", code, "parts", partCodes));
+        return row.gauge();
+    }
+
+    private Set<GaugeRow> parts(List<String> codes) {
+        Set<GaugeRow> parts = new HashSet<>(rows.findByCodeIn(codes));
+        for (String code : codes) {
+            GaugeRow part = parts.stream()
+                    .filter(row -> row.code().equals(code))
+                    .findFirst()
+                    .orElseThrow(() -> Refusal.input(
+                            "parts",
+                            "The set-up was not registered.",
+                            "No gauge carries the number " + code + ".",
+                            "Register the gauge first."));
+            if (part.setup() || part.state() == GaugeState.RETIRED) {
+                throw Refusal.input(
+                        "parts",
+                        "The set-up was not registered.",
+                        code + (part.setup() ? " is a set-up itself." : " is retired."),
+                        "Name gauges that are in the register and not retired.");
+            }
+        }
+        return parts;
+    }
+
+    /**
+     * Changes what is entered of a gauge.
+     *
+     * @param version of the gauge as it was shown
+     */
+    @Transactional
+    public Gauge edit(Act act, String code, long version, NewGauge entry) {
+        if (!opens(act, "edit-gauge", code)) {
+            return required(code).gauge();
+        }
+        GaugeRow row = required(code);
+        crew.require(act.by(), row.code() + " was not changed.", Role.QA_LEAD, Role.OWNER);
+        if (row.version() != version) {
+            throw Refusal.stale(
+                    row.code() + " was not changed.",
+                    "Somebody else changed it meanwhile.",
+                    "Look at it as it is now and change it again if need be.");
+        }
+        NewGauge read = Entry.read(entry, knownKinds(entry));
+        refuseSharedMakerNumber(read.makerNumber(), row.code());
+        row.edit(read);
+        rows.saveAndFlush(row);
+        log.event(Chains.SHOP, "gauge-edited", facts(row));
+        return row.gauge();
+    }
+
+    /**
+     * Records a calibration that found the gauge right.
+     *
+     * @param makerNumber the number on the certificate; must be the gauge's own, which catches two alike gauges that
+     *     were swapped; null only where the gauge has none
+     */
+    @Transactional
+    public Gauge calibrated(
+            Act act,
+            String code,
+            LocalDate on,
+            LocalDate due,
+            String certificate,
+            @Nullable String makerNumber,
+            String asFound) {
+        if (!opens(act, "calibrate-gauge", code)) {
+            return required(code).gauge();
+        }
+        GaugeRow row = required(code);
+        String not = "The calibration of " + row.code() + " was not recorded.";
+        crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
+        String number = Entry.line("certificate", certificate, 1, 200);
+        String found = Entry.line("asFound", asFound, 0, 1000);
+        refuseFuture("calibratedOn", not, on);
+        if (due.isBefore(on)) {
+            throw Refusal.input(
+                    "dueOn", not, "It would be due on " + due + ", before the day itself.", "Enter a later due date.");
+        }
+        refuseSwapped(row, makerNumber, not);
+        if (calibrations.existsByGaugeIdAndCalibratedOn(row.id(), on)) {
+            throw Refusal.input(
+                    "calibratedOn", not, "One of " + on + " is recorded already.", "Look at its history first.");
+        }
+        calibrations.save(new CalibrationRow(row.id(), on, due, number, found, act));
+        row.calibrated(on, due, number, act.at());
+        rows.saveAndFlush(row);
+        rows.setupsWith(row.id()).forEach(GaugeRow::takeDatesOfParts);
+        Map<String, Object> facts = facts(row);
+        facts.put("on", on.toString());
+        facts.put("due", due.toString());
+        log.event(Chains.SHOP, "gauge-calibrated", facts);
+        return row.gauge();
+    }
+
+    private static void refuseSwapped(GaugeRow row, @Nullable String typed, String not) {
+        String own = row.makerNumber();
+        String given = typed == null ? "" : typed.strip();
+        if (own != null && !own.equalsIgnoreCase(given)) {
+            throw Refusal.input(
+                    "makerNumber",
+                    not,
+                    given.isEmpty()
+                            ? "The maker's number on the certificate is missing; " + row.code() + " is " + own + "."
+                            : "The certificate is for " + given + ", " + row.code() + " is " + own + ".",
+                    "Compare label and gauge: two alike gauges may be swapped. Block both until it is clear.");
+        }
+    }
+
+    /** Sets a gauge aside. Anybody at work may. */
+    @Transactional
+    public Gauge block(Act act, String code, String reason) {
+        if (!opens(act, "block-gauge", code)) {
+            return required(code).gauge();
+        }
+        GaugeRow row = required(code);
+        requireAtWork(act, row.code() + " was not blocked.");
+        row.block(Entry.line("reason", reason, 1, 1000), act.at());
+        rows.saveAndFlush(row);
+        log.event(Chains.SHOP, "gauge-blocked", facts(row));
+        return row.gauge();
+    }
+
+    /** Lets a blocked gauge be used again. */
+    @Transactional
+    public Gauge unblock(Act act, String code, String reason) {
+        if (!opens(act, "unblock-gauge", code)) {
+            return required(code).gauge();
+        }
+        GaugeRow row = required(code);
+        crew.require(act.by(), row.code() + " was not unblocked.", Role.QA_LEAD);
+        Entry.line("reason", reason, 1, 1000);
+        row.unblock(act.at());
+        rows.saveAndFlush(row);
+        log.event(Chains.SHOP, "gauge-unblocked", facts(row));
+        return row.gauge();
+    }
+
+    /** Records that a gauge was found wrong; what was read with it is judged again by those who listen. */
+    @Transactional
+    public Gauge fail(Act act, String code, Failure failure) {
+        if (!opens(act, "fail-gauge", code)) {
+            return required(code).gauge();
+        }
+        GaugeRow row = required(code);
+        String not = "The failure of " + row.code() + " was not recorded.";
+        crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
+        refuseFuture("foundOn", not, failure.foundOn());
+        String note = Entry.line("note", failure.note(), 1, 4000);
+        if (failure.error() != null && failure.unit().isBlank()) {
+            throw Refusal.input("unit", not, "The error found has no unit.", "Enter the unit of the error.");
+        }
+        LocalDate lastGood = row.calibratedOn();
+        Failure read =
+                new Failure(failure.foundOn(), failure.error(), Units.plain(failure.unit()), failure.errorAt(), note);
+        FailureRow found = failures.save(new FailureRow(row.id(), lastGood, read, act));
+        row.fail(note.length() <= 1000 ? note : note.substring(0, 999) + "…", act.at());
+        rows.saveAndFlush(row);
+        Set<Long> means = new HashSet<>();
+        means.add(row.id());
+        rows.setupsWith(row.id()).forEach(setup -> means.add(setup.id()));
+        Map<String, Object> facts = facts(row);
+        facts.put("failure", found.id());
+        facts.put("foundOn", read.foundOn().toString());
+        facts.put("lastGoodOn", lastGood == null ? "" : lastGood.toString());
+        facts.put("error", read.error() == null ? "" : read.error().toPlainString() + " " + read.unit());
+        log.event(Chains.SHOP, "gauge-failed", facts);
+        events.publishEvent(new GaugeFailed(
+                act, row.id(), row.code(), means, lastGood, read.foundOn(), read.error(), read.unit(), read.errorAt()));
+        return row.gauge();
+    }
+
+    /** Takes a gauge out of the register for good; its number is never given again. */
+    @Transactional
+    public Gauge retire(Act act, String code, String reason) {
+        if (!opens(act, "retire-gauge", code)) {
+            return required(code).gauge();
+        }
+        GaugeRow row = required(code);
+        crew.require(act.by(), row.code() + " was not retired.", Role.QA_LEAD, Role.OWNER);
+        row.retire(Entry.line("reason", reason, 1, 1000), act.at());
+        rows.saveAndFlush(row);
+        log.event(Chains.SHOP, "gauge-retired", facts(row));
+        return row.gauge();
+    }
+
+    private boolean opens(Act act, String kind, String code) {
+        return log.opens(act, kind, "gauge:" + Gauges.label(code), Chains.SHOP);
+    }
+
+    private GaugeRow required(String code) {
+        return rows.withRanges(Gauges.label(code))
+                .orElseThrow(() -> Refusal.missing(
+                        "The gauge was not found.",
+                        "No gauge carries the number " + code.strip() + ".",
+                        "Choose it from the register."));
+    }
+
+    private Set<String> knownKinds(NewGauge entry) {
+        List<String> asked = entry.ranges().stream().map(GaugeRange::kind).toList();
+        return kinds.findByCodeIn(asked).stream().map(row -> row.kind().code()).collect(Collectors.toSet());
+    }
+
+    private void refuseSharedMakerNumber(@Nullable String number, String code) {
+        if (number != null) {
+            rows.findByMakerNumber(number)
+                    .filter(other -> !other.code().equals(code))
+                    .ifPresent(other -> {
+                        throw Refusal.input(
+                                "makerNumber",
+                                "The gauge was not entered.",
+                                "The maker's number " + number + " belongs to " + other.code() + ".",
+                                "Compare the labels: one of the two may be swapped.");
+                    });
+        }
+    }
+
+    private void refuseFuture(String field, String not, LocalDate day) {
+        if (day.isAfter(settings.today())) {
+            throw Refusal.input(
+                    field,
+                    not,
+                    day + " has not come yet; it is " + settings.today() + ".",
+                    "Enter the day it was done on.");
+        }
+    }
+
+    private void requireAtWork(Act act, String not) {
+        if (!crew.byId(act.by()).mayWork()) {
+            throw Refusal.person(
+                    not, "Only people at work in the shop change the register.", "Let somebody of the crew do it.");
+        }
+    }
+
+    private static Map<String, Object> facts(GaugeRow row) {
+        Map<String, Object> facts = new HashMap<>();
+        facts.put("gauge", row.id());
+        facts.put("code", row.code());
+        facts.put("state", row.state().name());
+        return facts;
+    }
+
+    /** Calibrations of a gauge, newest first. */
+    @Transactional(readOnly = true)
+    public List<Calibration> calibrationsOf(long gaugeId) {
+        return calibrations.findByGaugeIdOrderByCalibratedOnDesc(gaugeId).stream()
+                .map(CalibrationRow::calibration)
+                .toList();
+    }
+
+    /** Failures of a gauge, newest first. */
+    @Transactional(readOnly = true)
+    public List<Failure> failuresOf(long gaugeId) {
+        return failures.findByGaugeIdOrderByIdDesc(gaugeId).stream()
+                .map(FailureRow::failure)
+                .toList();
+    }
+}

@@ -1,0 +1,33 @@
+package org.trammel.shop.web;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.records.Refusal;
+
+/**
+ * A refusal as a page shows it.
+ *
+ * @param field the field at fault, if one is
+ * @param again whether the same act may be sent again with a confirmation
+ * @param action where it is sent again
+ * @param resend what was typed, to be sent again as it was
+ * @param secrets fields that must be typed again because they are never kept
+ */
+public record Shown(
+        String what,
+        String why,
+        String instead,
+        @Nullable String field,
+        boolean again,
+        String action,
+        List<Typed> resend,
+        List<String> secrets) {
+
+    /** One value of a form as it was typed. */
+    public record Typed(String name, String value) {}
+
+    static Shown of(Refusal refusal) {
+        return new Shown(
+                refusal.what(), refusal.why(), refusal.instead(), refusal.field(), false, "", List.of(), List.of());
+    }
+}

@@ -1,0 +1,22 @@
+package org.trammel.shop.web;
+
+import java.util.List;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.web.method.support.HandlerMethodArgumentResolver;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+
+/** Makes the module's conventions known to the framework. */
+@Configuration(proxyBeanMethods = false)
+class WebSetup implements WebMvcConfigurer {
+
+    private final ActResolver acts;
+
+    WebSetup(ActResolver acts) {
+        this.acts = acts;
+    }
+
+    @Override
+    public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
+        resolvers.add(acts);
+    }
+}
