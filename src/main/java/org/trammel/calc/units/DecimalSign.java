@@ -1,6 +1,8 @@
 package org.trammel.calc.units;
 
 import java.math.BigDecimal;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 
 /** How a number is written for a reader: its decimal sign, a true minus (U+2212), no sign between thousands. */
 public enum DecimalSign {
@@ -13,6 +15,11 @@ public enum DecimalSign {
 
     DecimalSign(char sign) {
         this.sign = sign;
+    }
+
+    /** The sign a locale writes. */
+    public static DecimalSign of(Locale locale) {
+        return DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',' ? COMMA : POINT;
     }
 
     /**

@@ -14,6 +14,11 @@ public enum Role {
     /** Reads everything but personal data; does nothing. */
     AUDITOR;
 
+    /** The word people read. */
+    public String word() {
+        return RoleWords.of(this);
+    }
+
     /** The authority Spring Security knows this role by. */
     public String authority() {
         return "ROLE_" + name();

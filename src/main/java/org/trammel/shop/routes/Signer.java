@@ -3,15 +3,26 @@ package org.trammel.shop.routes;
 /** In which capacity somebody signs an operation or a characteristic. */
 public enum Signer {
     /** Whoever did the work. */
-    WORKER,
+    WORKER("worker"),
     /** An independent second person: never one of those who did the work. */
-    SECOND,
+    SECOND("second person"),
     /** An aligner authorised for cold-set. */
-    ALIGNER,
+    ALIGNER("aligner"),
     /** The QA lead. */
-    QA,
+    QA("QA lead"),
     /** The owner. */
-    OWNER,
+    OWNER("owner"),
     /** Whoever runs the ovens. */
-    HEAT_TREATER
+    HEAT_TREATER("heat-treater");
+
+    private final String word;
+
+    Signer(String word) {
+        this.word = word;
+    }
+
+    /** The word people read. */
+    public String word() {
+        return word;
+    }
 }

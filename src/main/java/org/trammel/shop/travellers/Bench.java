@@ -1,0 +1,384 @@
+package org.trammel.shop.travellers;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.web.Formats;
+
+/** What a worker does at a station: tick, take a tick back, break off and take up again. */
+@Service
+public class Bench {
+
+    private static final String FRAME_AGAIN = "Open the frame again to see where it stands.";
+
+    private final Locator locator;
+    private final TravellerRepository travellers;
+    private final OperationRepository operations;
+    private final StepRepository steps;
+    private final TickRepository ticks;
+    private final SignatureRepository signatures;
+    private final FrameClockRepository clocks;
+    private final PhotoRepository photos;
+    private final Progress progress;
+    private final Gate gate;
+    private final Crewed crewed;
+    private final Settings settings;
+    private final ActLog log;
+    private final Formats formats;
+    private final ObjectProvider<MaterialIssue> materials;
+
+    Bench(
+            Locator locator,
+            TravellerRepository travellers,
+            OperationRepository operations,
+            StepRepository steps,
+            TickRepository ticks,
+            SignatureRepository signatures,
+            FrameClockRepository clocks,
+            PhotoRepository photos,
+            Progress progress,
+            Gate gate,
+            Crewed crewed,
+            Settings settings,
+            ActLog log,
+            Formats formats,
+            ObjectProvider<MaterialIssue> materials) {
+        this.locator = locator;
+        this.travellers = travellers;
+        this.operations = operations;
+        this.steps = steps;
+        this.ticks = ticks;
+        this.signatures = signatures;
+        this.clocks = clocks;
+        this.photos = photos;
+        this.progress = progress;
+        this.gate = gate;
+        this.crewed = crewed;
+        this.settings = settings;
+        this.log = log;
+        this.formats = formats;
+        this.materials = materials;
+    }
+
+    /**
+     * Ticks a step, or the same step of several frames at once. Either all are ticked or none.
+     *
+     * @param lot code of the lot scanned, where the step asks for one
+     * @param reason why the step is ticked before an earlier one, where it is
+     */
+    @Transactional
+    public void tick(Act act, List<Long> stepIds, @Nullable String lot, @Nullable String reason) {
+        List<Locator.Place> places = locator.ofSteps(stepIds);
+        if (stepIds.isEmpty() || places.isEmpty()) {
+            throw noSuch("step");
+        }
+        if (!log.opens(act, "tick", subject("step", stepIds), chains(places))) {
+            return;
+        }
+        Person person = crewed.worker(act.by(), "Ticking a step");
+        List<Step> chosen = stepIds.stream()
+                .distinct()
+                .map(id -> steps.findById(id).orElseThrow(() -> noSuch("step")))
+                .toList();
+        if (chosen.size() > 1) {
+            requireTogether(chosen);
+        }
+        for (Step step : chosen) {
+            tickOne(act, person, step, trimmed(lot), trimmed(reason));
+        }
+    }
+
+    private void requireTogether(List<Step> chosen) {
+        String text = chosen.get(0).text();
+        for (Step step : chosen) {
+            Operation operation = operation(step);
+            if (!operation.together() || !step.text().equals(text)) {
+                throw Refusal.state(
+                        "These steps cannot be ticked together.",
+                        "The route lets operation " + operation.called()
+                                + (operation.together()
+                                        ? " be ticked for several frames, but the steps differ: " + text + " and "
+                                                + step.text() + "."
+                                        : " be ticked for one frame at a time only."),
+                        "Tick them one frame after the other.");
+            }
+        }
+    }
+
+    private void tickOne(Act act, Person person, Step step, @Nullable String lot, @Nullable String reason) {
+        Operation operation = operation(step);
+        Traveller traveller = traveller(operation);
+        traveller.requireOpen("worked on");
+        if (step.ticked()) {
+            throw Refusal.stale(
+                    "Step " + step.position() + ", " + step.text() + ", was not ticked again.",
+                    "It was ticked at " + formats.time(step.tickedAt()) + " by "
+                            + crewed.person(step.tickedBy()).name() + ".",
+                    "If it was done twice, leave a note; if the tick is wrong, take it back.");
+        }
+        progress.begin(act, traveller, operation);
+        operation.requireAt("worked on", OperationState.IN_WORK);
+        crewed.qualified(person, operation.qualification(), "Operation " + operation.called(), act.at());
+        crewed.qualified(person, step.qualification(), "Step " + step.position(), act.at());
+        requireOrder(step, reason);
+        if (step.irreversible() || operation.irreversible()) {
+            Gate.refuseFirst(gate.held(traveller, operation, "go on"));
+        }
+        if (step.photo() && !photos.existsByStepId(step.id())) {
+            throw Refusal.state(
+                    "Step " + step.position() + ", " + step.text() + ", cannot be ticked.",
+                    "It asks for a photograph and there is none.",
+                    "Take the photograph, then tick.");
+        }
+        if (step.lotKind() != null) {
+            issue(act, traveller, operation, step, lot);
+        }
+        step.tick(act.by(), act.at());
+        ticks.save(new Tick(step, false, act, step.lotKind() == null ? null : lot, reason));
+        log.event(
+                traveller.chain(),
+                "ticked",
+                Map.of("step", step.id(), "operation", operation.id(), "part", traveller.part()));
+        startClock(act, traveller, step);
+        progress.settle(act, traveller, operation);
+    }
+
+    private void requireOrder(Step step, @Nullable String reason) {
+        List<Step> before = steps.findByOperationIdOrderByPosition(step.operationId()).stream()
+                .filter(s -> s.position() < step.position() && !s.ticked())
+                .toList();
+        if (!before.isEmpty() && reason == null) {
+            throw Refusal.ask(
+                    "reason",
+                    "Step " + step.position() + ", " + step.text() + ", cannot be ticked yet.",
+                    "Step " + before.get(0).position() + ", " + before.get(0).text() + ", comes before it.",
+                    "Tick that one first, or say why the order is another one this time.");
+        }
+    }
+
+    private void issue(Act act, Traveller traveller, Operation operation, Step step, @Nullable String lot) {
+        if (lot == null) {
+            throw Refusal.input(
+                    "lot",
+                    "Step " + step.position() + ", " + step.text() + ", cannot be ticked.",
+                    "It asks for a lot (" + step.lotKind() + ") and none was scanned.",
+                    "Scan the label of the lot, or type its code.");
+        }
+        materials
+                .getObject()
+                .issue(
+                        act,
+                        lot,
+                        step.lotKind(),
+                        new MaterialIssue.Use(
+                                traveller.serial(),
+                                traveller.part(),
+                                traveller.metal(),
+                                operation.code(),
+                                step.text()));
+    }
+
+    private void startClock(Act act, Traveller traveller, Step step) {
+        if (step.startsClock() == null) {
+            return;
+        }
+        clocks.findByTravellerIdOrderById(traveller.id()).stream()
+                .filter(c -> c.code().equals(step.startsClock()))
+                .forEach(c -> progress.start(act, traveller, c, step.id()));
+    }
+
+    /**
+     * Takes a tick back by a record of its own. For two minutes the same person does it freely; later it needs a
+     * reason; once a gate behind it is signed, or a later operation begun, it needs the QA lead.
+     */
+    @Transactional
+    public void untick(Act act, long stepId, @Nullable String reason) {
+        List<Locator.Place> places = locator.ofSteps(List.of(stepId));
+        if (places.isEmpty()) {
+            throw noSuch("step");
+        }
+        if (!log.opens(act, "untick", subject("step", List.of(stepId)), chains(places))) {
+            return;
+        }
+        Person person = crewed.worker(act.by(), "Taking a tick back");
+        Step step = steps.findById(stepId).orElseThrow(() -> noSuch("step"));
+        Operation operation = operation(step);
+        Traveller traveller = traveller(operation);
+        traveller.requireOpen("worked on");
+        if (!step.ticked()) {
+            throw Refusal.stale(
+                    "Step " + step.position() + " was not taken back.", "It is not ticked.", FRAME_AGAIN);
+        }
+        requireMayUntick(act, person, traveller, operation, step, trimmed(reason));
+        step.untick();
+        ticks.save(new Tick(step, true, act, null, trimmed(reason)));
+        log.event(traveller.chain(), "unticked", Map.of("step", step.id(), "operation", operation.id()));
+        reopen(traveller, operation);
+        clocks.findByTravellerIdOrderById(traveller.id()).stream()
+                .filter(FrameClock::running)
+                .filter(c -> c.startedByStepId() == null
+                        ? c.startedBy().equals(operation.code())
+                        : c.startedByStepId() == step.id())
+                .forEach(FrameClock::takeBack);
+    }
+
+    private void requireMayUntick(
+            Act act,
+            Person person,
+            Traveller traveller,
+            Operation operation,
+            Step step,
+            @Nullable String reason) {
+        boolean own = step.tickedBy() != null && step.tickedBy() == person.id();
+        boolean free = own
+                && !act.at()
+                        .isAfter(step.tickedAt()
+                                .plus(Duration.ofMinutes(settings.whole("undo.free.minutes"))));
+        boolean passed = signed(operation) || begunAfter(traveller, operation);
+        if (!passed && free) {
+            return;
+        }
+        if (passed && !person.is(Role.QA_LEAD)) {
+            throw Refusal.person(
+                    "Step " + step.position() + " cannot be taken back by " + person.name() + ".",
+                    "The gate of operation " + operation.called() + " is signed, or a later operation has begun.",
+                    "Call the QA lead, who can take it back with a reason.");
+        }
+        if (!passed && !own && !person.is(Role.QA_LEAD)) {
+            throw Refusal.person(
+                    "Step " + step.position() + " cannot be taken back by " + person.name() + ".",
+                    "It was ticked by " + crewed.person(step.tickedBy()).name() + ".",
+                    "Whoever ticked it takes it back, or the QA lead.");
+        }
+        if (reason == null) {
+            throw Refusal.input(
+                    "reason",
+                    "Step " + step.position() + " cannot be taken back without a reason.",
+                    "It was ticked at " + formats.time(step.tickedAt()) + "; the free " + settings.whole("undo.free.minutes")
+                            + " minutes are over.",
+                    "Say why it is taken back.");
+        }
+    }
+
+    private boolean signed(Operation operation) {
+        return signatures.findByOperationIdOrderById(operation.id()).stream().anyMatch(operation::counts);
+    }
+
+    private boolean begunAfter(Traveller traveller, Operation operation) {
+        return operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
+                .anyMatch(o -> o.position() > operation.position()
+                        && o.state() != OperationState.WAITING
+                        && o.state() != OperationState.REPEATED);
+    }
+
+    /** Steps that want a qualification of their own, such as a penetrant test, are done again. */
+    void untickQualified(Act act, Operation operation) {
+        for (Step step : steps.findByOperationIdOrderByPosition(operation.id())) {
+            if (step.ticked() && step.qualification() != null) {
+                step.untick();
+                ticks.save(new Tick(step, true, act, null, "the frame was cold-set since"));
+            }
+        }
+    }
+
+    /** Opens the operation again after something it was done by was taken back. */
+    void reopen(Traveller traveller, Operation operation) {
+        if (operation.state() == OperationState.IN_WORK) {
+            return;
+        }
+        operation.reopen(signatures.findByOperationIdOrderById(operation.id()).stream()
+                .map(Signature::id)
+                .reduce((a, b) -> b)
+                .orElse(null));
+        traveller.takeUpAgain();
+        traveller.standsAt(operation);
+    }
+
+    /** Breaks the work off with a reason; it is taken up again by {@link #resume}. */
+    @Transactional
+    public void stop(Act act, long operationId, String reason) {
+        onOperation(act, "stop", operationId, (traveller, operation) -> {
+            crewed.worker(act.by(), "Breaking work off");
+            operation.stop(required(reason, "reason", "The work cannot be broken off without a reason."));
+            log.event(traveller.chain(), "work stopped", Map.of("operation", operation.id()));
+        });
+    }
+
+    @Transactional
+    public void resume(Act act, long operationId) {
+        onOperation(act, "resume", operationId, (traveller, operation) -> {
+            crewed.worker(act.by(), "Taking work up again");
+            operation.resume();
+            log.event(traveller.chain(), "work taken up", Map.of("operation", operation.id()));
+            progress.settle(act, traveller, operation);
+        });
+    }
+
+    /** Something done to one operation under the lock of its frame. */
+    interface Deed {
+        void on(Traveller traveller, Operation operation);
+    }
+
+    void onOperation(Act act, String kind, long operationId, Deed deed) {
+        List<Locator.Place> places = locator.ofOperations(List.of(operationId));
+        if (places.isEmpty()) {
+            throw noSuch("operation");
+        }
+        if (!log.opens(act, kind, subject("operation", List.of(operationId)), chains(places))) {
+            return;
+        }
+        Operation operation = operations.findById(operationId).orElseThrow(() -> noSuch("operation"));
+        Traveller traveller = traveller(operation);
+        traveller.requireOpen("worked on");
+        deed.on(traveller, operation);
+    }
+
+    private Operation operation(Step step) {
+        return operations.findById(step.operationId()).orElseThrow(() -> noSuch("operation"));
+    }
+
+    private Traveller traveller(Operation operation) {
+        return travellers.findById(operation.travellerId()).orElseThrow(() -> noSuch("traveller"));
+    }
+
+    static Refusal noSuch(String thing) {
+        return Refusal.missing(
+                "Nothing was done.", "There is no such " + thing + ".", "Open the frame again from its tag.");
+    }
+
+    static String[] chains(List<Locator.Place> places) {
+        return places.stream().map(Locator.Place::chain).toArray(String[]::new);
+    }
+
+    static String subject(String thing, List<Long> ids) {
+        String all = ids.stream().sorted().map(String::valueOf).collect(Collectors.joining(","));
+        return thing + ":" + (all.length() > 100 ? all.length() + "#" + all.hashCode() : all);
+    }
+
+    static @Nullable String trimmed(@Nullable String words) {
+        return words == null || words.isBlank() ? null : words.strip();
+    }
+
+    static String required(@Nullable String words, String field, String what) {
+        String said = trimmed(words);
+        if (said == null) {
+            throw Refusal.input(field, what, "Nothing was said.", "Say it in a few words.");
+        }
+        if (said.length() > 1000) {
+            throw Refusal.input(
+                    field, what, "It is " + said.length() + " characters long; 1000 are kept.", "Say it shorter.");
+        }
+        return said;
+    }
+}

@@ -1,0 +1,30 @@
+package org.trammel.shop.travellers;
+
+/** What the newest valid reading said about a characteristic of one frame. */
+public enum CharacteristicState {
+    OPEN("to be read"),
+    /** The first of two people has read it, conforming. */
+    FIRST_READ("second person to read"),
+    CONFORMING("conforming"),
+    NOT_CONFORMING("not conforming"),
+    UNDECIDED("undecided"),
+    /** Read where it is not decided, and inside the triage limit. */
+    INFORMATION("noted"),
+    /** Not conforming, and released by a concession. */
+    CONCESSION("concession");
+
+    private final String word;
+
+    CharacteristicState(String word) {
+        this.word = word;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** True if it no longer keeps its operation open. */
+    public boolean settled() {
+        return this == CONFORMING || this == INFORMATION || this == CONCESSION;
+    }
+}

@@ -1,0 +1,35 @@
+package org.trammel.shop.travellers;
+
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.routes.ClockKind;
+
+/** A clock of a frame as a screen shows it. */
+public record ClockView(
+        String code,
+        String name,
+        ClockKind kind,
+        ClockState state,
+        long minutes,
+        List<String> gates,
+        @Nullable Instant startedAt,
+        @Nullable Instant endsAt) {
+
+    static ClockView of(FrameClock clock) {
+        return new ClockView(
+                clock.code(),
+                clock.name(),
+                clock.kind(),
+                clock.state(),
+                clock.minutes(),
+                clock.gates(),
+                clock.startedAt(),
+                clock.endsAt());
+    }
+
+    /** True while it runs and is open at that instant. */
+    public boolean openAt(Instant at) {
+        return state == ClockState.RUNNING && endsAt != null && !at.isAfter(endsAt);
+    }
+}

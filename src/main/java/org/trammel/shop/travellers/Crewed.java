@@ -1,0 +1,78 @@
+package org.trammel.shop.travellers;
+
+import java.time.Instant;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+
+/** Who may do what at a station: the questions every verb on a frame asks about a person. */
+@Component
+class Crewed {
+
+    private final Crew crew;
+    private final Settings settings;
+
+    Crewed(Crew crew, Settings settings) {
+        this.crew = crew;
+        this.settings = settings;
+    }
+
+    Person person(long id) {
+        return crew.byId(id);
+    }
+
+    /** A person who may tick, read, note and stop; a reader may not. */
+    Person worker(long id, String deed) {
+        Person person = crew.byId(id);
+        if (!person.mayWork()) {
+            throw Refusal.person(
+                    deed + " is not open to " + person.name() + ".",
+                    person.active() ? "An auditor reads and changes nothing." : "This person has left the shop.",
+                    "Somebody who works here signs on and does it.");
+        }
+        return person;
+    }
+
+    /** A worker who may also sign: an apprentice may not. */
+    Person signing(long id, String deed) {
+        Person person = worker(id, deed);
+        if (!person.maySign()) {
+            throw Refusal.person(
+                    deed + " is not open to " + person.name() + ".",
+                    "An apprentice may tick and read, and may not sign.",
+                    "Call a worker who took no part in it.");
+        }
+        return person;
+    }
+
+    /** Somebody who holds the role, or deputises for it today. */
+    Person holding(long id, Role role, String deed) {
+        Person person = signing(id, deed);
+        if (!person.is(role)) {
+            throw Refusal.person(
+                    deed + " is not open to " + person.name() + ".",
+                    "It is for the " + role.word() + " or a named deputy.",
+                    "Call the " + role.word() + ".");
+        }
+        return person;
+    }
+
+    /** Whether somebody stands in for the QA lead where the QA lead took part in the matter. */
+    boolean standsInForQaLead(Person person, Set<Long> tookPart) {
+        boolean qaLeadTookPart = tookPart.stream().anyMatch(id -> crew.byId(id).is(Role.QA_LEAD));
+        return qaLeadTookPart
+                && crew.deputyOf(Role.QA_LEAD).filter(d -> d.id() == person.id()).isPresent();
+    }
+
+    void qualified(Person person, @Nullable String qualification, String deed, Instant at) {
+        if (qualification != null) {
+            crew.requireQualified(person.id(), qualification, settings.dayOf(at), deed);
+        }
+    }
+
+}

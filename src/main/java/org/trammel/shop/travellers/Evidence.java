@@ -1,0 +1,304 @@
+package org.trammel.shop.travellers;
+
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Reduction;
+import org.trammel.shop.routes.Rule;
+import org.trammel.shop.routes.Signer;
+
+/**
+ * Where the modules that keep evidence give it to a frame. What they report moves the frame on, or holds it, in the
+ * same transaction.
+ */
+@Service
+public class Evidence {
+
+    private final Locator locator;
+    private final TravellerRepository travellers;
+    private final OperationRepository operations;
+    private final CharacteristicRepository characteristics;
+    private final FrameClockRepository clocks;
+    private final Bench bench;
+    private final Doers doers;
+    private final Gate gate;
+    private final Progress progress;
+    private final Crewed crewed;
+    private final ActLog log;
+    private final ApplicationEventPublisher events;
+
+    Evidence(
+            Locator locator,
+            TravellerRepository travellers,
+            OperationRepository operations,
+            CharacteristicRepository characteristics,
+            FrameClockRepository clocks,
+            Bench bench,
+            Doers doers,
+            Gate gate,
+            Progress progress,
+            Crewed crewed,
+            ActLog log,
+            ApplicationEventPublisher events) {
+        this.locator = locator;
+        this.travellers = travellers;
+        this.operations = operations;
+        this.characteristics = characteristics;
+        this.clocks = clocks;
+        this.bench = bench;
+        this.doers = doers;
+        this.gate = gate;
+        this.progress = progress;
+        this.crewed = crewed;
+        this.log = log;
+        this.events = events;
+    }
+
+    /** A characteristic as whoever reads it needs it. */
+    public record Wanted(
+            long characteristicId,
+            long operationId,
+            long travellerId,
+            String serial,
+            String part,
+            String chain,
+            String operationCode,
+            OperationState operationState,
+            String code,
+            String name,
+            String unit,
+            int decimals,
+            @Nullable BigDecimal nominal,
+            @Nullable BigDecimal lowerLimit,
+            @Nullable BigDecimal upperLimit,
+            String gaugeKind,
+            List<String> points,
+            Reduction reduction,
+            Rule rule,
+            boolean sided,
+            boolean readBack,
+            boolean secondPerson,
+            boolean deciding,
+            @Nullable String coldSetClock,
+            int coldSetAttempts,
+            @Nullable BigDecimal coldSetAmount,
+            @Nullable BigDecimal triageTolerances,
+            CharacteristicState state,
+            @Nullable Long readingId) {}
+
+    /** The characteristic as it is now, without any lock. */
+    @Transactional(readOnly = true)
+    public Wanted wanted(long characteristicId) {
+        Characteristic c = characteristics.findById(characteristicId).orElseThrow(() -> Bench.noSuch("characteristic"));
+        Operation o = operations.findById(c.operationId()).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        return wanted(t, o, c);
+    }
+
+    private static Wanted wanted(Traveller t, Operation o, Characteristic c) {
+        return new Wanted(
+                c.id(),
+                o.id(),
+                t.id(),
+                t.serial(),
+                t.part(),
+                t.chain(),
+                o.code(),
+                o.state(),
+                c.code(),
+                c.name(),
+                c.unit(),
+                c.decimals(),
+                c.nominal(),
+                c.lowerLimit(),
+                c.upperLimit(),
+                c.gaugeKind(),
+                c.points(),
+                c.reduction(),
+                c.rule(),
+                c.sided(),
+                c.readBack(),
+                c.secondPerson(),
+                c.deciding(),
+                c.coldSetClock(),
+                c.coldSetAttempts(),
+                c.coldSetAmount(),
+                c.triageTolerances(),
+                c.state(),
+                c.readingId());
+    }
+
+    /**
+     * Locks the frame and opens the act of giving evidence for a characteristic.
+     *
+     * @return false if the act was carried out before
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public boolean opens(Act act, String kind, long characteristicId) {
+        List<Locator.Place> places = locator.ofCharacteristic(characteristicId);
+        if (places.isEmpty()) {
+            throw Bench.noSuch("characteristic");
+        }
+        return log.opens(act, kind, "characteristic:" + characteristicId, Bench.chains(places));
+    }
+
+    /**
+     * Refuses unless the characteristic may be read now by the person who acts: its operation is at hand, and the
+     * person may sign the reading. A hold never stops a reading; it stops the operation from being begun by it.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public Wanted readable(Act act, long characteristicId) {
+        Characteristic c = characteristics.findById(characteristicId).orElseThrow(() -> Bench.noSuch("characteristic"));
+        Operation o = operations.findById(c.operationId()).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        t.requireOpen("measured");
+        String deed = "Reading " + c.code() + ", " + c.name();
+        Person person = crewed.worker(act.by(), deed);
+        requireReader(act, person, c, deed);
+        Gate.refuseFirst(gate.earlier(t, o));
+        if (o.state() == OperationState.WAITING && gate.held(t, o, "begin").isEmpty()) {
+            progress.begin(act, t, o);
+        }
+        o.requireAt("measured", OperationState.WAITING, OperationState.IN_WORK, OperationState.AT_POINT, OperationState.STOPPED);
+        if (c.state() == CharacteristicState.CONCESSION) {
+            throw Refusal.state(
+                    deed + " is not needed.",
+                    "It is released by concession " + c.nonconformance() + ".",
+                    "Ask the QA lead to withdraw the concession if it must be read again.");
+        }
+        return wanted(t, o, c);
+    }
+
+    private void requireReader(Act act, Person person, Characteristic c, String deed) {
+        List<Signer> signers = c.signers();
+        if (signers.isEmpty() || signers.contains(Signer.WORKER) || signers.contains(Signer.SECOND)) {
+            return;
+        }
+        boolean may = person.is(Role.QA_LEAD)
+                || signers.contains(Signer.ALIGNER) && person.is(Role.ALIGNER)
+                || signers.contains(Signer.HEAT_TREATER) && person.is(Role.HEAT_TREATER)
+                || signers.contains(Signer.OWNER) && person.is(Role.OWNER);
+        if (!may) {
+            throw Refusal.person(
+                    deed + " is not open to " + person.name() + ".",
+                    "The route asks for " + String.join(" or ", signers.stream().map(Signer::word).toList()) + ".",
+                    "Call one of them; anybody may stop and call meanwhile.");
+        }
+    }
+
+    /**
+     * Takes a verdict. A verdict that is not conforming, or that takes back an earlier one, opens the gate's operation
+     * again; a conforming one may finish it.
+     *
+     * @param verdict what the newest valid reading says
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void judged(Act act, long characteristicId, CharacteristicState verdict, long readingId) {
+        Characteristic c = characteristics.findById(characteristicId).orElseThrow(() -> Bench.noSuch("characteristic"));
+        Operation o = operations.findById(c.operationId()).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        c.judge(verdict, readingId);
+        log.event(
+                t.chain(),
+                "judged",
+                Map.of("characteristic", c.id(), "code", c.code(), "verdict", verdict.name(), "reading", readingId));
+        if (!verdict.settled() && (o.state() == OperationState.AT_POINT || o.state() == OperationState.DONE)) {
+            bench.reopen(t, o);
+        }
+        if (verdict == CharacteristicState.NOT_CONFORMING) {
+            events.publishEvent(new EvidenceRefused(
+                    act, t.id(), t.serial(), t.part(), o.id(), o.code(), c.id(), c.code(), readingId, c.deciding()));
+        }
+        progress.settle(act, t, o);
+    }
+
+    /** Releases a characteristic by a concession. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void concede(Act act, long characteristicId, String nonconformance) {
+        Characteristic c = characteristics.findById(characteristicId).orElseThrow(() -> Bench.noSuch("characteristic"));
+        Operation o = operations.findById(c.operationId()).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        c.concede(nonconformance);
+        log.event(t.chain(), "conceded", Map.of("characteristic", c.id(), "code", c.code(), "by", nonconformance));
+        characteristics.flush();
+        progress.settle(act, t, o);
+    }
+
+    /** Every characteristic of the operation is to be read again: the part was bent or otherwise changed. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void readAllAgain(Act act, long operationId) {
+        Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        characteristics.findByOperationIdOrderByPosition(operationId).stream()
+                .filter(c -> c.state() != CharacteristicState.CONCESSION)
+                .forEach(Characteristic::readAgain);
+        bench.untickQualified(act, o);
+        bench.reopen(t, o);
+        log.event(t.chain(), "all to be read again", Map.of("operation", operationId));
+    }
+
+    /** Refuses while an open hold covers the operation and it was not freed under that hold. */
+    @Transactional(readOnly = true)
+    public void requireNotHeld(long operationId, String verb) {
+        Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        Gate.refuseFirst(gate.held(t, o, verb));
+    }
+
+    /** The clock of that code on the traveller, if the route has one. */
+    @Transactional(readOnly = true)
+    public List<ClockView> clocks(long travellerId) {
+        return clocks.findByTravellerIdOrderById(travellerId).stream().map(ClockView::of).toList();
+    }
+
+    /** Everybody who took part in the operations of a traveller that ask for a qualification of that kind. */
+    @Transactional(readOnly = true)
+    public Set<Long> tookPartWhere(long travellerId, String qualificationKind) {
+        Set<Long> people = new HashSet<>();
+        operations.findByTravellerIdOrderByPosition(travellerId).stream()
+                .filter(o -> o.qualification() != null && o.qualification().startsWith(qualificationKind))
+                .forEach(o -> people.addAll(doers.of(o.id())));
+        return people;
+    }
+
+    /** The operations of a traveller by that code, loops included, that are not waiting. */
+    @Transactional(readOnly = true)
+    public List<Long> operationsOf(long travellerId, String code) {
+        return operations.findByTravellerIdOrderByPosition(travellerId).stream()
+                .filter(o -> o.code().equals(code))
+                .map(Operation::id)
+                .toList();
+    }
+
+    /** Characteristics of the traveller's operation at hand that are not conforming and wait for a cold-set. */
+    @Transactional(readOnly = true)
+    public List<Wanted> waitingForColdSet(long travellerId, String clockCode) {
+        Traveller t = travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller"));
+        if (t.currentOperationId() == null) {
+            return List.of();
+        }
+        Operation o = operations.findById(t.currentOperationId()).orElseThrow();
+        return characteristics.findByOperationIdOrderByPosition(o.id()).stream()
+                .filter(c -> c.state() == CharacteristicState.NOT_CONFORMING && clockCode.equals(c.coldSetClock()))
+                .map(c -> wanted(t, o, c))
+                .toList();
+    }
+
+    /** Everybody who took part in an operation. */
+    @Transactional(readOnly = true)
+    public Set<Long> tookPart(long operationId) {
+        return doers.of(operationId);
+    }
+}

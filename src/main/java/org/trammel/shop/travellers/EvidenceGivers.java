@@ -1,0 +1,10 @@
+package org.trammel.shop.travellers;
+
+import java.util.Set;
+
+/** Tells who gave evidence for an operation, such as a reading. Each module that keeps evidence provides one. */
+public interface EvidenceGivers {
+
+    /** Ids of the people, also of those whose evidence was replaced since. */
+    Set<Long> peopleAt(long operationId);
+}

@@ -1,0 +1,201 @@
+package org.trammel.shop.travellers;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.type.SqlTypes;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.routes.ClockKind;
+import org.trammel.shop.routes.ClockSheet;
+
+/** A clock of one frame: a window in which an operation must begin, or a time it must wait. */
+@Entity
+@Table(name = "frame_clock")
+class FrameClock {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    private Long id;
+
+    @Column(name = "traveller_id")
+    private long travellerId;
+
+    private String code;
+    private String name;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    private ClockKind kind;
+
+    private long minutes;
+
+    @Column(name = "started_by")
+    private String startedBy;
+
+    private String gates;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    private ClockState state;
+
+    @Column(name = "started_at")
+    private @Nullable Instant startedAt;
+
+    @Column(name = "ends_at")
+    private @Nullable Instant endsAt;
+
+    @Column(name = "started_by_step_id")
+    private @Nullable Long startedByStepId;
+
+    /** True once its end has been acted upon: a call raised, a loop broken off. */
+    private boolean noticed;
+
+    @Version
+    private long version;
+
+    protected FrameClock() {}
+
+    FrameClock(long travellerId, ClockSheet sheet) {
+        this.travellerId = travellerId;
+        this.code = sheet.code();
+        this.name = sheet.name();
+        this.kind = sheet.kind();
+        this.minutes = sheet.minutes();
+        this.startedBy = sheet.startedBy();
+        this.gates = String.join(",", sheet.gates());
+        this.state = ClockState.PLANNED;
+    }
+
+    /**
+     * Starts it, or starts it anew when its event happens again. When the event's time is in doubt, a window closes
+     * on the earliest possible start and a waiting time ends on the latest.
+     */
+    void start(Instant earliest, Instant latest, @Nullable Long stepId) {
+        Instant from = kind == ClockKind.WINDOW ? earliest : latest;
+        state = ClockState.RUNNING;
+        startedAt = from;
+        endsAt = from.plus(Duration.ofMinutes(minutes));
+        startedByStepId = stepId;
+        noticed = false;
+    }
+
+    /** The same clock, not yet started, for another traveller. */
+    FrameClock planned(long travellerId) {
+        FrameClock copy = new FrameClock();
+        copy.travellerId = travellerId;
+        copy.code = code;
+        copy.name = name;
+        copy.kind = kind;
+        copy.minutes = minutes;
+        copy.startedBy = startedBy;
+        copy.gates = gates;
+        copy.state = ClockState.PLANNED;
+        return copy;
+    }
+
+    /** Goes on where the clock of an older revision stands. */
+    void goOnFrom(FrameClock old) {
+        state = old.state;
+        startedAt = old.startedAt;
+        endsAt = old.endsAt;
+        noticed = old.noticed;
+    }
+
+    /** The event that started it was taken back. */
+    void takeBack() {
+        state = ClockState.PLANNED;
+        startedAt = null;
+        endsAt = null;
+        startedByStepId = null;
+        noticed = false;
+    }
+
+    void meet() {
+        state = ClockState.MET;
+    }
+
+    void runOut() {
+        state = ClockState.RUN_OUT;
+        noticed = true;
+    }
+
+    boolean running() {
+        return state == ClockState.RUNNING;
+    }
+
+    /** True if the window is closed at that instant; the end itself is still inside. */
+    boolean closedAt(Instant at) {
+        return kind == ClockKind.WINDOW
+                && (state == ClockState.RUN_OUT || running() && endsAt != null && at.isAfter(endsAt));
+    }
+
+    /** True if the waiting time is not over at that instant. */
+    boolean waitingAt(Instant at) {
+        return kind == ClockKind.WAIT && running() && endsAt != null && at.isBefore(endsAt);
+    }
+
+    boolean gates(String operationCode) {
+        return gates().contains(operationCode);
+    }
+
+    List<String> gates() {
+        return gates.isEmpty() ? List.of() : List.of(gates.split(","));
+    }
+
+    long id() {
+        return id;
+    }
+
+    long travellerId() {
+        return travellerId;
+    }
+
+    String code() {
+        return code;
+    }
+
+    String name() {
+        return name;
+    }
+
+    ClockKind kind() {
+        return kind;
+    }
+
+    long minutes() {
+        return minutes;
+    }
+
+    String startedBy() {
+        return startedBy;
+    }
+
+    ClockState state() {
+        return state;
+    }
+
+    @Nullable
+    Instant startedAt() {
+        return startedAt;
+    }
+
+    @Nullable
+    Instant endsAt() {
+        return endsAt;
+    }
+
+    @Nullable
+    Long startedByStepId() {
+        return startedByStepId;
+    }
+}

@@ -1,0 +1,147 @@
+package org.trammel.shop.travellers;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.web.Formats;
+
+/**
+ * What stands in the way of an operation. Every way into an operation and out of it asks here, whatever tablet, screen
+ * or program sends the act.
+ */
+@Component
+class Gate {
+
+    private final OperationRepository operations;
+    private final TravellerRepository travellers;
+    private final HoldRepository holds;
+    private final HoldFreedRepository freed;
+    private final FrameClockRepository clocks;
+    private final Formats formats;
+
+    Gate(
+            OperationRepository operations,
+            TravellerRepository travellers,
+            HoldRepository holds,
+            HoldFreedRepository freed,
+            FrameClockRepository clocks,
+            Formats formats) {
+        this.operations = operations;
+        this.travellers = travellers;
+        this.holds = holds;
+        this.freed = freed;
+        this.clocks = clocks;
+        this.formats = formats;
+    }
+
+    /** Everything that keeps the operation from beginning; empty if it may begin. */
+    List<Refusal> beginning(Traveller traveller, Operation operation, Instant now) {
+        List<Refusal> found = new ArrayList<>(earlier(traveller, operation));
+        found.addAll(held(traveller, operation, "begin"));
+        found.addAll(clocked(traveller, operation, now));
+        if (operation.joins()) {
+            found.addAll(unjoined(traveller, operation));
+        }
+        return found;
+    }
+
+    /** Operations before this one that are not done. */
+    List<Refusal> earlier(Traveller traveller, Operation operation) {
+        if (traveller.currentOperationId() != null && traveller.currentOperationId() == operation.id()) {
+            return List.of();
+        }
+        return operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
+                .filter(o -> o.position() < operation.position() && !o.state().past())
+                .limit(1)
+                .map(o -> Refusal.state(
+                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",
+                        "Operation " + o.called() + ", " + o.name() + ", comes first and is "
+                                + o.state().word() + ".",
+                        "Finish " + o.called() + ", then come back to " + operation.called() + "."))
+                .toList();
+    }
+
+    /** Open holds that cover the operation and were not freed for it. */
+    List<Refusal> held(Traveller traveller, Operation operation, String verb) {
+        return coveringHolds(traveller, operation).stream()
+                .map(h -> Refusal.state(
+                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot " + verb + ".",
+                        "The frame is on hold, " + h.reason().word() + ": " + h.words(),
+                        "Leave it where it is. The hold is lifted by " + liftedBy(h) + "."))
+                .toList();
+    }
+
+    List<Hold> coveringHolds(Traveller traveller, Operation operation) {
+        List<Hold> covering = holds.openOn(traveller.serial()).stream()
+                .filter(h -> h.covers(traveller, operation))
+                .toList();
+        if (covering.isEmpty()) {
+            return covering;
+        }
+        List<Long> let = freed
+                .findByHoldIdInAndOperationId(covering.stream().map(Hold::id).toList(), operation.id())
+                .stream()
+                .map(HoldFreed::holdId)
+                .toList();
+        return covering.stream().filter(h -> !let.contains(h.id())).toList();
+    }
+
+    private static String liftedBy(Hold hold) {
+        return hold.reason().lifters().isEmpty()
+                ? "a worker, when it is there"
+                : hold.reason().lifters().stream()
+                                .map(r -> "the " + r.word())
+                                .collect(Collectors.joining(" and "))
+                        + (hold.reason().barsCauser() ? ", not by who caused it" : "");
+    }
+
+    private List<Refusal> clocked(Traveller traveller, Operation operation, Instant now) {
+        List<Refusal> found = new ArrayList<>();
+        for (FrameClock clock : clocks.findByTravellerIdOrderById(traveller.id())) {
+            if (clock.gates(operation.code()) && clock.closedAt(now)) {
+                found.add(Refusal.state(
+                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",
+                        "The window of the clock " + clock.name() + " closed at " + formats.moment(clock.endsAt())
+                                + "; it is open for " + spoken(clock.minutes()) + " after operation "
+                                + clock.startedBy() + ".",
+                        "Do operation " + clock.startedBy() + " again, which starts the clock anew, or call the QA lead."));
+            }
+            if (clock.gates(operation.code()) && clock.waitingAt(now)) {
+                found.add(Refusal.state(
+                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",
+                        "The waiting time " + clock.name() + " ends at " + formats.moment(clock.endsAt()) + "; it lasts "
+                                + spoken(clock.minutes()) + " after operation " + clock.startedBy() + ".",
+                        "Come back when it is over."));
+            }
+        }
+        return found;
+    }
+
+    private List<Refusal> unjoined(Traveller traveller, Operation operation) {
+        Map<String, Traveller> newest = new TreeMap<>();
+        travellers.findByParentIdOrderById(traveller.id()).forEach(child -> newest.put(child.part(), child));
+        return newest.values().stream()
+                .filter(child -> child.state() != TravellerState.FINISHED)
+                .map(child -> Refusal.state(
+                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",
+                        "Its part " + child.mark() + " is " + child.state().word()
+                                + (child.currentCode() == null ? "." : ", at operation " + child.currentCode() + "."),
+                        "Finish the part first; the frame is joined when all its parts are ready."))
+                .toList();
+    }
+
+    private static String spoken(long minutes) {
+        return minutes % 60 == 0 ? minutes / 60 + " h" : minutes + " min";
+    }
+
+    static void refuseFirst(List<Refusal> found) {
+        if (!found.isEmpty()) {
+            throw found.get(0);
+        }
+    }
+}

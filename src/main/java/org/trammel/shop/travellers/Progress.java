@@ -1,0 +1,149 @@
+package org.trammel.shop.travellers;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+
+/** Moves a frame on when the last thing an operation waited for has come, whichever thing that was. */
+@Component
+class Progress {
+
+    private final OperationRepository operations;
+    private final StepRepository steps;
+    private final CharacteristicRepository characteristics;
+    private final FrameClockRepository clocks;
+    private final Gate gate;
+    private final ActLog log;
+    private final Orders orders;
+    private final ApplicationEventPublisher events;
+
+    Progress(
+            OperationRepository operations,
+            StepRepository steps,
+            CharacteristicRepository characteristics,
+            FrameClockRepository clocks,
+            Gate gate,
+            ActLog log,
+            Orders orders,
+            ApplicationEventPublisher events) {
+        this.operations = operations;
+        this.steps = steps;
+        this.characteristics = characteristics;
+        this.clocks = clocks;
+        this.gate = gate;
+        this.log = log;
+        this.orders = orders;
+        this.events = events;
+    }
+
+    /** Begins the operation if it waits; refuses if anything stands in the way. */
+    void begin(Act act, Traveller traveller, Operation operation) {
+        traveller.requireOpen("worked on");
+        if (operation.state() != OperationState.WAITING) {
+            return;
+        }
+        Gate.refuseFirst(gate.beginning(traveller, operation, act.at()));
+        operation.begin(act.at());
+        traveller.begin();
+        traveller.standsAt(operation);
+        meetClocks(traveller, operation, act.at());
+        log.event(
+                traveller.chain(),
+                "operation begun",
+                Map.of("operation", operation.id(), "code", operation.code(), "part", traveller.part()));
+    }
+
+    /** A clock is met when the last operation it guards begins. */
+    private void meetClocks(Traveller traveller, Operation operation, Instant at) {
+        for (FrameClock clock : clocks.findByTravellerIdOrderById(traveller.id())) {
+            List<String> gates = clock.gates();
+            if (clock.running() && !gates.isEmpty() && gates.get(gates.size() - 1).equals(operation.code())) {
+                clock.meet();
+            }
+        }
+    }
+
+    /** Finishes the work of the operation if nothing is left to tick or read and no hold covers it. */
+    void settle(Act act, Traveller traveller, Operation operation) {
+        if (operation.state() != OperationState.IN_WORK) {
+            return;
+        }
+        boolean ticked = steps.findByOperationIdOrderByPosition(operation.id()).stream()
+                .allMatch(Step::ticked);
+        boolean settled = ticked
+                && characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
+                        .allMatch(c -> c.state().settled());
+        if (!settled || !gate.coveringHolds(traveller, operation).isEmpty()) {
+            return;
+        }
+        operation.workDone(act.at());
+        if (operation.state() == OperationState.DONE) {
+            done(act, traveller, operation);
+        } else {
+            log.event(
+                    traveller.chain(),
+                    "at the point",
+                    Map.of("operation", operation.id(), "code", operation.code(), "part", traveller.part()));
+        }
+    }
+
+    /** The operation is done: its clocks start and the next one is at hand. */
+    void done(Act act, Traveller traveller, Operation operation) {
+        log.event(
+                traveller.chain(),
+                "operation done",
+                Map.of("operation", operation.id(), "code", operation.code(), "part", traveller.part()));
+        startClocks(act, traveller, operation);
+        advance(act, traveller);
+    }
+
+    private void startClocks(Act act, Traveller traveller, Operation operation) {
+        List<FrameClock> started = clocks.findByTravellerIdOrderById(traveller.id()).stream()
+                .filter(c -> c.startedBy().equals(operation.code()))
+                .toList();
+        if (started.isEmpty()) {
+            return;
+        }
+        List<String> byStep = steps.findByOperationIdOrderByPosition(operation.id()).stream()
+                .map(Step::startsClock)
+                .filter(java.util.Objects::nonNull)
+                .toList();
+        for (FrameClock clock : started) {
+            if (!byStep.contains(clock.code())) {
+                start(act, traveller, clock, null);
+            }
+        }
+    }
+
+    /** Starts a clock by an event at the device's time, as far as it can be believed. */
+    void start(Act act, Traveller traveller, FrameClock clock, @org.jspecify.annotations.Nullable Long stepId) {
+        Instant earliest = EventTime.earliest(act);
+        clock.start(earliest, act.at(), stepId);
+        log.event(
+                traveller.chain(),
+                "clock started",
+                Map.of("clock", clock.code(), "from", clock.startedAt().toString(), "ends", clock.endsAt().toString()));
+    }
+
+    /** Stands the traveller at its first operation that is not past; without one it is finished. */
+    void advance(Act act, Traveller traveller) {
+        Operation next = operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
+                .filter(o -> !o.state().past())
+                .findFirst()
+                .orElse(null);
+        traveller.standsAt(next);
+        if (next == null) {
+            traveller.finish(act.at());
+            log.event(traveller.chain(), "traveller finished", Map.of("part", traveller.part()));
+            if (traveller.frame() && traveller.orderId() != null) {
+                orders.finished(act, traveller.orderId());
+            }
+            events.publishEvent(new TravellerFinished(act, traveller.id(), traveller.serial(), traveller.part()));
+        }
+    }
+}

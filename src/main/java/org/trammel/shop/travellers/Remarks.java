@@ -1,0 +1,123 @@
+package org.trammel.shop.travellers;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+
+/** What is said and shown beside the work: notes, photographs, and calls for somebody to look. */
+@Service
+public class Remarks {
+
+    private final Locator locator;
+    private final NoteRepository notes;
+    private final PhotoRepository photos;
+    private final ShopCallRepository calls;
+    private final OperationRepository operations;
+    private final StepRepository steps;
+    private final Crewed crewed;
+    private final ActLog log;
+
+    Remarks(
+            Locator locator,
+            NoteRepository notes,
+            PhotoRepository photos,
+            ShopCallRepository calls,
+            OperationRepository operations,
+            StepRepository steps,
+            Crewed crewed,
+            ActLog log) {
+        this.locator = locator;
+        this.notes = notes;
+        this.photos = photos;
+        this.calls = calls;
+        this.operations = operations;
+        this.steps = steps;
+        this.crewed = crewed;
+        this.log = log;
+    }
+
+    /** Leaves a note "different on this one" for everybody who works on the frame. */
+    @Transactional
+    public void note(Act act, long travellerId, @Nullable Long operationId, String words) {
+        List<Locator.Place> places = locator.ofTraveller(travellerId);
+        if (places.isEmpty()) {
+            throw Bench.noSuch("traveller");
+        }
+        if (!log.opens(act, "note", "traveller:" + travellerId, Bench.chains(places))) {
+            return;
+        }
+        crewed.worker(act.by(), "Leaving a note");
+        String said = Bench.trimmed(words);
+        if (said == null || said.length() > 4000) {
+            throw Refusal.input(
+                    "words",
+                    "The note was not kept.",
+                    said == null ? "Nothing was written." : "It is longer than 4000 characters.",
+                    "Write what is different on this frame.");
+        }
+        Note note = notes.save(new Note(travellerId, operationId, said, act.by(), act.at()));
+        log.event(places.get(0).chain(), "note left", Map.of("note", note.id(), "traveller", travellerId));
+    }
+
+    /**
+     * Adds a photograph to a step.
+     *
+     * @param sha256 of the file, which the caller has kept before
+     */
+    @Transactional
+    public void photo(Act act, long stepId, String sha256) {
+        List<Locator.Place> places = locator.ofSteps(List.of(stepId));
+        if (places.isEmpty()) {
+            throw Bench.noSuch("step");
+        }
+        if (!log.opens(act, "photo", "step:" + stepId, Bench.chains(places))) {
+            return;
+        }
+        crewed.worker(act.by(), "Adding a photograph");
+        Step step = steps.findById(stepId).orElseThrow(() -> Bench.noSuch("step"));
+        Operation operation = operations.findById(step.operationId()).orElseThrow();
+        photos.save(new Photo(operation.travellerId(), operation.id(), stepId, sha256, act.by(), act.at()));
+        log.event(places.get(0).chain(), "photograph added", Map.of("step", stepId, "sha256", sha256));
+    }
+
+    /** Asks for somebody to look; without a frame, at the station as such. */
+    @Transactional
+    public void call(Act act, @Nullable Long travellerId, @Nullable Long operationId, String words) {
+        List<Locator.Place> places = travellerId == null ? List.of() : locator.ofTraveller(travellerId);
+        String chain = places.isEmpty() ? Chains.SHOP : places.get(0).chain();
+        if (!log.opens(act, "call", "traveller:" + travellerId, chain)) {
+            return;
+        }
+        crewed.worker(act.by(), "Calling");
+        ShopCall call = calls.save(new ShopCall(
+                travellerId, operationId, Bench.required(words, "words", "Nobody was called."), act.by(), act.at()));
+        log.event(chain, "called", Map.of("call", call.id()));
+    }
+
+    /** Raises a call inside an act that is open. */
+    @Transactional
+    public void callWithin(Act act, long travellerId, @Nullable Long operationId, String words) {
+        calls.save(new ShopCall(travellerId, operationId, words, act.by(), act.at()));
+    }
+
+    @Transactional
+    public void answer(Act act, long callId, String words) {
+        ShopCall found = calls.findById(callId).orElseThrow(() -> Bench.noSuch("call"));
+        List<Locator.Place> places =
+                found.travellerId() == null ? List.of() : locator.ofTraveller(found.travellerId());
+        String chain = places.isEmpty() ? Chains.SHOP : places.get(0).chain();
+        if (!log.opens(act, "answer call", "call:" + callId, chain)) {
+            return;
+        }
+        Person person = crewed.worker(act.by(), "Answering a call");
+        found.answer(person.id(), act.at(), Bench.required(words, "words", "The call was not answered."));
+        log.event(chain, "call answered", Map.of("call", callId));
+    }
+}

@@ -1,0 +1,252 @@
+package org.trammel.shop.travellers;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.orders.OrderSheet;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+
+/** A newer design revision takes the place of the one in the shop: every finished operation gets a signed verdict. */
+@Service
+public class Revising {
+
+    /** How the state of an operation begins that was taken over from an older revision. */
+    static final String CARRIED = "carried over from revision ";
+
+    private final TravellerRepository travellers;
+    private final OperationRepository operations;
+    private final StepRepository steps;
+    private final CharacteristicRepository characteristics;
+    private final FrameClockRepository clocks;
+    private final HoldRepository holds;
+    private final CarryOverRepository carries;
+    private final Release release;
+    private final Progress progress;
+    private final Orders orders;
+    private final Crewed crewed;
+    private final ActLog log;
+
+    Revising(
+            TravellerRepository travellers,
+            OperationRepository operations,
+            StepRepository steps,
+            CharacteristicRepository characteristics,
+            FrameClockRepository clocks,
+            HoldRepository holds,
+            CarryOverRepository carries,
+            Release release,
+            Progress progress,
+            Orders orders,
+            Crewed crewed,
+            ActLog log) {
+        this.travellers = travellers;
+        this.operations = operations;
+        this.steps = steps;
+        this.characteristics = characteristics;
+        this.clocks = clocks;
+        this.holds = holds;
+        this.carries = carries;
+        this.release = release;
+        this.progress = progress;
+        this.orders = orders;
+        this.crewed = crewed;
+        this.log = log;
+    }
+
+    /** What is said of one finished operation. */
+    public record Said(Carry verdict, String reason) {}
+
+    /** A finished operation that wants a verdict. */
+    public record Finished(long operationId, String part, String code, String name) {}
+
+    /** The finished operations of the order's travellers in the shop, in order. */
+    @Transactional(readOnly = true)
+    public List<Finished> finished(long orderId) {
+        List<Finished> all = new ArrayList<>();
+        for (Traveller traveller : inShop(orderId)) {
+            operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
+                    .filter(o -> o.state() == OperationState.DONE)
+                    .forEach(o -> all.add(new Finished(o.id(), traveller.part(), o.code(), o.name())));
+        }
+        return all;
+    }
+
+    private List<Traveller> inShop(long orderId) {
+        return travellers.findByOrderIdOrderById(orderId).stream()
+                .filter(t -> t.state().open())
+                .toList();
+    }
+
+    /**
+     * Withdraws the travellers of an order and releases new ones for a newer design revision. By the QA lead, who signs
+     * a verdict for every finished operation.
+     *
+     * @param said verdict by id of the finished operation
+     */
+    @Transactional
+    public String supersede(
+            Act act, long orderId, long designRevisionId, long routeRevisionId, Map<Long, Said> said) {
+        OrderSheet order = orders.byId(orderId);
+        String serial = Objects.requireNonNullElse(order.serial(), "");
+        if (!log.opens(
+                act, "release newer revision", "order:" + orderId, Chains.order(order.number()), Chains.frame(serial))) {
+            return serial;
+        }
+        crewed.holding(act.by(), Role.QA_LEAD, "Releasing a newer revision of order " + order.number());
+        List<Traveller> old = inShop(orderId);
+        if (old.isEmpty()) {
+            throw Refusal.state(
+                    "No newer revision was released.",
+                    "Order " + order.number() + " has no traveller in the shop.",
+                    "Release the revision the ordinary way.");
+        }
+        requireAllSaid(old, said);
+        requireNothingAway(old);
+        List<Hold> onOperations = holds.openOn(serial);
+        String withdrawn = "a newer revision takes its place";
+        old.forEach(t -> t.withdraw(withdrawn));
+        travellers.flush();
+        Traveller whole = release.make(act, orderId, designRevisionId, routeRevisionId);
+        List<Traveller> fresh = new ArrayList<>(List.of(whole));
+        fresh.addAll(travellers.findByParentIdOrderById(whole.id()));
+        for (Traveller from : old) {
+            fresh.stream()
+                    .filter(t -> t.part().equals(from.part()))
+                    .findFirst()
+                    .ifPresent(to -> carry(act, from, to, said, onOperations));
+        }
+        operations.flush();
+        fresh.forEach(t -> progress.advance(act, t));
+        return serial;
+    }
+
+    private void requireAllSaid(List<Traveller> old, Map<Long, Said> said) {
+        for (Traveller traveller : old) {
+            for (Operation operation : operations.findByTravellerIdOrderByPosition(traveller.id())) {
+                Said one = said.get(operation.id());
+                if (operation.state() == OperationState.DONE && (one == null || one.reason().isBlank())) {
+                    throw Refusal.input(
+                            "said-" + operation.id(),
+                            "The newer revision was not released.",
+                            "Finished operation " + operation.called() + " of " + traveller.mark()
+                                    + " has no verdict with a reason.",
+                            "Say for each finished operation: still valid, repeat, scrap part, or keep by concession, and why.");
+                }
+            }
+        }
+    }
+
+    private void requireNothingAway(List<Traveller> old) {
+        for (Traveller traveller : old) {
+            operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
+                    .filter(o -> o.state() == OperationState.AWAY)
+                    .findFirst()
+                    .ifPresent(o -> {
+                        throw Refusal.state(
+                                "The newer revision was not released.",
+                                traveller.mark() + " is away at operation " + o.called() + ".",
+                                "Book it back first.");
+                    });
+        }
+    }
+
+    private void carry(Act act, Traveller from, Traveller to, Map<Long, Said> said, List<Hold> open) {
+        Map<String, Operation> byCode = new HashMap<>();
+        operations.findByTravellerIdOrderByPosition(to.id()).forEach(o -> byCode.put(o.code(), o));
+        for (Operation old : operations.findByTravellerIdOrderByPosition(from.id())) {
+            Operation fresh = byCode.get(old.code());
+            if (old.state() != OperationState.DONE || fresh == null) {
+                continue;
+            }
+            Said one = said.get(old.id());
+            carries.save(new CarryOver(old.id(), fresh.id(), one.verdict(), one.reason(), act.by(), act.at()));
+            log.event(
+                    to.chain(),
+                    "carried over",
+                    Map.of("old", old.id(), "new", fresh.id(), "verdict", one.verdict().name()));
+            if (one.verdict().keeps()) {
+                carryEvidence(old, fresh, one, from.letter());
+                fresh.carriedOver(act.at(), CARRIED + from.letter() + ": " + one.reason());
+                to.begin();
+            }
+        }
+        carryClocks(from, to);
+        carryHolds(act, from, to, open);
+    }
+
+    private void carryEvidence(Operation old, Operation fresh, Said said, String letter) {
+        Map<String, Characteristic> before = new HashMap<>();
+        characteristics.findByOperationIdOrderByPosition(old.id()).forEach(c -> before.put(c.code(), c));
+        for (Characteristic c : characteristics.findByOperationIdOrderByPosition(fresh.id())) {
+            Characteristic was = before.get(c.code());
+            boolean same = was != null && sameLimits(was, c);
+            if (!same && said.verdict() == Carry.STILL_VALID) {
+                throw Refusal.state(
+                        "The newer revision was not released.",
+                        "Operation " + old.called() + " cannot be still valid: the limits of " + c.code() + ", " + c.name()
+                                + ", differ from revision " + letter + ".",
+                        "Say repeat, or keep by concession.");
+            }
+            if (same) {
+                c.carriedOver(was);
+            } else {
+                c.keepByConcession("revision " + letter);
+            }
+        }
+        List<Step> was = steps.findByOperationIdOrderByPosition(old.id());
+        for (Step step : steps.findByOperationIdOrderByPosition(fresh.id())) {
+            was.stream()
+                    .filter(s -> s.ticked() && s.text().equals(step.text()))
+                    .findFirst()
+                    .ifPresent(s -> step.tick(s.tickedBy(), s.tickedAt()));
+        }
+    }
+
+    private static boolean sameLimits(Characteristic a, Characteristic b) {
+        return same(a.nominal(), b.nominal())
+                && same(a.lowerLimit(), b.lowerLimit())
+                && same(a.upperLimit(), b.upperLimit());
+    }
+
+    private static boolean same(@Nullable BigDecimal a, @Nullable BigDecimal b) {
+        return a == null || b == null ? a == b : a.compareTo(b) == 0;
+    }
+
+    private void carryClocks(Traveller from, Traveller to) {
+        Map<String, FrameClock> old = new HashMap<>();
+        clocks.findByTravellerIdOrderById(from.id()).forEach(c -> old.put(c.code(), c));
+        for (FrameClock clock : clocks.findByTravellerIdOrderById(to.id())) {
+            FrameClock was = old.get(clock.code());
+            if (was != null && was.state() != ClockState.PLANNED) {
+                clock.goOnFrom(was);
+            }
+        }
+    }
+
+    /** A hold of an old operation or part goes on as a hold of the part that takes its place. */
+    private void carryHolds(Act act, Traveller from, Traveller to, List<Hold> open) {
+        for (Hold hold : open) {
+            if (hold.scope() != HoldScope.FRAME && Objects.equals(hold.travellerId(), from.id())) {
+                Hold moved = holds.save(new Hold(
+                        to,
+                        HoldScope.PART,
+                        null,
+                        hold.reason(),
+                        new Hold.Origin(hold.words(), hold.source(), hold.placedBy(), act.at(), hold.causedBy())));
+                hold.lift(act.by(), act.at(), "goes on as a hold of revision " + to.letter());
+                log.event(to.chain(), "hold moved", Map.of("from", hold.id(), "to", moved.id()));
+            }
+        }
+    }
+}

@@ -1,0 +1,20 @@
+package org.trammel.shop.travellers;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface TickRepository extends JpaRepository<Tick, Long> {
+
+    List<Tick> findByOperationIdOrderById(long operationId);
+
+    List<Tick> findByOperationIdInOrderById(Collection<Long> operationIds);
+
+    Optional<Tick> findFirstByStepIdOrderByIdDesc(long stepId);
+
+    @Query("select distinct t.personId from Tick t where t.operationId = :operationId")
+    Set<Long> peopleAt(long operationId);
+}

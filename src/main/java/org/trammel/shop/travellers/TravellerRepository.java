@@ -1,0 +1,32 @@
+package org.trammel.shop.travellers;
+
+import java.util.Collection;
+import java.util.List;
+import org.springframework.data.domain.Limit;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface TravellerRepository extends JpaRepository<Traveller, Long> {
+
+    List<Traveller> findBySerialOrderById(String serial);
+
+    List<Traveller> findByParentIdOrderById(long parentId);
+
+    List<Traveller> findByOrderIdOrderById(long orderId);
+
+    /** Travellers whose operation at hand is at one of the stations. */
+    @Query("""
+            select t from Traveller t
+            where t.currentStation in :stations and t.state in ('RELEASED', 'IN_WORK')
+            order by t.releasedAt, t.id
+            """)
+    List<Traveller> standingAt(Collection<String> stations, Limit limit);
+
+    /** Every frame and part that is not shipped, scrapped or withdrawn. */
+    @Query("""
+            select t from Traveller t
+            where t.state in ('RELEASED', 'IN_WORK', 'FINISHED') and t.orderId is not null
+            order by t.releasedAt, t.id
+            """)
+    List<Traveller> inShop();
+}

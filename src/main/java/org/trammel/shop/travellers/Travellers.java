@@ -1,0 +1,299 @@
+package org.trammel.shop.travellers;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.records.Refusal;
+
+/** Reads travellers: one frame in full, and the lists of what stands where. Changes nothing. */
+@Service
+@Transactional(readOnly = true)
+public class Travellers {
+
+    private static final Limit AT_A_STATION = Limit.of(200);
+
+    private final TravellerRepository travellers;
+    private final OperationRepository operations;
+    private final StepRepository steps;
+    private final CharacteristicRepository characteristics;
+    private final SignatureRepository signatures;
+    private final HoldRepository holds;
+    private final FrameClockRepository clocks;
+    private final NoteRepository notes;
+    private final ShopCallRepository calls;
+    private final Gate gate;
+    private final Crew crew;
+    private final Clock clock;
+
+    Travellers(
+            TravellerRepository travellers,
+            OperationRepository operations,
+            StepRepository steps,
+            CharacteristicRepository characteristics,
+            SignatureRepository signatures,
+            HoldRepository holds,
+            FrameClockRepository clocks,
+            NoteRepository notes,
+            ShopCallRepository calls,
+            Gate gate,
+            Crew crew,
+            Clock clock) {
+        this.travellers = travellers;
+        this.operations = operations;
+        this.steps = steps;
+        this.characteristics = characteristics;
+        this.signatures = signatures;
+        this.holds = holds;
+        this.clocks = clocks;
+        this.notes = notes;
+        this.calls = calls;
+        this.gate = gate;
+        this.crew = crew;
+        this.clock = clock;
+    }
+
+    /** Every traveller a serial ever had, parts and withdrawn ones included, oldest first. */
+    public List<FrameSheet.Head> heads(String serial) {
+        return travellers.findBySerialOrderById(serial).stream()
+                .map(FrameSheet.Head::of)
+                .toList();
+    }
+
+    /** Travellers of an order, parts and withdrawn ones included. */
+    public List<FrameSheet.Head> ofOrder(long orderId) {
+        return travellers.findByOrderIdOrderById(orderId).stream()
+                .map(FrameSheet.Head::of)
+                .toList();
+    }
+
+    /**
+     * The traveller in force of a frame or part: the newest that is not withdrawn.
+     *
+     * @param part empty for the whole frame
+     */
+    public FrameSheet.Head inForce(String serial, String part) {
+        return travellers.findBySerialOrderById(serial).stream()
+                .filter(t -> t.part().equals(part) && t.state() != TravellerState.WITHDRAWN)
+                .reduce((a, b) -> b)
+                .map(FrameSheet.Head::of)
+                .orElseThrow(() -> Refusal.missing(
+                        "No frame was opened.",
+                        "There is no traveller of " + Marks.of(serial, part) + ".",
+                        "Read the tag again; the check character guards against a slip."));
+    }
+
+    public FrameSheet.Head head(long travellerId) {
+        return FrameSheet.Head.of(
+                travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller")));
+    }
+
+    /** One traveller in full, with the operation at hand. */
+    public FrameSheet sheet(long travellerId) {
+        Traveller traveller = travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller"));
+        List<Operation> all = operations.findByTravellerIdOrderByPosition(travellerId);
+        Operation at = all.stream()
+                .filter(o -> traveller.currentOperationId() != null && o.id() == traveller.currentOperationId())
+                .findFirst()
+                .orElse(null);
+        Map<Long, String> names = names();
+        return new FrameSheet(
+                FrameSheet.Head.of(traveller),
+                all.stream().map(FrameSheet.OperationLine::of).toList(),
+                at == null ? null : operation(at, names),
+                holds.openOn(traveller.serial()).stream()
+                        .filter(h -> h.scope() != HoldScope.PART
+                                || h.covers(traveller, null))
+                        .map(h -> line(h, names))
+                        .toList(),
+                clocks.findByTravellerIdOrderById(travellerId).stream()
+                        .map(ClockView::of)
+                        .toList(),
+                notes.findByTravellerIdInOrderById(family(traveller)).stream()
+                        .map(n -> new FrameSheet.NoteLine(n.words(), name(names, n.personId()), n.at()))
+                        .toList(),
+                at == null ? List.of() : inTheWay(traveller, at));
+    }
+
+    private List<Refusal> inTheWay(Traveller traveller, Operation at) {
+        Instant now = clock.instant();
+        return at.state() == OperationState.WAITING
+                ? gate.beginning(traveller, at, now)
+                : gate.held(traveller, at, "pass");
+    }
+
+    private static List<Long> family(Traveller traveller) {
+        return traveller.parentId() == null
+                ? List.of(traveller.id())
+                : List.of(traveller.id(), traveller.parentId());
+    }
+
+    /** One operation in full: its steps, characteristics and signatures. */
+    public FrameSheet.OperationSheetOfFrame operation(long operationId) {
+        return operation(operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation")), names());
+    }
+
+    private FrameSheet.OperationSheetOfFrame operation(Operation o, Map<Long, String> names) {
+        return new FrameSheet.OperationSheetOfFrame(
+                FrameSheet.OperationLine.of(o),
+                o.caution(),
+                o.signers(),
+                o.qualification(),
+                o.together(),
+                o.outside(),
+                o.irreversible(),
+                o.atPointSince(),
+                steps.findByOperationIdOrderByPosition(o.id()).stream()
+                        .map(s -> step(s, names))
+                        .toList(),
+                characteristics.findByOperationIdOrderByPosition(o.id()).stream()
+                        .map(FrameSheet.CharacteristicLine::of)
+                        .toList(),
+                signatures.findByOperationIdOrderById(o.id()).stream()
+                        .map(s -> new FrameSheet.SignatureLine(
+                                s.personName(), s.signer(), s.meaning(), s.at(), o.counts(s)))
+                        .toList());
+    }
+
+    private static FrameSheet.StepLine step(Step s, Map<Long, String> names) {
+        return new FrameSheet.StepLine(
+                s.id(),
+                s.position(),
+                s.text(),
+                s.instruction(),
+                s.photo(),
+                s.irreversible(),
+                s.lotKind(),
+                s.ticked(),
+                s.tickedBy(),
+                s.tickedBy() == null ? null : name(names, s.tickedBy()),
+                s.tickedAt());
+    }
+
+    static FrameSheet.HoldLine line(Hold h, Map<Long, String> names) {
+        return new FrameSheet.HoldLine(
+                h.id(),
+                h.serial(),
+                h.travellerId(),
+                h.operationId(),
+                h.scope(),
+                h.reason(),
+                h.words(),
+                h.source(),
+                h.placedBy(),
+                name(names, h.placedBy()),
+                h.placedAt(),
+                h.liftedBy(),
+                h.liftedBy() == null ? null : name(names, h.liftedBy()),
+                h.liftedAt(),
+                h.liftWords());
+    }
+
+    /** Frames and parts whose operation at hand is at one of the stations, longest released first. */
+    public List<FrameSheet.Head> standingAt(Collection<String> stations) {
+        return stations.isEmpty()
+                ? List.of()
+                : travellers.standingAt(stations, AT_A_STATION).stream()
+                        .map(FrameSheet.Head::of)
+                        .toList();
+    }
+
+    /** Every frame and part in the shop, station checks left out. */
+    public List<FrameSheet.Head> inShop() {
+        return travellers.inShop().stream().map(FrameSheet.Head::of).toList();
+    }
+
+    /** The strips of several travellers at once, by id of the traveller. */
+    public Map<Long, List<FrameSheet.OperationLine>> strips(Collection<Long> travellerIds) {
+        Map<Long, List<FrameSheet.OperationLine>> strips = new HashMap<>();
+        operations.findByTravellerIdInOrderByTravellerIdAscPositionAsc(travellerIds).forEach(o -> strips.computeIfAbsent(
+                        o.travellerId(), id -> new ArrayList<>())
+                .add(FrameSheet.OperationLine.of(o)));
+        return strips;
+    }
+
+    /** Running clocks of several travellers, by id of the traveller. */
+    public Map<Long, List<ClockView>> clocks(Collection<Long> travellerIds) {
+        Map<Long, List<ClockView>> found = new HashMap<>();
+        clocks.findByTravellerIdIn(travellerIds).forEach(c -> found.computeIfAbsent(
+                        c.travellerId(), id -> new ArrayList<>())
+                .add(ClockView.of(c)));
+        return found;
+    }
+
+    /** Every open hold of the shop, longest first. */
+    public List<FrameSheet.HoldLine> openHolds() {
+        Map<Long, String> names = names();
+        return holds.open().stream().map(h -> line(h, names)).toList();
+    }
+
+    /** Every hold a serial ever had. */
+    public List<FrameSheet.HoldLine> holdsOf(String serial) {
+        Map<Long, String> names = names();
+        return holds.findBySerialOrderById(serial).stream()
+                .map(h -> line(h, names))
+                .toList();
+    }
+
+    /** A point that waits for signatures. */
+    public record AtPoint(FrameSheet.Head head, FrameSheet.OperationLine operation, @Nullable Instant since) {}
+
+    /** Hold and witness points that wait to be signed, longest first. */
+    public List<AtPoint> atPoints() {
+        List<Operation> waiting = operations.findByStateOrderByAtPointSince(OperationState.AT_POINT);
+        Map<Long, Traveller> of = new HashMap<>();
+        travellers
+                .findAllById(waiting.stream().map(Operation::travellerId).toList())
+                .forEach(t -> of.put(t.id(), t));
+        return waiting.stream()
+                .filter(o -> of.get(o.travellerId()).state().open())
+                .map(o -> new AtPoint(
+                        FrameSheet.Head.of(of.get(o.travellerId())), FrameSheet.OperationLine.of(o), o.atPointSince()))
+                .toList();
+    }
+
+    /** A call nobody has answered. */
+    public record CallLine(long callId, @Nullable Long travellerId, @Nullable String mark, String words, String name, Instant at) {}
+
+    public List<CallLine> openCalls() {
+        List<ShopCall> open = calls.open();
+        Map<Long, String> names = names();
+        Map<Long, String> marks = new HashMap<>();
+        travellers
+                .findAllById(open.stream()
+                        .map(ShopCall::travellerId)
+                        .filter(java.util.Objects::nonNull)
+                        .toList())
+                .forEach(t -> marks.put(t.id(), t.mark()));
+        return open.stream()
+                .map(c -> new CallLine(
+                        c.id(),
+                        c.travellerId(),
+                        c.travellerId() == null ? null : marks.get(c.travellerId()),
+                        c.words(),
+                        name(names, c.personId()),
+                        c.at()))
+                .toList();
+    }
+
+    private Map<Long, String> names() {
+        Map<Long, String> names = new HashMap<>();
+        for (Person person : crew.all()) {
+            names.put(person.id(), person.name());
+        }
+        return names;
+    }
+
+    private static String name(Map<Long, String> names, long id) {
+        return names.getOrDefault(id, "Trammel");
+    }
+}
