@@ -1,0 +1,15 @@
+package org.trammel.shop.inspection;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface ColdSetRepository extends JpaRepository<ColdSet, Long> {
+
+    List<ColdSet> findByOperationIdInOrderById(Collection<Long> operationIds);
+
+    @Query("select distinct s.personId from ColdSet s where s.operationId = :operationId")
+    Set<Long> peopleAt(long operationId);
+}

@@ -1,0 +1,77 @@
+package org.trammel.shop.inspection;
+
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.calc.metrology.ConformityDecision;
+import org.trammel.calc.metrology.DecisionRule;
+import org.trammel.calc.metrology.Limits;
+import org.trammel.shop.gauges.Means;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Setting;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.Evidence;
+
+/** Gives the verdict on a reduced value by the rule, the limits and the gauge it was read with. */
+@Component
+class Judge {
+
+    /** Step in which a guard band is kept; readings are kept to six decimals. */
+    private static final BigDecimal KEPT = new BigDecimal("0.001");
+
+    private final Settings settings;
+
+    Judge(Settings settings) {
+        this.settings = settings;
+    }
+
+    Reading.Judged of(Evidence.Wanted wanted, BigDecimal value, Means means) {
+        if (wanted.lowerLimit() == null && wanted.upperLimit() == null) {
+            return new Reading.Judged(Verdict.NOTED, null, null);
+        }
+        Setting factor = settings.inForce("guard.factor");
+        ConformityDecision decision = ConformityDecision.of(
+                value,
+                new Limits(wanted.lowerLimit(), wanted.upperLimit()),
+                DecisionRule.valueOf(wanted.rule().name()),
+                means.u(),
+                new BigDecimal(factor.value()),
+                KEPT);
+        if (decision instanceof ConformityDecision.GaugeUnfit unfit) {
+            throw Refusal.state(
+                    "Gauge unfit: there is no verdict on " + wanted.code() + ", " + wanted.name() + ".",
+                    means.code() + " cannot decide on these limits: " + unfit.reason() + ".",
+                    "Measure with a gauge of less uncertainty.");
+        }
+        Verdict verdict = decision instanceof ConformityDecision.Conforming
+                ? Verdict.CONFORMING
+                : decision instanceof ConformityDecision.Undecided ? Verdict.UNDECIDED : Verdict.NOT_CONFORMING;
+        if (!wanted.deciding() && verdict != Verdict.CONFORMING) {
+            verdict = withinTriage(wanted, value) ? Verdict.NOTED : Verdict.NOT_CONFORMING;
+        }
+        return new Reading.Judged(verdict, decision.basis(), factor.id());
+    }
+
+    /** Where it is not decided, a value passes on to its deciding operation while it lies within the triage limit. */
+    private boolean withinTriage(Evidence.Wanted wanted, BigDecimal value) {
+        BigDecimal times = wanted.triageTolerances() == null
+                ? settings.number("triage.tolerances")
+                : wanted.triageTolerances();
+        return within(value, wanted.nominal(), wanted.lowerLimit(), times, true)
+                && within(value, wanted.nominal(), wanted.upperLimit(), times, false);
+    }
+
+    private static boolean within(
+            BigDecimal value,
+            @Nullable BigDecimal nominal,
+            @Nullable BigDecimal limit,
+            BigDecimal times,
+            boolean lower) {
+        if (limit == null) {
+            return true;
+        }
+        BigDecimal from = nominal == null ? BigDecimal.ZERO : nominal;
+        BigDecimal wide = from.add(limit.subtract(from).multiply(times));
+        return lower ? value.compareTo(wide.min(limit)) >= 0 : value.compareTo(wide.max(limit)) <= 0;
+    }
+}

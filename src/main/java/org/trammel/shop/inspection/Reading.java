@@ -1,0 +1,284 @@
+package org.trammel.shop.inspection;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.type.SqlTypes;
+import org.jspecify.annotations.Nullable;
+import org.trammel.calc.metrology.DecisionBasis;
+import org.trammel.shop.gauges.Means;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.routes.Rule;
+import org.trammel.shop.travellers.Evidence;
+
+/** One reading of a characteristic, with all its verdict was given on. Only added to. */
+@Entity
+@Table(name = "reading")
+class Reading {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    private Long id;
+
+    @Column(name = "characteristic_id")
+    private long characteristicId;
+
+    @Column(name = "operation_id")
+    private long operationId;
+
+    @Column(name = "traveller_id")
+    private long travellerId;
+
+    @Column(name = "characteristic_code")
+    private String characteristicCode;
+
+    @Column(name = "raw_values")
+    private String raw;
+
+    @Column(name = "reading_value")
+    private BigDecimal value;
+
+    private String unit;
+    private @Nullable BigDecimal u;
+
+    @Column(name = "gauge_id")
+    private long gaugeId;
+
+    @Column(name = "gauge_code")
+    private String gaugeCode;
+
+    @Column(name = "gauge_due_on")
+    private LocalDate gaugeDueOn;
+
+    @Column(name = "temperature_deg_c")
+    private @Nullable BigDecimal temperatureDegC;
+
+    private @Nullable BigDecimal nominal;
+
+    @Column(name = "lower_limit")
+    private @Nullable BigDecimal lowerLimit;
+
+    @Column(name = "upper_limit")
+    private @Nullable BigDecimal upperLimit;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    @Column(name = "rule_asked")
+    private Rule ruleAsked;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    @Column(name = "rule_used")
+    private Rule ruleUsed;
+
+    private @Nullable BigDecimal factor;
+
+    @Column(name = "factor_setting_id")
+    private @Nullable Long factorSettingId;
+
+    @Column(name = "guard_band")
+    private BigDecimal guardBand;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    private Verdict verdict;
+
+    private boolean deciding;
+    private boolean confirmed;
+    private boolean alike;
+
+    @Column(name = "person_id")
+    private long personId;
+
+    @Column(name = "device_id")
+    private @Nullable Long deviceId;
+
+    private Instant at;
+
+    @Column(name = "device_at")
+    private @Nullable Instant deviceAt;
+
+    @Column(name = "act_id")
+    private UUID actId;
+
+    @Column(name = "replaces_id")
+    private @Nullable Long replacesId;
+
+    private @Nullable String reason;
+
+    protected Reading() {}
+
+    /** What was read, beside the verdict. */
+    record Taken(
+            List<BigDecimal> raw,
+            BigDecimal value,
+            @Nullable BigDecimal temperatureDegC,
+            boolean confirmed,
+            boolean alike,
+            @Nullable Long replacesId,
+            @Nullable String reason) {}
+
+    /** How it was judged; without limits there is no basis. */
+    record Judged(Verdict verdict, @Nullable DecisionBasis basis, @Nullable Long factorSettingId) {}
+
+    Reading(Act act, Evidence.Wanted wanted, Means means, Taken taken, Judged judged) {
+        this.characteristicId = wanted.characteristicId();
+        this.operationId = wanted.operationId();
+        this.travellerId = wanted.travellerId();
+        this.characteristicCode = wanted.code();
+        this.raw = taken.raw().stream().map(BigDecimal::toPlainString).collect(Collectors.joining(";"));
+        this.value = taken.value();
+        this.unit = wanted.unit();
+        this.u = means.u();
+        this.gaugeId = means.gaugeId();
+        this.gaugeCode = means.code();
+        this.gaugeDueOn = means.dueOn();
+        this.temperatureDegC = taken.temperatureDegC();
+        this.nominal = wanted.nominal();
+        this.lowerLimit = wanted.lowerLimit();
+        this.upperLimit = wanted.upperLimit();
+        this.ruleAsked = wanted.rule();
+        DecisionBasis basis = judged.basis();
+        this.ruleUsed = basis == null ? wanted.rule() : Rule.valueOf(basis.used().name());
+        this.factor = basis == null ? null : basis.factor();
+        this.factorSettingId = judged.factorSettingId();
+        this.guardBand = basis == null ? BigDecimal.ZERO : basis.guardBand();
+        this.verdict = judged.verdict();
+        this.deciding = wanted.deciding();
+        this.confirmed = taken.confirmed();
+        this.alike = taken.alike();
+        this.personId = act.by();
+        this.deviceId = act.device();
+        this.at = act.at();
+        this.deviceAt = act.deviceAt();
+        this.actId = act.id();
+        this.replacesId = taken.replacesId();
+        this.reason = taken.reason();
+    }
+
+    List<BigDecimal> raw() {
+        return Arrays.stream(raw.split(";")).map(BigDecimal::new).toList();
+    }
+
+    long id() {
+        return id;
+    }
+
+    long characteristicId() {
+        return characteristicId;
+    }
+
+    long operationId() {
+        return operationId;
+    }
+
+    long travellerId() {
+        return travellerId;
+    }
+
+    String characteristicCode() {
+        return characteristicCode;
+    }
+
+    BigDecimal value() {
+        return value;
+    }
+
+    String unit() {
+        return unit;
+    }
+
+    @Nullable
+    BigDecimal u() {
+        return u;
+    }
+
+    String gaugeCode() {
+        return gaugeCode;
+    }
+
+    @Nullable
+    BigDecimal temperatureDegC() {
+        return temperatureDegC;
+    }
+
+    @Nullable
+    BigDecimal nominal() {
+        return nominal;
+    }
+
+    @Nullable
+    BigDecimal lowerLimit() {
+        return lowerLimit;
+    }
+
+    @Nullable
+    BigDecimal upperLimit() {
+        return upperLimit;
+    }
+
+    Rule ruleAsked() {
+        return ruleAsked;
+    }
+
+    Rule ruleUsed() {
+        return ruleUsed;
+    }
+
+    @Nullable
+    BigDecimal factor() {
+        return factor;
+    }
+
+    BigDecimal guardBand() {
+        return guardBand;
+    }
+
+    Verdict verdict() {
+        return verdict;
+    }
+
+    boolean deciding() {
+        return deciding;
+    }
+
+    boolean alike() {
+        return alike;
+    }
+
+    long personId() {
+        return personId;
+    }
+
+    Instant at() {
+        return at;
+    }
+
+    @Nullable
+    Instant deviceAt() {
+        return deviceAt;
+    }
+
+    @Nullable
+    Long replacesId() {
+        return replacesId;
+    }
+
+    @Nullable
+    String reason() {
+        return reason;
+    }
+}

@@ -1,0 +1,27 @@
+package org.trammel.shop.inspection;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface ReadingRepository extends JpaRepository<Reading, Long> {
+
+    List<Reading> findByCharacteristicIdOrderById(long characteristicId);
+
+    List<Reading> findByCharacteristicIdInOrderById(Collection<Long> characteristicIds);
+
+    List<Reading> findByTravellerIdInOrderById(Collection<Long> travellerIds);
+
+    List<Reading> findByActId(UUID actId);
+
+    boolean existsByReplacesId(long replacesId);
+
+    Optional<Reading> findFirstByCharacteristicIdOrderByIdDesc(long characteristicId);
+
+    @Query("select distinct r.personId from Reading r where r.operationId = :operationId")
+    Set<Long> peopleAt(long operationId);
+}

@@ -1,0 +1,269 @@
+package org.trammel.shop.inspection;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.calc.metrology.Limits;
+import org.trammel.calc.metrology.Plausibility;
+import org.trammel.calc.metrology.Reduction;
+import org.trammel.calc.units.DecimalSign;
+import org.trammel.shop.gauges.Gauges;
+import org.trammel.shop.gauges.Means;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.Evidence;
+
+/** Takes readings, judges them, and hands the verdict to the frame in the same transaction. */
+@Service
+public class Readings {
+
+    private final ReadingRepository readings;
+    private final Evidence evidence;
+    private final Gauges gauges;
+    private final Settings settings;
+    private final Judge judge;
+
+    Readings(ReadingRepository readings, Evidence evidence, Gauges gauges, Settings settings, Judge judge) {
+        this.readings = readings;
+        this.evidence = evidence;
+        this.gauges = gauges;
+        this.settings = settings;
+        this.judge = judge;
+    }
+
+    /**
+     * A reading to take.
+     *
+     * @param raw one value for each sample point, in the characteristic's unit; plus is the drive side
+     * @param gauge number of the gauge or measuring set-up
+     * @param temperatureDegC of the part, where it was taken
+     * @param confirmed the person was asked about an unlikely value and said it again
+     */
+    public record Input(
+            List<BigDecimal> raw, String gauge, @Nullable BigDecimal temperatureDegC, boolean confirmed) {}
+
+    /**
+     * Takes a reading and judges it.
+     *
+     * @throws Refusal if the characteristic is not at hand, the person may not read it, the gauge may not be used or
+     *     cannot decide; as a question if a value is unlikely and not confirmed
+     */
+    @Transactional
+    public ReadingLine read(Act act, long characteristicId, Input input) {
+        if (!evidence.opens(act, "read", characteristicId)) {
+            return repeated(act);
+        }
+        return take(act, evidence.readable(act, characteristicId), input, null, null);
+    }
+
+    /**
+     * Corrects a reading that was mistyped: a new reading takes its place, the old one stays.
+     *
+     * @param reason why
+     */
+    @Transactional
+    public ReadingLine correct(Act act, long readingId, Input input, String reason) {
+        Reading old = readings.findById(readingId)
+                .orElseThrow(() -> Refusal.missing(
+                        "Nothing was corrected.", "There is no such reading.", "Open the frame again."));
+        long characteristicId = old.characteristicId();
+        if (!evidence.opens(act, "correct reading", characteristicId)) {
+            return repeated(act);
+        }
+        if (readings.existsByReplacesId(readingId)) {
+            throw Refusal.stale(
+                    "The reading is not corrected again.",
+                    "A correction took its place before.",
+                    "Correct the newest one.");
+        }
+        if (reason.isBlank() || reason.length() > 1000) {
+            throw Refusal.input(
+                    "reason",
+                    "The reading is not corrected.",
+                    reason.isBlank() ? "No reason was given." : "The reason is longer than 1000 characters.",
+                    "Say in a few words what was wrong.");
+        }
+        return take(act, evidence.readable(act, characteristicId), input, readingId, reason.strip());
+    }
+
+    private ReadingLine repeated(Act act) {
+        return readings.findByActId(act.id()).stream()
+                .findFirst()
+                .map(r -> ReadingLine.of(r, false))
+                .orElseThrow();
+    }
+
+    private ReadingLine take(
+            Act act, Evidence.Wanted wanted, Input input, @Nullable Long replaces, @Nullable String reason) {
+        requireValues(wanted, input);
+        Means means = gauges.require(
+                input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()));
+        boolean alike = ask(wanted, input);
+        requireAnotherPerson(act, wanted, replaces);
+        BigDecimal value = reduce(wanted, input.raw());
+        Reading.Judged judged = judge.of(wanted, value, means);
+        Reading reading = readings.save(new Reading(
+                act,
+                wanted,
+                means,
+                new Reading.Taken(
+                        input.raw(), value, input.temperatureDegC(), input.confirmed(), alike, replaces, reason),
+                judged));
+        evidence.judged(act, wanted.characteristicId(), state(act, wanted, judged.verdict(), replaces), reading.id());
+        return ReadingLine.of(reading, false);
+    }
+
+    private static void requireValues(Evidence.Wanted wanted, Input input) {
+        int wantedValues = wanted.points().size();
+        if (input.raw().size() != wantedValues) {
+            throw Refusal.input(
+                    "value",
+                    wanted.code() + ", " + wanted.name() + ", is not read.",
+                    wantedValues + (wantedValues == 1 ? " value is" : " values are") + " asked for, one for each sample point ("
+                            + String.join(", ", wanted.points()) + "); " + input.raw().size() + " came.",
+                    "Read every point and enter each.");
+        }
+        for (BigDecimal value : input.raw()) {
+            if (value.scale() > 6 || value.precision() - value.scale() > 8) {
+                throw Refusal.input(
+                        "value",
+                        wanted.code() + ", " + wanted.name() + ", is not read.",
+                        value.toPlainString() + " has more digits than are kept: six after the sign, eight before it.",
+                        "Enter what the gauge shows.");
+            }
+        }
+    }
+
+    /** Asks about a value that is unlikely; true if the same value stands at several points. */
+    private boolean ask(Evidence.Wanted wanted, Input input) {
+        DecimalSign sign = DecimalSign.of(settings.locale());
+        boolean alike = Plausibility.ofRun(running(wanted, input.raw())) instanceof Plausibility.SameAgain;
+        if (input.confirmed()) {
+            return alike;
+        }
+        if (wanted.lowerLimit() != null || wanted.upperLimit() != null) {
+            Limits limits = new Limits(wanted.lowerLimit(), wanted.upperLimit());
+            for (BigDecimal value : input.raw()) {
+                Plausibility far = Plausibility.of(
+                        value, wanted.nominal(), limits, settings.number("plausibility.tolerances"), wanted.unit());
+                if (far instanceof Plausibility.FarOff off) {
+                    throw Refusal.ask(
+                            "value",
+                            wanted.code() + ", " + wanted.name() + ", is not taken yet.",
+                            wanted.readBack()
+                                    ? sign.write(value) + " is far from what the drawing of this frame says."
+                                    : off.words(sign),
+                            "Read the gauge again; correct the value, or confirm that it reads so.");
+                }
+            }
+        }
+        if (alike) {
+            throw Refusal.ask(
+                    "value",
+                    wanted.code() + ", " + wanted.name() + ", is not taken yet.",
+                    "The same value stands three times running.",
+                    "Read the gauge anew for each point; correct the values, or confirm that it reads so.");
+        }
+        return false;
+    }
+
+    /** The values of this reading after those of the two before it, for whoever copies instead of reading. */
+    private List<BigDecimal> running(Evidence.Wanted wanted, List<BigDecimal> raw) {
+        List<BigDecimal> running = new ArrayList<>();
+        if (raw.size() == 1) {
+            List<Reading> before = readings.findByCharacteristicIdOrderById(wanted.characteristicId());
+            before.stream().skip(Math.max(0, before.size() - 2)).forEach(r -> running.addAll(r.raw()));
+        }
+        running.addAll(raw);
+        return running;
+    }
+
+    private void requireAnotherPerson(Act act, Evidence.Wanted wanted, @Nullable Long replaces) {
+        if (!wanted.secondPerson() || wanted.state() != CharacteristicState.FIRST_READ || replaces != null) {
+            return;
+        }
+        readings.findById(Objects.requireNonNull(wanted.readingId()))
+                .filter(first -> first.personId() == act.by())
+                .ifPresent(first -> {
+                    throw Refusal.person(
+                            wanted.code() + ", " + wanted.name() + ", is not read a second time by the same person.",
+                            "Two people read it, each for themselves; you read it first.",
+                            "Call somebody else to read it without looking at your figure.");
+                });
+    }
+
+    private static BigDecimal reduce(Evidence.Wanted wanted, List<BigDecimal> raw) {
+        Limits limits = wanted.lowerLimit() == null && wanted.upperLimit() == null
+                ? Limits.between(BigDecimal.ZERO, BigDecimal.ZERO)
+                : new Limits(wanted.lowerLimit(), wanted.upperLimit());
+        Reduction.Result result =
+                Reduction.valueOf(wanted.reduction().name()).of(raw, limits);
+        if (result instanceof Reduction.Result.Reduced reduced) {
+            return reduced.value();
+        }
+        throw Refusal.input(
+                "value",
+                wanted.code() + ", " + wanted.name() + ", is not read.",
+                ((Reduction.Result.NotReducible) result).reason(),
+                "Read every sample point.");
+    }
+
+    private CharacteristicState state(
+            Act act, Evidence.Wanted wanted, Verdict verdict, @Nullable Long replaces) {
+        return switch (verdict) {
+            case CONFORMING -> wanted.secondPerson() && !secondReading(act, wanted, replaces)
+                    ? CharacteristicState.FIRST_READ
+                    : CharacteristicState.CONFORMING;
+            case NOT_CONFORMING -> CharacteristicState.NOT_CONFORMING;
+            case UNDECIDED -> CharacteristicState.UNDECIDED;
+            case NOTED -> CharacteristicState.INFORMATION;
+        };
+    }
+
+    /** True if another person has read it, conforming, right before this reading, and that reading still stands. */
+    private boolean secondReading(Act act, Evidence.Wanted wanted, @Nullable Long replaces) {
+        if (replaces != null) {
+            List<ReadingLine> standing = standing(wanted.characteristicId());
+            return standing.stream()
+                    .anyMatch(r -> r.readingId() != replaces
+                            && r.personId() != act.by()
+                            && r.verdict() == Verdict.CONFORMING);
+        }
+        return wanted.state() == CharacteristicState.FIRST_READ;
+    }
+
+    private List<ReadingLine> standing(long characteristicId) {
+        return of(List.of(characteristicId)).stream().filter(r -> !r.replaced()).toList();
+    }
+
+    /** Every reading of the characteristics, oldest first, replaced ones marked. */
+    @Transactional(readOnly = true)
+    public List<ReadingLine> of(Collection<Long> characteristicIds) {
+        return characteristicIds.isEmpty()
+                ? List.of()
+                : lines(readings.findByCharacteristicIdInOrderById(characteristicIds));
+    }
+
+    /** Every reading of the travellers, oldest first. */
+    @Transactional(readOnly = true)
+    public List<ReadingLine> ofTravellers(Collection<Long> travellerIds) {
+        return travellerIds.isEmpty() ? List.of() : lines(readings.findByTravellerIdInOrderById(travellerIds));
+    }
+
+    private static List<ReadingLine> lines(List<Reading> all) {
+        Set<Long> replaced = new HashSet<>();
+        all.stream().map(Reading::replacesId).filter(Objects::nonNull).forEach(replaced::add);
+        return all.stream()
+                .map(r -> ReadingLine.of(r, replaced.contains(r.id())))
+                .toList();
+    }
+}
