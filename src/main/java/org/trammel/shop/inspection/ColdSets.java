@@ -133,7 +133,10 @@ public class ColdSets {
         Room now = room(wanted, act.at());
         boolean late = false;
         Instant pushed = act.deviceAt();
-        if (!now.open() && pushed != null && !pushed.isAfter(act.at()) && pushed.isAfter(act.at().minus(LATE))) {
+        if (!now.open()
+                && pushed != null
+                && !pushed.isAfter(act.at())
+                && pushed.isAfter(act.at().minus(LATE))) {
             now = room(wanted, pushed);
             late = now.open();
         }
@@ -142,13 +145,7 @@ public class ColdSets {
         }
         requireAmount(wanted, now, amount, deed);
         coldSets.save(new ColdSet(
-                act,
-                wanted,
-                now.attemptsUsed() + 1,
-                Objects.requireNonNull(wanted.readingId()),
-                amount,
-                pushMm,
-                late));
+                act, wanted, now.attemptsUsed() + 1, Objects.requireNonNull(wanted.readingId()), amount, pushMm, late));
         evidence.readAllAgain(act, wanted.operationId());
         if (late) {
             remarks.callWithin(

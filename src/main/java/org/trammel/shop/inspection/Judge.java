@@ -54,9 +54,8 @@ class Judge {
 
     /** Where it is not decided, a value passes on to its deciding operation while it lies within the triage limit. */
     private boolean withinTriage(Evidence.Wanted wanted, BigDecimal value) {
-        BigDecimal times = wanted.triageTolerances() == null
-                ? settings.number("triage.tolerances")
-                : wanted.triageTolerances();
+        BigDecimal times =
+                wanted.triageTolerances() == null ? settings.number("triage.tolerances") : wanted.triageTolerances();
         return within(value, wanted.nominal(), wanted.lowerLimit(), times, true)
                 && within(value, wanted.nominal(), wanted.upperLimit(), times, false);
     }

@@ -132,7 +132,10 @@ class Reading {
             @Nullable String reason) {}
 
     /** How it was judged; without limits there is no basis. */
-    record Judged(Verdict verdict, @Nullable DecisionBasis basis, @Nullable Long factorSettingId) {}
+    record Judged(
+            Verdict verdict,
+            @Nullable DecisionBasis basis,
+            @Nullable Long factorSettingId) {}
 
     Reading(Act act, Evidence.Wanted wanted, Means means, Taken taken, Judged judged) {
         this.characteristicId = wanted.characteristicId();
@@ -152,7 +155,8 @@ class Reading {
         this.upperLimit = wanted.upperLimit();
         this.ruleAsked = wanted.rule();
         DecisionBasis basis = judged.basis();
-        this.ruleUsed = basis == null ? wanted.rule() : Rule.valueOf(basis.used().name());
+        this.ruleUsed =
+                basis == null ? wanted.rule() : Rule.valueOf(basis.used().name());
         this.factor = basis == null ? null : basis.factor();
         this.factorSettingId = judged.factorSettingId();
         this.guardBand = basis == null ? BigDecimal.ZERO : basis.guardBand();

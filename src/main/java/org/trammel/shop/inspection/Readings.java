@@ -105,8 +105,8 @@ public class Readings {
     private ReadingLine take(
             Act act, Evidence.Wanted wanted, Input input, @Nullable Long replaces, @Nullable String reason) {
         requireValues(wanted, input);
-        Means means = gauges.require(
-                input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()));
+        Means means =
+                gauges.require(input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()));
         boolean alike = ask(wanted, input);
         requireAnotherPerson(act, wanted, replaces);
         BigDecimal value = reduce(wanted, input.raw());
@@ -128,8 +128,9 @@ public class Readings {
             throw Refusal.input(
                     "value",
                     wanted.code() + ", " + wanted.name() + ", is not read.",
-                    wantedValues + (wantedValues == 1 ? " value is" : " values are") + " asked for, one for each sample point ("
-                            + String.join(", ", wanted.points()) + "); " + input.raw().size() + " came.",
+                    wantedValues + (wantedValues == 1 ? " value is" : " values are")
+                            + " asked for, one for each sample point (" + String.join(", ", wanted.points()) + "); "
+                            + input.raw().size() + " came.",
                     "Read every point and enter each.");
         }
         for (BigDecimal value : input.raw()) {
@@ -205,8 +206,7 @@ public class Readings {
         Limits limits = wanted.lowerLimit() == null && wanted.upperLimit() == null
                 ? Limits.between(BigDecimal.ZERO, BigDecimal.ZERO)
                 : new Limits(wanted.lowerLimit(), wanted.upperLimit());
-        Reduction.Result result =
-                Reduction.valueOf(wanted.reduction().name()).of(raw, limits);
+        Reduction.Result result = Reduction.valueOf(wanted.reduction().name()).of(raw, limits);
         if (result instanceof Reduction.Result.Reduced reduced) {
             return reduced.value();
         }
@@ -217,12 +217,12 @@ public class Readings {
                 "Read every sample point.");
     }
 
-    private CharacteristicState state(
-            Act act, Evidence.Wanted wanted, Verdict verdict, @Nullable Long replaces) {
+    private CharacteristicState state(Act act, Evidence.Wanted wanted, Verdict verdict, @Nullable Long replaces) {
         return switch (verdict) {
-            case CONFORMING -> wanted.secondPerson() && !secondReading(act, wanted, replaces)
-                    ? CharacteristicState.FIRST_READ
-                    : CharacteristicState.CONFORMING;
+            case CONFORMING ->
+                wanted.secondPerson() && !secondReading(act, wanted, replaces)
+                        ? CharacteristicState.FIRST_READ
+                        : CharacteristicState.CONFORMING;
             case NOT_CONFORMING -> CharacteristicState.NOT_CONFORMING;
             case UNDECIDED -> CharacteristicState.UNDECIDED;
             case NOTED -> CharacteristicState.INFORMATION;
@@ -234,9 +234,8 @@ public class Readings {
         if (replaces != null) {
             List<ReadingLine> standing = standing(wanted.characteristicId());
             return standing.stream()
-                    .anyMatch(r -> r.readingId() != replaces
-                            && r.personId() != act.by()
-                            && r.verdict() == Verdict.CONFORMING);
+                    .anyMatch(r ->
+                            r.readingId() != replaces && r.personId() != act.by() && r.verdict() == Verdict.CONFORMING);
         }
         return wanted.state() == CharacteristicState.FIRST_READ;
     }

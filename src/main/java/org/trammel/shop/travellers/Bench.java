@@ -217,8 +217,7 @@ public class Bench {
         Traveller traveller = traveller(operation);
         traveller.requireOpen("worked on");
         if (!step.ticked()) {
-            throw Refusal.stale(
-                    "Step " + step.position() + " was not taken back.", "It is not ticked.", FRAME_AGAIN);
+            throw Refusal.stale("Step " + step.position() + " was not taken back.", "It is not ticked.", FRAME_AGAIN);
         }
         requireMayUntick(act, person, traveller, operation, step, trimmed(reason));
         step.untick();
@@ -234,17 +233,10 @@ public class Bench {
     }
 
     private void requireMayUntick(
-            Act act,
-            Person person,
-            Traveller traveller,
-            Operation operation,
-            Step step,
-            @Nullable String reason) {
+            Act act, Person person, Traveller traveller, Operation operation, Step step, @Nullable String reason) {
         boolean own = step.tickedBy() != null && step.tickedBy() == person.id();
-        boolean free = own
-                && !act.at()
-                        .isAfter(step.tickedAt()
-                                .plus(Duration.ofMinutes(settings.whole("undo.free.minutes"))));
+        boolean free =
+                own && !act.at().isAfter(step.tickedAt().plus(Duration.ofMinutes(settings.whole("undo.free.minutes"))));
         boolean passed = signed(operation) || begunAfter(traveller, operation);
         if (!passed && free) {
             return;
@@ -265,8 +257,8 @@ public class Bench {
             throw Refusal.input(
                     "reason",
                     "Step " + step.position() + " cannot be taken back without a reason.",
-                    "It was ticked at " + formats.time(step.tickedAt()) + "; the free " + settings.whole("undo.free.minutes")
-                            + " minutes are over.",
+                    "It was ticked at " + formats.time(step.tickedAt()) + "; the free "
+                            + settings.whole("undo.free.minutes") + " minutes are over.",
                     "Say why it is taken back.");
         }
     }

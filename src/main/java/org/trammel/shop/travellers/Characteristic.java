@@ -125,7 +125,9 @@ class Characteristic {
 
     /** Nominal and limits frozen at release; a missing limit is an open side. */
     record Limits(
-            @Nullable BigDecimal nominal, @Nullable BigDecimal lower, @Nullable BigDecimal upper) {}
+            @Nullable BigDecimal nominal,
+            @Nullable BigDecimal lower,
+            @Nullable BigDecimal upper) {}
 
     Characteristic again(long operationId) {
         Characteristic copy = new Characteristic();

@@ -66,7 +66,9 @@ class Crewed {
     boolean standsInForQaLead(Person person, Set<Long> tookPart) {
         boolean qaLeadTookPart = tookPart.stream().anyMatch(id -> crew.byId(id).is(Role.QA_LEAD));
         return qaLeadTookPart
-                && crew.deputyOf(Role.QA_LEAD).filter(d -> d.id() == person.id()).isPresent();
+                && crew.deputyOf(Role.QA_LEAD)
+                        .filter(d -> d.id() == person.id())
+                        .isPresent();
     }
 
     void qualified(Person person, @Nullable String qualification, String deed, Instant at) {
@@ -74,5 +76,4 @@ class Crewed {
             crew.requireQualified(person.id(), qualification, settings.dayOf(at), deed);
         }
     }
-
 }

@@ -18,7 +18,9 @@ final class EventTime {
      */
     static Instant earliest(Act act) {
         Instant device = act.deviceAt();
-        if (device == null || device.isAfter(act.at()) || device.isBefore(act.at().minus(BELIEVED))) {
+        if (device == null
+                || device.isAfter(act.at())
+                || device.isBefore(act.at().minus(BELIEVED))) {
             return act.at();
         }
         return device;

@@ -171,7 +171,12 @@ public class Evidence {
         if (o.state() == OperationState.WAITING && gate.held(t, o, "begin").isEmpty()) {
             progress.begin(act, t, o);
         }
-        o.requireAt("measured", OperationState.WAITING, OperationState.IN_WORK, OperationState.AT_POINT, OperationState.STOPPED);
+        o.requireAt(
+                "measured",
+                OperationState.WAITING,
+                OperationState.IN_WORK,
+                OperationState.AT_POINT,
+                OperationState.STOPPED);
         if (c.state() == CharacteristicState.CONCESSION) {
             throw Refusal.state(
                     deed + " is not needed.",
@@ -193,7 +198,9 @@ public class Evidence {
         if (!may) {
             throw Refusal.person(
                     deed + " is not open to " + person.name() + ".",
-                    "The route asks for " + String.join(" or ", signers.stream().map(Signer::word).toList()) + ".",
+                    "The route asks for "
+                            + String.join(
+                                    " or ", signers.stream().map(Signer::word).toList()) + ".",
                     "Call one of them; anybody may stop and call meanwhile.");
         }
     }
@@ -260,7 +267,9 @@ public class Evidence {
     /** The clock of that code on the traveller, if the route has one. */
     @Transactional(readOnly = true)
     public List<ClockView> clocks(long travellerId) {
-        return clocks.findByTravellerIdOrderById(travellerId).stream().map(ClockView::of).toList();
+        return clocks.findByTravellerIdOrderById(travellerId).stream()
+                .map(ClockView::of)
+                .toList();
     }
 
     /** Everybody who took part in the operations of a traveller that ask for a qualification of that kind. */

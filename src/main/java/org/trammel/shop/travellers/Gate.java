@@ -83,20 +83,20 @@ class Gate {
         if (covering.isEmpty()) {
             return covering;
         }
-        List<Long> let = freed
-                .findByHoldIdInAndOperationId(covering.stream().map(Hold::id).toList(), operation.id())
-                .stream()
-                .map(HoldFreed::holdId)
-                .toList();
+        List<Long> let =
+                freed
+                        .findByHoldIdInAndOperationId(
+                                covering.stream().map(Hold::id).toList(), operation.id())
+                        .stream()
+                        .map(HoldFreed::holdId)
+                        .toList();
         return covering.stream().filter(h -> !let.contains(h.id())).toList();
     }
 
     private static String liftedBy(Hold hold) {
         return hold.reason().lifters().isEmpty()
                 ? "a worker, when it is there"
-                : hold.reason().lifters().stream()
-                                .map(r -> "the " + r.word())
-                                .collect(Collectors.joining(" and "))
+                : hold.reason().lifters().stream().map(r -> "the " + r.word()).collect(Collectors.joining(" and "))
                         + (hold.reason().barsCauser() ? ", not by who caused it" : "");
     }
 
@@ -109,13 +109,15 @@ class Gate {
                         "The window of the clock " + clock.name() + " closed at " + formats.moment(clock.endsAt())
                                 + "; it is open for " + spoken(clock.minutes()) + " after operation "
                                 + clock.startedBy() + ".",
-                        "Do operation " + clock.startedBy() + " again, which starts the clock anew, or call the QA lead."));
+                        "Do operation " + clock.startedBy()
+                                + " again, which starts the clock anew, or call the QA lead."));
             }
             if (clock.gates(operation.code()) && clock.waitingAt(now)) {
                 found.add(Refusal.state(
                         "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",
-                        "The waiting time " + clock.name() + " ends at " + formats.moment(clock.endsAt()) + "; it lasts "
-                                + spoken(clock.minutes()) + " after operation " + clock.startedBy() + ".",
+                        "The waiting time " + clock.name() + " ends at " + formats.moment(clock.endsAt())
+                                + "; it lasts " + spoken(clock.minutes()) + " after operation " + clock.startedBy()
+                                + ".",
                         "Come back when it is over."));
             }
         }

@@ -35,6 +35,10 @@ public enum HoldReason {
 
     /** True if whoever caused the nonconformance, or did the work in question, may not lift it. */
     public boolean barsCauser() {
-        return this == NONCONFORMANCE || this == LOT_TRACE || this == GAUGE_TRACE || this == OVEN_TRACE || this == SAFETY;
+        return this == NONCONFORMANCE
+                || this == LOT_TRACE
+                || this == GAUGE_TRACE
+                || this == OVEN_TRACE
+                || this == SAFETY;
     }
 }

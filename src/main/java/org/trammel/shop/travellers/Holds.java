@@ -83,8 +83,7 @@ public class Holds {
     /** Places a hold inside an act that is open: a trace, a nonconformance. */
     @Transactional(propagation = Propagation.MANDATORY)
     public long placeWithin(Act act, Request request) {
-        Traveller traveller =
-                travellers.findById(request.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        Traveller traveller = travellers.findById(request.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
         if (request.scope() == HoldScope.OPERATION && request.operationId() == null) {
             throw Refusal.input(
                     "operation",
@@ -149,7 +148,10 @@ public class Holds {
         if (!lifters.isEmpty() && lifters.stream().noneMatch(r -> mayLiftAs(person, r, hold))) {
             throw Refusal.person(
                     deed + " is not open to " + person.name() + ".",
-                    "It is for the " + String.join(" and the ", lifters.stream().map(Role::word).toList()) + ".",
+                    "It is for the "
+                            + String.join(
+                                    " and the ",
+                                    lifters.stream().map(Role::word).toList()) + ".",
                     "Call them; the frame stays where it is.");
         }
         hold.agree(person.id());
@@ -163,8 +165,7 @@ public class Holds {
 
     /** A deputy, else the owner, stands in where the QA lead took part in what the hold is about. */
     private boolean mayLiftAs(Person person, Role role, Hold hold) {
-        return person.is(role)
-                || role == Role.QA_LEAD && crewed.standsInForQaLead(person, hold.causedBy());
+        return person.is(role) || role == Role.QA_LEAD && crewed.standsInForQaLead(person, hold.causedBy());
     }
 
     private boolean agreedByAll(Hold hold, List<Role> lifters) {
@@ -182,13 +183,14 @@ public class Holds {
 
     private void lifted(Act act, Hold hold, String words) {
         hold.lift(act.by(), act.at(), words);
-        log.event(chain(hold), "hold lifted", Map.of("hold", hold.id(), "reason", hold.reason().name()));
+        log.event(
+                chain(hold),
+                "hold lifted",
+                Map.of("hold", hold.id(), "reason", hold.reason().name()));
         holds.flush();
         for (Traveller traveller : travellers.findBySerialOrderById(hold.serial())) {
             if (traveller.state().open() && traveller.currentOperationId() != null) {
-                operations
-                        .findById(traveller.currentOperationId())
-                        .ifPresent(o -> progress.settle(act, traveller, o));
+                operations.findById(traveller.currentOperationId()).ifPresent(o -> progress.settle(act, traveller, o));
             }
         }
     }
@@ -204,7 +206,11 @@ public class Holds {
         if (places.isEmpty()) {
             throw Bench.noSuch("hold");
         }
-        if (!log.opens(act, "free operation under hold", "hold:" + holdId + " operation:" + operationId, Bench.chains(places))) {
+        if (!log.opens(
+                act,
+                "free operation under hold",
+                "hold:" + holdId + " operation:" + operationId,
+                Bench.chains(places))) {
             return;
         }
         Hold hold = holds.findById(holdId).orElseThrow(() -> Bench.noSuch("hold"));

@@ -18,13 +18,7 @@ public class Outside {
     private final Crewed crewed;
     private final ActLog log;
 
-    Outside(
-            Bench bench,
-            ConsignmentRepository consignments,
-            Gate gate,
-            Progress progress,
-            Crewed crewed,
-            ActLog log) {
+    Outside(Bench bench, ConsignmentRepository consignments, Gate gate, Progress progress, Crewed crewed, ActLog log) {
         this.bench = bench;
         this.consignments = consignments;
         this.gate = gate;
@@ -40,7 +34,10 @@ public class Outside {
             String to = Bench.required(recipient, "recipient", "The frame was not sent out.");
             if (to.length() > 200) {
                 throw Refusal.input(
-                        "recipient", "The frame was not sent out.", "The name is longer than 200 characters.", "Shorten it.");
+                        "recipient",
+                        "The frame was not sent out.",
+                        "The name is longer than 200 characters.",
+                        "Shorten it.");
             }
             progress.begin(act, traveller, operation);
             Gate.refuseFirst(gate.held(traveller, operation, "be sent out"));

@@ -62,7 +62,9 @@ class Progress {
     private void meetClocks(Traveller traveller, Operation operation, Instant at) {
         for (FrameClock clock : clocks.findByTravellerIdOrderById(traveller.id())) {
             List<String> gates = clock.gates();
-            if (clock.running() && !gates.isEmpty() && gates.get(gates.size() - 1).equals(operation.code())) {
+            if (clock.running()
+                    && !gates.isEmpty()
+                    && gates.get(gates.size() - 1).equals(operation.code())) {
                 clock.meet();
             }
         }
@@ -73,8 +75,8 @@ class Progress {
         if (operation.state() != OperationState.IN_WORK) {
             return;
         }
-        boolean ticked = steps.findByOperationIdOrderByPosition(operation.id()).stream()
-                .allMatch(Step::ticked);
+        boolean ticked =
+                steps.findByOperationIdOrderByPosition(operation.id()).stream().allMatch(Step::ticked);
         boolean settled = ticked
                 && characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
                         .allMatch(c -> c.state().settled());
@@ -127,7 +129,13 @@ class Progress {
         log.event(
                 traveller.chain(),
                 "clock started",
-                Map.of("clock", clock.code(), "from", clock.startedAt().toString(), "ends", clock.endsAt().toString()));
+                Map.of(
+                        "clock",
+                        clock.code(),
+                        "from",
+                        clock.startedAt().toString(),
+                        "ends",
+                        clock.endsAt().toString()));
     }
 
     /** Stands the traveller at its first operation that is not past; without one it is finished. */

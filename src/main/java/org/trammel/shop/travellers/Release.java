@@ -75,7 +75,8 @@ public class Release {
             return orders.byId(orderId).serial();
         }
         requireReleaser(act, "Releasing order " + before.number());
-        if (travellers.findByOrderIdOrderById(orderId).stream().anyMatch(t -> t.state().open())) {
+        if (travellers.findByOrderIdOrderById(orderId).stream()
+                .anyMatch(t -> t.state().open())) {
             throw Refusal.state(
                     "Order " + before.number() + " is not released again.",
                     "A traveller of it is in the shop already.",
@@ -108,7 +109,14 @@ public class Release {
                 "",
                 design.nominals(),
                 new Traveller.Origin(
-                        serial, "", null, orderId, order.number(), designRevisionId, design.letter(), design.description()));
+                        serial,
+                        "",
+                        null,
+                        orderId,
+                        order.number(),
+                        designRevisionId,
+                        design.letter(),
+                        design.description()));
         for (ChildSheet child : route.children()) {
             freeze(
                     act,
@@ -157,7 +165,9 @@ public class Release {
         }
         if (!travellers.findBySerialOrderById(name).isEmpty()) {
             throw Refusal.stale(
-                    "The check " + name + " is not begun again.", "It was begun before.", "Open it from the station's list.");
+                    "The check " + name + " is not begun again.",
+                    "It was begun before.",
+                    "Open it from the station's list.");
         }
         freeze(
                 act,
@@ -170,8 +180,8 @@ public class Release {
 
     private Traveller freeze(
             Act act, RouteSheet route, String prefix, Map<String, Nominal> nominals, Traveller.Origin origin) {
-        Traveller traveller = travellers.save(new Traveller(
-                origin, new Traveller.Frozen(route.revisionId(), route.metal(), route.kind()), act.at()));
+        Traveller traveller = travellers.save(
+                new Traveller(origin, new Traveller.Frozen(route.revisionId(), route.metal(), route.kind()), act.at()));
         int position = 0;
         Operation first = null;
         for (OperationSheet sheet : route.operations()) {
@@ -198,8 +208,8 @@ public class Release {
         }
         for (int i = 0; i < sheet.characteristics().size(); i++) {
             CharacteristicSheet c = sheet.characteristics().get(i);
-            characteristics.save(new Characteristic(
-                    operation.id(), i + 1, c, limits(c, nominals.get(prefix + c.code()))));
+            characteristics.save(
+                    new Characteristic(operation.id(), i + 1, c, limits(c, nominals.get(prefix + c.code()))));
         }
     }
 
@@ -208,7 +218,8 @@ public class Release {
         if (given == null && sheet.fromDesign()) {
             throw Refusal.state(
                     "The frame is not released.",
-                    "Characteristic " + sheet.code() + ", " + sheet.name() + ", takes its nominal from the drawing, and the drawing gives none.",
+                    "Characteristic " + sheet.code() + ", " + sheet.name()
+                            + ", takes its nominal from the drawing, and the drawing gives none.",
                     "Enter the nominal in the design revision.");
         }
         BigDecimal nominal = given == null ? sheet.nominal() : given.nominal();

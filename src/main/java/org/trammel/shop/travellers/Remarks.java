@@ -110,8 +110,7 @@ public class Remarks {
     @Transactional
     public void answer(Act act, long callId, String words) {
         ShopCall found = calls.findById(callId).orElseThrow(() -> Bench.noSuch("call"));
-        List<Locator.Place> places =
-                found.travellerId() == null ? List.of() : locator.ofTraveller(found.travellerId());
+        List<Locator.Place> places = found.travellerId() == null ? List.of() : locator.ofTraveller(found.travellerId());
         String chain = places.isEmpty() ? Chains.SHOP : places.get(0).chain();
         if (!log.opens(act, "answer call", "call:" + callId, chain)) {
             return;

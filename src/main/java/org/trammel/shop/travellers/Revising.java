@@ -95,12 +95,15 @@ public class Revising {
      * @param said verdict by id of the finished operation
      */
     @Transactional
-    public String supersede(
-            Act act, long orderId, long designRevisionId, long routeRevisionId, Map<Long, Said> said) {
+    public String supersede(Act act, long orderId, long designRevisionId, long routeRevisionId, Map<Long, Said> said) {
         OrderSheet order = orders.byId(orderId);
         String serial = Objects.requireNonNullElse(order.serial(), "");
         if (!log.opens(
-                act, "release newer revision", "order:" + orderId, Chains.order(order.number()), Chains.frame(serial))) {
+                act,
+                "release newer revision",
+                "order:" + orderId,
+                Chains.order(order.number()),
+                Chains.frame(serial))) {
             return serial;
         }
         crewed.holding(act.by(), Role.QA_LEAD, "Releasing a newer revision of order " + order.number());
@@ -135,7 +138,8 @@ public class Revising {
         for (Traveller traveller : old) {
             for (Operation operation : operations.findByTravellerIdOrderByPosition(traveller.id())) {
                 Said one = said.get(operation.id());
-                if (operation.state() == OperationState.DONE && (one == null || one.reason().isBlank())) {
+                if (operation.state() == OperationState.DONE
+                        && (one == null || one.reason().isBlank())) {
                     throw Refusal.input(
                             "said-" + operation.id(),
                             "The newer revision was not released.",
@@ -174,7 +178,13 @@ public class Revising {
             log.event(
                     to.chain(),
                     "carried over",
-                    Map.of("old", old.id(), "new", fresh.id(), "verdict", one.verdict().name()));
+                    Map.of(
+                            "old",
+                            old.id(),
+                            "new",
+                            fresh.id(),
+                            "verdict",
+                            one.verdict().name()));
             if (one.verdict().keeps()) {
                 carryEvidence(old, fresh, one, from.letter());
                 fresh.carriedOver(act.at(), CARRIED + from.letter() + ": " + one.reason());
@@ -194,8 +204,8 @@ public class Revising {
             if (!same && said.verdict() == Carry.STILL_VALID) {
                 throw Refusal.state(
                         "The newer revision was not released.",
-                        "Operation " + old.called() + " cannot be still valid: the limits of " + c.code() + ", " + c.name()
-                                + ", differ from revision " + letter + ".",
+                        "Operation " + old.called() + " cannot be still valid: the limits of " + c.code() + ", "
+                                + c.name() + ", differ from revision " + letter + ".",
                         "Say repeat, or keep by concession.");
             }
             if (same) {

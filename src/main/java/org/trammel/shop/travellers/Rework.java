@@ -77,15 +77,18 @@ public class Rework {
                 .filter(o -> o.state() != OperationState.REPEATED)
                 .toList();
         span.forEach(o -> requireLimit(all, o, traveller, beyondLimit));
-        all.stream().filter(o -> o.position() > until.position()).forEach(o -> o.moveDown(span.size() * Operation.SPACING));
+        all.stream()
+                .filter(o -> o.position() > until.position())
+                .forEach(o -> o.moveDown(span.size() * Operation.SPACING));
         for (int i = 0; i < span.size(); i++) {
             Operation old = span.get(i);
             old.doneOver(source);
-            int loop = 1 + all.stream()
-                    .filter(o -> o.code().equals(old.code()))
-                    .mapToInt(Operation::loop)
-                    .max()
-                    .orElse(0);
+            int loop = 1
+                    + all.stream()
+                            .filter(o -> o.code().equals(old.code()))
+                            .mapToInt(Operation::loop)
+                            .max()
+                            .orElse(0);
             copyContent(old, operations.save(old.again(until.position() + (i + 1) * Operation.SPACING, loop)));
         }
         operations.flush();
@@ -179,7 +182,9 @@ public class Rework {
         if (asked.state() != TravellerState.SCRAPPED || asked.frame()) {
             throw Refusal.state(
                     asked.mark() + " is not made anew.",
-                    asked.frame() ? "It is a whole frame." : "It is " + asked.state().word() + ".",
+                    asked.frame()
+                            ? "It is a whole frame."
+                            : "It is " + asked.state().word() + ".",
                     asked.frame() ? "Enter a new order for a new frame." : "Only a scrapped part is made anew.");
         }
         boolean replaced = travellers.findByParentIdOrderById(asked.parentId()).stream()

@@ -87,21 +87,20 @@ public class Shipping {
     private List<Traveller> parts(Traveller whole) {
         Map<String, Traveller> newest = new TreeMap<>();
         travellers.findByParentIdOrderById(whole.id()).forEach(c -> newest.put(c.part(), c));
-        return Stream.concat(Stream.of(whole), newest.values().stream())
-                .toList();
+        return Stream.concat(Stream.of(whole), newest.values().stream()).toList();
     }
 
     private List<Refusal> unproven(Traveller part) {
         String what = "Frame " + part.mark() + " is not shipped.";
         if (part.state() != TravellerState.FINISHED) {
-            return List.of(Refusal.state(
-                    what, "It is " + part.state().word() + ".", "Finish every operation first."));
+            return List.of(Refusal.state(what, "It is " + part.state().word() + ".", "Finish every operation first."));
         }
         List<Hold> open = holds.openOn(part.serial());
         if (!open.isEmpty()) {
             return List.of(Refusal.state(
                     what,
-                    "It is on hold, " + open.get(0).reason().word() + ": " + open.get(0).words(),
+                    "It is on hold, " + open.get(0).reason().word() + ": "
+                            + open.get(0).words(),
                     "Leave it where it is until the hold is lifted."));
         }
         for (Operation operation : operations.findByTravellerIdOrderByPosition(part.id())) {
@@ -110,11 +109,10 @@ public class Shipping {
             }
             if (operation.point() == Point.HOLD
                     && !carried(operation)
-                    && signatures.findByOperationIdOrderById(operation.id()).stream().noneMatch(operation::counts)) {
+                    && signatures.findByOperationIdOrderById(operation.id()).stream()
+                            .noneMatch(operation::counts)) {
                 return List.of(Refusal.state(
-                        what,
-                        "Hold point " + operation.called() + " is not signed.",
-                        "Call those who sign it."));
+                        what, "Hold point " + operation.called() + " is not signed.", "Call those who sign it."));
             }
             List<Characteristic> unsettled = characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
                     .filter(c -> !c.state().settled())
@@ -122,7 +120,8 @@ public class Shipping {
             if (!unsettled.isEmpty()) {
                 return List.of(Refusal.state(
                         what,
-                        "Characteristic " + unsettled.get(0).code() + ", " + unsettled.get(0).name() + ", is "
+                        "Characteristic " + unsettled.get(0).code() + ", "
+                                + unsettled.get(0).name() + ", is "
                                 + unsettled.get(0).state().word() + ".",
                         "Read it, or have the QA lead decide."));
             }

@@ -57,7 +57,9 @@ class ShopCall {
     void answer(long by, Instant at, String words) {
         if (answeredBy != null) {
             throw Refusal.stale(
-                    "The call cannot be answered.", "It was answered before.", "Open the calls again; nothing is left to do.");
+                    "The call cannot be answered.",
+                    "It was answered before.",
+                    "Open the calls again; nothing is left to do.");
         }
         answeredBy = by;
         answeredAt = at;

@@ -70,12 +70,20 @@ public class Signing {
                     .toList();
             requireWanted(operation, as, before, deed);
             requireMaySign(act, operation, person, as, before, deed);
-            Signature signature = signatures.save(
-                    new Signature(operation, person, as, meaning(traveller, operation, as), act));
+            Signature signature =
+                    signatures.save(new Signature(operation, person, as, meaning(traveller, operation, as), act));
             log.event(
                     traveller.chain(),
                     "signed",
-                    Map.of("operation", operationId, "signer", as.name(), "person", signerId, "signature", signature.id()));
+                    Map.of(
+                            "operation",
+                            operationId,
+                            "signer",
+                            as.name(),
+                            "person",
+                            signerId,
+                            "signature",
+                            signature.id()));
             Set<Signer> wanted = EnumSet.copyOf(operation.signers().isEmpty() ? List.of(as) : operation.signers());
             before.forEach(s -> wanted.remove(s.signer()));
             wanted.remove(as);
@@ -102,7 +110,11 @@ public class Signing {
             throw Refusal.state(
                     deed + " as " + as.word() + " is not asked for.",
                     "The route asks for "
-                            + String.join(", ", operation.signers().stream().map(Signer::word).toList()) + ".",
+                            + String.join(
+                                    ", ",
+                                    operation.signers().stream()
+                                            .map(Signer::word)
+                                            .toList()) + ".",
                     "Sign as one of these.");
         }
     }
@@ -154,8 +166,8 @@ public class Signing {
             if (act.at().isBefore(operation.atPointSince().plus(wait))) {
                 throw Refusal.state(
                         deed + " is not possible yet.",
-                        "The witness was invited at " + formats.time(operation.atPointSince()) + " and has " + wait.toMinutes()
-                                + " minutes.",
+                        "The witness was invited at " + formats.time(operation.atPointSince()) + " and has "
+                                + wait.toMinutes() + " minutes.",
                         "Wait, or call the witness to sign.");
             }
             Gate.refuseFirst(gate.held(traveller, operation, "be passed"));

@@ -93,8 +93,7 @@ public class Travellers {
     }
 
     public FrameSheet.Head head(long travellerId) {
-        return FrameSheet.Head.of(
-                travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller")));
+        return FrameSheet.Head.of(travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller")));
     }
 
     /** One traveller in full, with the operation at hand. */
@@ -111,8 +110,7 @@ public class Travellers {
                 all.stream().map(FrameSheet.OperationLine::of).toList(),
                 at == null ? null : operation(at, names),
                 holds.openOn(traveller.serial()).stream()
-                        .filter(h -> h.scope() != HoldScope.PART
-                                || h.covers(traveller, null))
+                        .filter(h -> h.scope() != HoldScope.PART || h.covers(traveller, null))
                         .map(h -> line(h, names))
                         .toList(),
                 clocks.findByTravellerIdOrderById(travellerId).stream()
@@ -132,9 +130,7 @@ public class Travellers {
     }
 
     private static List<Long> family(Traveller traveller) {
-        return traveller.parentId() == null
-                ? List.of(traveller.id())
-                : List.of(traveller.id(), traveller.parentId());
+        return traveller.parentId() == null ? List.of(traveller.id()) : List.of(traveller.id(), traveller.parentId());
     }
 
     /** One operation in full: its steps, characteristics and signatures. */
@@ -215,18 +211,19 @@ public class Travellers {
     /** The strips of several travellers at once, by id of the traveller. */
     public Map<Long, List<FrameSheet.OperationLine>> strips(Collection<Long> travellerIds) {
         Map<Long, List<FrameSheet.OperationLine>> strips = new HashMap<>();
-        operations.findByTravellerIdInOrderByTravellerIdAscPositionAsc(travellerIds).forEach(o -> strips.computeIfAbsent(
-                        o.travellerId(), id -> new ArrayList<>())
-                .add(FrameSheet.OperationLine.of(o)));
+        operations
+                .findByTravellerIdInOrderByTravellerIdAscPositionAsc(travellerIds)
+                .forEach(o -> strips.computeIfAbsent(o.travellerId(), id -> new ArrayList<>())
+                        .add(FrameSheet.OperationLine.of(o)));
         return strips;
     }
 
     /** Running clocks of several travellers, by id of the traveller. */
     public Map<Long, List<ClockView>> clocks(Collection<Long> travellerIds) {
         Map<Long, List<ClockView>> found = new HashMap<>();
-        clocks.findByTravellerIdIn(travellerIds).forEach(c -> found.computeIfAbsent(
-                        c.travellerId(), id -> new ArrayList<>())
-                .add(ClockView.of(c)));
+        clocks.findByTravellerIdIn(travellerIds)
+                .forEach(c -> found.computeIfAbsent(c.travellerId(), id -> new ArrayList<>())
+                        .add(ClockView.of(c)));
         return found;
     }
 
@@ -245,7 +242,10 @@ public class Travellers {
     }
 
     /** A point that waits for signatures. */
-    public record AtPoint(FrameSheet.Head head, FrameSheet.OperationLine operation, @Nullable Instant since) {}
+    public record AtPoint(
+            FrameSheet.Head head,
+            FrameSheet.OperationLine operation,
+            @Nullable Instant since) {}
 
     /** Hold and witness points that wait to be signed, longest first. */
     public List<AtPoint> atPoints() {
@@ -262,7 +262,13 @@ public class Travellers {
     }
 
     /** A call nobody has answered. */
-    public record CallLine(long callId, @Nullable Long travellerId, @Nullable String mark, String words, String name, Instant at) {}
+    public record CallLine(
+            long callId,
+            @Nullable Long travellerId,
+            @Nullable String mark,
+            String words,
+            String name,
+            Instant at) {}
 
     public List<CallLine> openCalls() {
         List<ShopCall> open = calls.open();

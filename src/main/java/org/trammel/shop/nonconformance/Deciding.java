@@ -1,0 +1,363 @@
+package org.trammel.shop.nonconformance;
+
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.orders.CostKind;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Holds;
+import org.trammel.shop.travellers.Rework;
+import org.trammel.shop.travellers.Travellers;
+
+/** Decides nonconformances: who may, who must agree, and what follows. Never who took part in the operation at fault. */
+@Service
+public class Deciding {
+
+    private final NonconformanceRepository all;
+    private final AgreementRepository agreements;
+    private final Opening opening;
+    private final Evidence evidence;
+    private final Rework rework;
+    private final Holds holds;
+    private final Travellers travellers;
+    private final Orders orders;
+    private final Crew crew;
+    private final Settings settings;
+    private final ActLog log;
+
+    Deciding(
+            NonconformanceRepository all,
+            AgreementRepository agreements,
+            Opening opening,
+            Evidence evidence,
+            Rework rework,
+            Holds holds,
+            Travellers travellers,
+            Orders orders,
+            Crew crew,
+            Settings settings,
+            ActLog log) {
+        this.all = all;
+        this.agreements = agreements;
+        this.opening = opening;
+        this.evidence = evidence;
+        this.rework = rework;
+        this.holds = holds;
+        this.travellers = travellers;
+        this.orders = orders;
+        this.crew = crew;
+        this.settings = settings;
+        this.log = log;
+    }
+
+    /** Names the operation at fault, once it is known better. By the QA lead or who stands in. */
+    @Transactional
+    public void blame(Act act, long id, String faultCode) {
+        if (!opens(act, "name operation at fault", id)) {
+            return;
+        }
+        Nonconformance n = find(id);
+        crew.require(act.by(), "The operation at fault was not changed.", Role.QA_LEAD, Role.OWNER);
+        if (evidence.operationsOf(n.travellerId(), faultCode).isEmpty()) {
+            throw Refusal.input(
+                    "fault",
+                    "The operation at fault was not changed.",
+                    "The traveller has no operation " + faultCode + ".",
+                    "Choose one of its operations.");
+        }
+        n.blame(faultCode);
+        log.event(chain(n), "operation at fault named", Map.of("nonconformance", id, "fault", faultCode));
+    }
+
+    /**
+     * Puts a decision forward and agrees to it. It is carried out at once if nobody else must agree.
+     *
+     * @return true if it is decided now
+     */
+    @Transactional
+    public boolean propose(Act act, long id, Proposal proposal) {
+        if (!opens(act, "propose decision", id)) {
+            return find(id).state() == NonconformanceState.DECIDED;
+        }
+        Nonconformance n = find(id);
+        n.requireUndecided("decided");
+        Person person = mayDecide(act, n, "The decision was not put forward.");
+        requireComplete(n, proposal);
+        n.propose(proposal);
+        log.event(
+                chain(n),
+                "decision put forward",
+                Map.of("nonconformance", id, "decision", proposal.decision().name()));
+        return agreeAs(act, n, person);
+    }
+
+    /** Agrees to the decision put forward. */
+    @Transactional
+    public boolean agree(Act act, long id) {
+        if (!opens(act, "agree to decision", id)) {
+            return find(id).state() == NonconformanceState.DECIDED;
+        }
+        Nonconformance n = find(id);
+        if (n.state() != NonconformanceState.PROPOSED) {
+            throw Refusal.state(
+                    "There is nothing to agree to.",
+                    n.number() + " is " + n.state().word() + ".",
+                    "Open it again to see where it stands.");
+        }
+        return agreeAs(act, n, mayDecide(act, n, "The decision was not agreed to."));
+    }
+
+    private boolean agreeAs(Act act, Nonconformance n, Person person) {
+        Set<Role> mine = EnumSet.noneOf(Role.class);
+        for (Role role : required(n)) {
+            if (holds(person, role, n)) {
+                mine.add(role);
+            }
+        }
+        mine.forEach(role -> agreements.save(new Agreement(n, person, role, act)));
+        agreements.flush();
+        log.event(
+                chain(n),
+                "agreed",
+                Map.of(
+                        "nonconformance",
+                        n.id(),
+                        "as",
+                        mine.stream().map(Enum::name).toList()));
+        Set<Role> agreed = agreements.findByNonconformanceIdOrderById(n.id()).stream()
+                .filter(a -> a.decisionNumber() == n.decisionNumber())
+                .map(Agreement::agreedAs)
+                .collect(Collectors.toSet());
+        if (!agreed.containsAll(required(n))) {
+            return false;
+        }
+        carryOut(act, n);
+        return true;
+    }
+
+    /** Roles that must agree to the decision put forward. */
+    @Transactional(readOnly = true)
+    public Set<Role> mustAgree(long id) {
+        Nonconformance n = find(id);
+        return n.decision() == null ? Set.of() : required(n);
+    }
+
+    private Set<Role> required(Nonconformance n) {
+        Decision decision = n.decision();
+        Set<Role> roles = new LinkedHashSet<>(decision.agree());
+        BigDecimal cost = cost(n);
+        if (decision == Decision.SCRAP && cost.compareTo(settings.number("scrap.owner.cost")) > 0 || n.beyondLimit()) {
+            roles.add(Role.OWNER);
+        }
+        return roles;
+    }
+
+    private BigDecimal cost(Nonconformance n) {
+        BigDecimal hours = n.hours() == null ? BigDecimal.ZERO : n.hours();
+        BigDecimal material = n.materialCost() == null ? BigDecimal.ZERO : n.materialCost();
+        return hours.multiply(settings.number("cost.hour")).add(material);
+    }
+
+    /** The QA lead, the owner, or who stands in for the QA lead; never who took part in the operation at fault. */
+    private Person mayDecide(Act act, Nonconformance n, String deed) {
+        Person person = crew.byId(act.by());
+        Set<Long> causers = opening.causers(n);
+        if (causers.contains(person.id())) {
+            throw Refusal.person(
+                    deed,
+                    person.name() + " took part in operation " + n.faultCode() + ", the one at fault.",
+                    "The QA lead's named deputy, or else the owner, who took no part, decides.");
+        }
+        if (!person.maySign() || !holds(person, Role.QA_LEAD, n) && !person.is(Role.OWNER)) {
+            throw Refusal.person(
+                    deed, "It is for the QA lead and the owner.", "Call them; the hold stays until they decide.");
+        }
+        return person;
+    }
+
+    private boolean holds(Person person, Role role, Nonconformance n) {
+        if (person.is(role)) {
+            return true;
+        }
+        boolean leadTookPart =
+                opening.causers(n).stream().anyMatch(id -> crew.byId(id).is(Role.QA_LEAD));
+        return role == Role.QA_LEAD
+                && leadTookPart
+                && crew.deputyOf(Role.QA_LEAD)
+                        .filter(d -> d.id() == person.id())
+                        .isPresent();
+    }
+
+    private void requireComplete(Nonconformance n, Proposal p) {
+        String what = "The decision was not put forward.";
+        if (p.words().isBlank() || p.words().length() > 1000) {
+            throw Refusal.input(
+                    "words",
+                    what,
+                    p.words().isBlank() ? "No reason was given." : "The reason is longer than 1000 characters.",
+                    "Say why, and what is to be done.");
+        }
+        if (p.decision().loops() && blank(p.fromCode())) {
+            throw Refusal.input(
+                    "from", what, "It does not say which operations are done over.", "Choose the first of them.");
+        }
+        if (p.decision() == Decision.CONCESSION) {
+            if (n.characteristicId() == null) {
+                throw Refusal.state(
+                        what,
+                        n.number() + " is about no characteristic that a concession could release.",
+                        "Decide on rework, repair or scrap, or open one for the characteristic.");
+            }
+            if (blank(p.limits()) || p.expiresOn() == null) {
+                throw Refusal.input(
+                        "limits",
+                        what,
+                        "A concession says how far it reaches and until when it may be used.",
+                        "Enter limits and last day.");
+            }
+            if (p.expiresOn().isBefore(settings.today())) {
+                throw Refusal.input(
+                        "expiresOn", what, "The last day, " + p.expiresOn() + ", is past.", "Enter a day to come.");
+            }
+            if (p.changesWhatWasOrdered() && blank(p.customerAgreement())) {
+                throw Refusal.input(
+                        "customerAgreement",
+                        what,
+                        "Dimension, looks or weight differ from what was ordered, and the customer has not agreed.",
+                        "Ask the customer, then enter who agreed, when and how.");
+            }
+        }
+        if (negative(p.hours()) || negative(p.materialCost())) {
+            throw Refusal.input(
+                    "hours", what, "Hours and cost cannot be below zero.", "Enter what it costs, or nothing.");
+        }
+    }
+
+    private static boolean blank(@Nullable String words) {
+        return words == null || words.isBlank();
+    }
+
+    private static boolean negative(@Nullable BigDecimal number) {
+        return number != null && number.signum() < 0;
+    }
+
+    private void carryOut(Act act, Nonconformance n) {
+        n.decided(act.at());
+        String words = n.number() + " decided: " + n.decision().word();
+        switch (n.decision()) {
+            case REWORK, REPAIR, RETURN -> {
+                rework.repeat(act, n.fromCode(), n.operationId(), n.number(), n.beyondLimit());
+                holds.liftOf(act, n.serial(), n.number(), words);
+            }
+            case CONCESSION -> {
+                evidence.concede(act, n.characteristicId(), n.number());
+                holds.liftOf(act, n.serial(), n.number(), words);
+            }
+            case SCRAP -> {
+                rework.scrap(act, n.travellerId(), n.number());
+                holds.liftOf(act, n.serial(), n.number(), words);
+            }
+        }
+        FrameSheet.Head head = travellers.head(n.travellerId());
+        if (head.orderId() != null && (n.hours() != null || n.materialCost() != null)) {
+            orders.addCost(act, head.orderId(), CostKind.REWORK, n.hours(), n.materialCost(), words);
+        }
+        log.event(
+                chain(n),
+                "decided",
+                Map.of("nonconformance", n.id(), "decision", n.decision().name()));
+    }
+
+    /** Closes one whose decision was carried out. By the QA lead or owner, who took no part in the fault. */
+    @Transactional
+    public void close(Act act, long id, String words) {
+        if (!opens(act, "close nonconformance", id)) {
+            return;
+        }
+        Nonconformance n = find(id);
+        Person person = mayDecide(act, n, n.number() + " was not closed.");
+        if (words.isBlank() || words.length() > 1000) {
+            throw Refusal.input(
+                    "words",
+                    n.number() + " was not closed.",
+                    "Nothing was said, or more than is kept.",
+                    "Say what was found.");
+        }
+        n.close(person.id(), act.at(), words.strip());
+        log.event(chain(n), "nonconformance closed", Map.of("nonconformance", id));
+    }
+
+    private boolean opens(Act act, String kind, long id) {
+        String serial = all.serialOf(id)
+                .orElseThrow(() -> Refusal.missing(
+                        "Nothing was done.", "There is no such nonconformance.", "Choose one from the list."));
+        return log.opens(act, kind, "nonconformance:" + id, Chains.frame(serial));
+    }
+
+    private Nonconformance find(long id) {
+        return all.findById(id).orElseThrow();
+    }
+
+    private static String chain(Nonconformance n) {
+        return Chains.frame(n.serial());
+    }
+
+    /** Those that want a decision or an agreement, oldest first. */
+    @Transactional(readOnly = true)
+    public List<NonconformanceLine> undecided() {
+        return all
+                .findByStateInOrderByOpenedAtAscIdAsc(
+                        EnumSet.of(NonconformanceState.OPEN, NonconformanceState.PROPOSED))
+                .stream()
+                .map(this::line)
+                .toList();
+    }
+
+    /** Every one of a frame. */
+    @Transactional(readOnly = true)
+    public List<NonconformanceLine> of(String serial) {
+        return all.findBySerialOrderById(serial).stream().map(this::line).toList();
+    }
+
+    /**
+     * A page of all, newest first.
+     *
+     * @param before number of the id to go on below; {@link Long#MAX_VALUE} for the first page
+     */
+    @Transactional(readOnly = true)
+    public List<NonconformanceLine> page(long before, int size) {
+        return all.findByIdLessThanOrderByIdDesc(before, Limit.of(size)).stream()
+                .map(this::line)
+                .toList();
+    }
+
+    @Transactional(readOnly = true)
+    public NonconformanceLine byId(long id) {
+        return all.findById(id)
+                .map(this::line)
+                .orElseThrow(() -> Refusal.missing(
+                        "Nothing was opened.", "There is no such nonconformance.", "Choose one from the list."));
+    }
+
+    private NonconformanceLine line(Nonconformance n) {
+        return NonconformanceLine.of(n, agreements.findByNonconformanceIdOrderById(n.id()));
+    }
+}

@@ -1,0 +1,36 @@
+package org.trammel.shop.nonconformance;
+
+import java.util.List;
+import org.trammel.shop.people.Role;
+
+/** What becomes of something that does not conform, in the words of ISO 9000. */
+public enum Decision {
+    REWORK("rework", List.of(Role.QA_LEAD)),
+    REPAIR("repair", List.of(Role.QA_LEAD, Role.OWNER)),
+    CONCESSION("concession", List.of(Role.QA_LEAD, Role.OWNER)),
+    /** The owner agrees where it costs more than the shop's limit. */
+    SCRAP("scrap", List.of(Role.QA_LEAD)),
+    RETURN("return to supplier", List.of(Role.QA_LEAD));
+
+    private final String word;
+    private final List<Role> agree;
+
+    Decision(String word, List<Role> agree) {
+        this.word = word;
+        this.agree = agree;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** Roles that must agree at the least. */
+    public List<Role> agree() {
+        return agree;
+    }
+
+    /** True if operations are done over. */
+    boolean loops() {
+        return this == REWORK || this == REPAIR || this == RETURN;
+    }
+}

@@ -1,0 +1,78 @@
+package org.trammel.shop.nonconformance;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.people.Role;
+
+/** A nonconformance as the screens and the programs read it. */
+public record NonconformanceLine(
+        long id,
+        String number,
+        String serial,
+        String part,
+        long travellerId,
+        long operationId,
+        String operationCode,
+        String faultCode,
+        @Nullable Long characteristicId,
+        @Nullable String characteristicCode,
+        @Nullable Long readingId,
+        String words,
+        NonconformanceState state,
+        long openedBy,
+        Instant openedAt,
+        @Nullable Decision decision,
+        @Nullable String decisionWords,
+        @Nullable String fromCode,
+        @Nullable String limits,
+        @Nullable LocalDate expiresOn,
+        boolean changesWhatWasOrdered,
+        @Nullable String customerAgreement,
+        @Nullable BigDecimal hours,
+        @Nullable BigDecimal materialCost,
+        @Nullable Instant decidedAt,
+        @Nullable Instant closedAt,
+        @Nullable String closeWords,
+        List<Agreed> agreed) {
+
+    /** Somebody's agreement to the decision as it stands. */
+    public record Agreed(String name, Role as, Instant at) {}
+
+    static NonconformanceLine of(Nonconformance n, List<Agreement> agreements) {
+        return new NonconformanceLine(
+                n.id(),
+                n.number(),
+                n.serial(),
+                n.part(),
+                n.travellerId(),
+                n.operationId(),
+                n.operationCode(),
+                n.faultCode(),
+                n.characteristicId(),
+                n.characteristicCode(),
+                n.readingId(),
+                n.words(),
+                n.state(),
+                n.openedBy(),
+                n.openedAt(),
+                n.decision(),
+                n.decisionWords(),
+                n.fromCode(),
+                n.limits(),
+                n.expiresOn(),
+                n.changesWhatWasOrdered(),
+                n.customerAgreement(),
+                n.hours(),
+                n.materialCost(),
+                n.decidedAt(),
+                n.closedAt(),
+                n.closeWords(),
+                agreements.stream()
+                        .filter(a -> a.decisionNumber() == n.decisionNumber())
+                        .map(a -> new Agreed(a.personName(), a.agreedAs(), a.at()))
+                        .toList());
+    }
+}

@@ -1,0 +1,194 @@
+package org.trammel.shop.nonconformance;
+
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.inspection.ColdSets;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.ClockRanOut;
+import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.travellers.EvidenceRefused;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HoldReason;
+import org.trammel.shop.travellers.HoldScope;
+import org.trammel.shop.travellers.Holds;
+import org.trammel.shop.travellers.Travellers;
+
+/** Opens nonconformances: by itself when evidence is refused, or by anybody who sees something. */
+@Service
+public class Opening {
+
+    private final NonconformanceRepository all;
+    private final Evidence evidence;
+    private final ColdSets coldSets;
+    private final Holds holds;
+    private final Travellers travellers;
+    private final Crew crew;
+    private final ActLog log;
+
+    Opening(
+            NonconformanceRepository all,
+            Evidence evidence,
+            ColdSets coldSets,
+            Holds holds,
+            Travellers travellers,
+            Crew crew,
+            ActLog log) {
+        this.all = all;
+        this.evidence = evidence;
+        this.coldSets = coldSets;
+        this.holds = holds;
+        this.travellers = travellers;
+        this.crew = crew;
+        this.log = log;
+    }
+
+    /**
+     * A reading was refused. While a cold-set may still put it right nothing is opened: the step is held by its own
+     * verdict.
+     */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    void refused(EvidenceRefused event) {
+        if (event.deciding()
+                && coldSets.room(event.characteristicId(), event.act().at()).open()) {
+            return;
+        }
+        if (!all.undecidedOn(event.characteristicId()).isEmpty()) {
+            return;
+        }
+        open(
+                event.act(),
+                new Nonconformance.Found(
+                        event.serial(),
+                        event.part(),
+                        event.travellerId(),
+                        event.operationId(),
+                        event.operationCode(),
+                        event.characteristicId(),
+                        event.characteristicCode(),
+                        event.readingId()),
+                event.operationCode(),
+                event.deciding()
+                        ? "Reading of " + event.characteristicCode() + " not conforming."
+                        : "Reading of " + event.characteristicCode() + " past its triage limit.");
+    }
+
+    /** A window closed: what waited for a cold-set inside it is a nonconformance now. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    void ranOut(ClockRanOut event) {
+        for (Evidence.Wanted wanted : evidence.waitingForColdSet(event.travellerId(), event.code())) {
+            if (all.undecidedOn(wanted.characteristicId()).isEmpty()) {
+                open(
+                        event.act(),
+                        new Nonconformance.Found(
+                                wanted.serial(),
+                                wanted.part(),
+                                wanted.travellerId(),
+                                wanted.operationId(),
+                                wanted.operationCode(),
+                                wanted.characteristicId(),
+                                wanted.code(),
+                                wanted.readingId()),
+                        wanted.operationCode(),
+                        "The window " + event.name() + " closed before " + wanted.code() + " was put right.");
+            }
+        }
+    }
+
+    /**
+     * Opens one by hand.
+     *
+     * @param characteristicId what it is about, such as one that stays undecided; null for something seen
+     * @param faultCode code of the operation at fault, as far as it is known
+     * @return its number
+     */
+    @Transactional
+    public String byHand(
+            Act act,
+            long travellerId,
+            long operationId,
+            @Nullable Long characteristicId,
+            @Nullable String faultCode,
+            String words) {
+        FrameSheet.Head head = travellers.head(travellerId);
+        if (!log.opens(act, "open nonconformance", "operation:" + operationId, Chains.frame(head.serial()))) {
+            return all.findBySerialOrderById(head.serial()).stream()
+                    .reduce((a, b) -> b)
+                    .map(Nonconformance::number)
+                    .orElse("");
+        }
+        Person person = crew.byId(act.by());
+        if (!person.mayWork()) {
+            throw Refusal.person(
+                    "No nonconformance was opened.", person.name() + " reads and changes nothing.", "Call a worker.");
+        }
+        if (words.isBlank() || words.length() > 1000) {
+            throw Refusal.input(
+                    "words",
+                    "No nonconformance was opened.",
+                    words.isBlank() ? "Nothing was said." : "It is longer than 1000 characters.",
+                    "Say in a few words what was seen.");
+        }
+        FrameSheet.OperationLine operation = travellers.operation(operationId).line();
+        Evidence.Wanted wanted = characteristicId == null ? null : evidence.wanted(characteristicId);
+        if (wanted != null && wanted.operationId() != operationId) {
+            throw Refusal.input(
+                    "characteristic",
+                    "No nonconformance was opened.",
+                    "Characteristic " + wanted.code() + " belongs to another operation.",
+                    "Choose one of the operation.");
+        }
+        return open(
+                        act,
+                        new Nonconformance.Found(
+                                head.serial(),
+                                head.part(),
+                                travellerId,
+                                operationId,
+                                operation.code(),
+                                characteristicId,
+                                wanted == null ? null : wanted.code(),
+                                wanted == null ? null : wanted.readingId()),
+                        faultCode == null || faultCode.isBlank() ? operation.code() : faultCode.strip(),
+                        words.strip())
+                .number();
+    }
+
+    private Nonconformance open(Act act, Nonconformance.Found found, String faultCode, String words) {
+        Nonconformance n = all.save(new Nonconformance(found, faultCode, words, act.by(), act.at()));
+        holds.placeWithin(
+                act,
+                new Holds.Request(
+                        found.travellerId(),
+                        HoldScope.OPERATION,
+                        found.operationId(),
+                        HoldReason.NONCONFORMANCE,
+                        n.number() + ": " + words,
+                        n.number(),
+                        causers(n)));
+        log.event(
+                Chains.frame(found.serial()),
+                "nonconformance opened",
+                Map.of("nonconformance", n.id(), "operation", found.operationId(), "fault", faultCode));
+        return n;
+    }
+
+    /** Everybody who ticked, signed or measured at the operation at fault, whatever its loop. */
+    Set<Long> causers(Nonconformance n) {
+        Set<Long> people = new HashSet<>();
+        evidence.operationsOf(n.travellerId(), n.faultCode()).forEach(id -> people.addAll(evidence.tookPart(id)));
+        return people;
+    }
+}

@@ -1,0 +1,30 @@
+package org.trammel.shop.nonconformance;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A decision put forward.
+ *
+ * @param words why, and what is to be done
+ * @param fromCode rework, repair, return: code of the first operation done over
+ * @param limits concession: how far it reaches
+ * @param expiresOn concession: last day it may be used
+ * @param changesWhatWasOrdered dimension, looks or weight differ from the order: the customer must agree
+ * @param customerAgreement who of the customer agreed, when and how; null if not asked
+ * @param beyondLimit more loops than the route allows; then the owner agrees as well
+ * @param hours work it costs, h
+ * @param materialCost material it costs, in the shop's currency
+ */
+public record Proposal(
+        Decision decision,
+        String words,
+        @Nullable String fromCode,
+        @Nullable String limits,
+        @Nullable LocalDate expiresOn,
+        boolean changesWhatWasOrdered,
+        @Nullable String customerAgreement,
+        boolean beyondLimit,
+        @Nullable BigDecimal hours,
+        @Nullable BigDecimal materialCost) {}
