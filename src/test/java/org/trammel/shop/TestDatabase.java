@@ -3,6 +3,7 @@ package org.trammel.shop;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -15,13 +16,15 @@ public record TestDatabase(String url, String user, String password, String owne
 
     /** The application's settings that lead here. */
     Map<String, Object> properties() {
-        return Map.of(
+        Map<String, Object> properties = new HashMap<>(Map.of(
                 "spring.datasource.url", url,
                 "spring.datasource.username", user,
-                "spring.datasource.password", password,
-                "spring.flyway.url", url,
-                "spring.flyway.user", owner,
-                "spring.flyway.password", ownerPassword);
+                "spring.datasource.password", password));
+        if (!owner.equals(user)) {
+            properties.putAll(Map.of(
+                    "spring.flyway.url", url, "spring.flyway.user", owner, "spring.flyway.password", ownerPassword));
+        }
+        return properties;
     }
 
     public Connection connectAsApplication() throws SQLException {
