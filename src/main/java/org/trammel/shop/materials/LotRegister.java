@@ -1,0 +1,288 @@
+package org.trammel.shop.materials;
+
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+
+/** The verbs on a lot itself: received, certified, released by the QA lead, set aside by anybody, blocked, used up. */
+@Service
+public class LotRegister {
+
+    private static final Pattern LABEL = Pattern.compile("[A-Z0-9][A-Z0-9.-]{1,38}");
+    private static final BigDecimal MOST = new BigDecimal("99999999999");
+
+    private final LotRepository rows;
+    private final LotUseRepository uses;
+    private final MaterialClassRepository classes;
+    private final Crew crew;
+    private final Settings settings;
+    private final ActLog log;
+    private final ApplicationEventPublisher events;
+
+    LotRegister(
+            LotRepository rows,
+            LotUseRepository uses,
+            MaterialClassRepository classes,
+            Crew crew,
+            Settings settings,
+            ActLog log,
+            ApplicationEventPublisher events) {
+        this.rows = rows;
+        this.uses = uses;
+        this.classes = classes;
+        this.crew = crew;
+        this.settings = settings;
+        this.log = log;
+        this.events = events;
+    }
+
+    /** Receives a lot. It is quarantined until the QA lead has seen its certificate. */
+    @Transactional
+    public Lot receive(Act act, NewLot entry) {
+        String code = label(entry.code());
+        String not = "The lot was not received.";
+        if (!log.opens(act, "receive-lot", "lot:" + code, Chains.SHOP)) {
+            return required(code).lot();
+        }
+        requireAtWork(act, not);
+        if (!LABEL.matcher(code).matches()) {
+            throw Refusal.input(
+                    "code",
+                    not,
+                    "Its code is letters, digits, dashes and points, 2 to 39 of them.",
+                    "Enter what stands on its label, such as TL-6061-188.");
+        }
+        NewLot read = read(entry, code, not);
+        if (rows.existsByCode(code)) {
+            throw Refusal.input(
+                    "code",
+                    not,
+                    "The code " + code + " was given already; codes are never given twice.",
+                    "Look whether it is the same delivery, or give it another code.");
+        }
+        LotRow row = rows.saveAndFlush(new LotRow(read, act));
+        log.event(Chains.SHOP, "lot-received", facts(row));
+        return row.lot();
+    }
+
+    /**
+     * Corrects what was entered of a lot that is still quarantined.
+     *
+     * @param version of the lot as it was shown
+     */
+    @Transactional
+    public Lot correct(Act act, String code, long version, NewLot entry) {
+        return change(act, "correct-lot", code, "lot-corrected", row -> {
+            String not = row.code() + " was not corrected.";
+            requireAtWork(act, not);
+            if (row.version() != version) {
+                throw Refusal.stale(
+                        not, "Somebody else changed it meanwhile.", "Look at it as it is now and correct it again.");
+            }
+            row.correct(read(entry, row.code(), not));
+        });
+    }
+
+    /**
+     * Records the certificate.
+     *
+     * @param type such as 3.1 or batch
+     * @param file hash of the file kept; null to leave what is there
+     */
+    @Transactional
+    public Lot certify(Act act, String code, String type, String number, @Nullable String file) {
+        return change(act, "certify-lot", code, "lot-certified", row -> {
+            String not = "The certificate of " + row.code() + " was not recorded.";
+            requireAtWork(act, not);
+            row.certify(
+                    Said.line("certificateType", not, type, 1, 30),
+                    Said.line("certificate", not, number, 1, 200),
+                    file);
+        });
+    }
+
+    /** Lets a lot be used. By the QA lead, who has seen the certificate; also what brings a blocked lot back. */
+    @Transactional
+    public Lot release(Act act, String code) {
+        return change(act, "release-lot", code, "lot-released", row -> {
+            crew.require(act.by(), row.code() + " was not released.", Role.QA_LEAD);
+            row.release(settings.today(), act.at());
+        });
+    }
+
+    /** Sets a lot aside. Anybody at work may. */
+    @Transactional
+    public Lot quarantine(Act act, String code, String reason) {
+        return change(act, "quarantine-lot", code, "lot-quarantined", row -> {
+            String not = row.code() + " was not quarantined.";
+            requireAtWork(act, not);
+            row.quarantine(Said.line("reason", not, reason, 1, 1000), act.at());
+        });
+    }
+
+    /** Writes off what is left of a lot. */
+    @Transactional
+    public Lot useUp(Act act, String code, String reason) {
+        return change(act, "use-up-lot", code, "lot-used-up", row -> {
+            String not = row.code() + " was not written off.";
+            requireAtWork(act, not);
+            row.useUp(Said.line("reason", not, reason, 1, 1000), act.at());
+        });
+    }
+
+    /** Blocks a lot that is or may be bad, used up or not, and tells which frames it went into. */
+    @Transactional
+    public Lot block(Act act, String typed, String reason) {
+        String code = label(typed);
+        String[] chains = rows.findByCode(code).stream()
+                .flatMap(row -> uses.wentInto(row.id()).stream())
+                .map(LotRegister::chain)
+                .distinct()
+                .toArray(String[]::new);
+        if (!log.opens(
+                act,
+                "block-lot",
+                "lot:" + code,
+                Stream.concat(Stream.of(Chains.SHOP), Stream.of(chains)).toArray(String[]::new))) {
+            return required(code).lot();
+        }
+        LotRow row = locked(code);
+        String not = code + " was not blocked.";
+        crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
+        row.block(Said.line("reason", not, reason, 1, 1000), act.at());
+        rows.saveAndFlush(row);
+        log.event(Chains.SHOP, "lot-blocked", facts(row));
+        // Read again under the lot's lock: an issue may have come in between.
+        List<WentInto> places = uses.wentInto(row.id());
+        places.stream()
+                .map(LotRegister::chain)
+                .filter(chain -> !chain.equals(Chains.SHOP))
+                .distinct()
+                .forEach(chain -> log.event(chain, "lot-blocked", facts(row)));
+        events.publishEvent(new LotBlocked(act, row.id(), row.code(), row.kind(), places));
+        return row.lot();
+    }
+
+    private static String chain(WentInto place) {
+        return Lots.chain(place.serial());
+    }
+
+    private Lot change(Act act, String kind, String typed, String what, Consumer<LotRow> verb) {
+        String code = label(typed);
+        if (!log.opens(act, kind, "lot:" + code, Chains.SHOP)) {
+            return required(code).lot();
+        }
+        LotRow row = locked(code);
+        verb.accept(row);
+        rows.saveAndFlush(row);
+        log.event(Chains.SHOP, what, facts(row));
+        return row.lot();
+    }
+
+    private NewLot read(NewLot entry, String code, String not) {
+        LotKind kind = entry.kind();
+        if (kind.metallic() && entry.metal() == null) {
+            throw Refusal.input("metal", not, "A " + kind.word() + " has a metal.", "Choose its metal.");
+        }
+        String materialClass = classOf(entry, not);
+        if (kind == LotKind.MEDIA && entry.reservedFor() == null) {
+            throw Refusal.input(
+                    "reservedFor",
+                    not,
+                    "Blast media carries the metal it was used on to the next frame.",
+                    "Say for which metal it is kept.");
+        }
+        if (entry.receivedOn().isAfter(settings.today())) {
+            throw Refusal.input(
+                    "receivedOn",
+                    not,
+                    entry.receivedOn() + " has not come yet; it is " + settings.today() + ".",
+                    "Enter the day it came.");
+        }
+        if (entry.quantity() != null
+                && (entry.quantity().signum() <= 0
+                        || entry.quantity().compareTo(MOST) > 0
+                        || entry.quantity().stripTrailingZeros().scale() > 3)) {
+            throw Refusal.input(
+                    "quantity",
+                    not,
+                    "A quantity is above 0 and has three decimals at most.",
+                    "Enter what was delivered, or leave it empty if it is not counted.");
+        }
+        return new NewLot(
+                code,
+                kind,
+                Said.line("what", not, entry.what(), 1, 400),
+                kind.metallic() ? entry.metal() : null,
+                materialClass,
+                Said.line("grade", not, entry.grade(), 0, 120),
+                Said.line("heat", not, entry.heat(), 0, 80),
+                entry.reservedFor(),
+                Said.line("supplier", not, entry.supplier(), 0, 200),
+                entry.receivedOn(),
+                entry.expiresOn(),
+                entry.quantity(),
+                Said.line("unit", not, entry.unit(), entry.quantity() == null ? 0 : 1, 20));
+    }
+
+    private @Nullable String classOf(NewLot entry, String not) {
+        if (!entry.kind().classed()) {
+            return null;
+        }
+        String code = entry.materialClass();
+        return (code == null ? Optional.<MaterialClassRow>empty() : classes.findById(code))
+                .map(MaterialClassRow::materialClass)
+                .filter(known -> known.kind() == entry.kind())
+                .map(MaterialClass::code)
+                .orElseThrow(() -> Refusal.input(
+                        "materialClass",
+                        not,
+                        "Without its class nobody can tell which metal a "
+                                + entry.kind().word() + " fits.",
+                        "Choose the class from the list."));
+    }
+
+    private LotRow required(String code) {
+        return rows.findByCode(code).orElseThrow(() -> Lots.unknown(code));
+    }
+
+    private LotRow locked(String code) {
+        return rows.lock(code).orElseThrow(() -> Lots.unknown(code));
+    }
+
+    private void requireAtWork(Act act, String not) {
+        if (!crew.byId(act.by()).mayWork()) {
+            throw Refusal.person(
+                    not, "Only people at work in the shop handle lots.", "Let somebody of the crew do it.");
+        }
+    }
+
+    static String label(String typed) {
+        return typed.strip().toUpperCase(Locale.ROOT);
+    }
+
+    private static Map<String, Object> facts(LotRow row) {
+        Map<String, Object> facts = new HashMap<>();
+        facts.put("lot", row.id());
+        facts.put("code", row.code());
+        facts.put("state", row.state().name());
+        return facts;
+    }
+}

@@ -1,0 +1,32 @@
+package org.trammel.shop.materials;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface LotUseRepository extends Repository<LotUseRow, Long> {
+
+    LotUseRow save(LotUseRow row);
+
+    Optional<LotUseRow> findById(long id);
+
+    @Query("select u.serial from LotUseRow u where u.id = :id")
+    Optional<String> serialOf(long id);
+
+    @Query("""
+            select new org.trammel.shop.materials.WentInto(u.id, u.serial, u.part, u.operation, u.position, r.number,
+                u.quantity, u.unit, u.by, u.at, u.scrapped, u.scrappedReason)
+            from LotUseRow u left join LotRemnantRow r on r.id = u.remnantId
+            where u.lotId = :lotId order by u.serial, u.part, u.id
+            """)
+    List<WentInto> wentInto(long lotId);
+
+    @Query("""
+            select new org.trammel.shop.materials.MadeOf(u.id, l.code, l.kind, l.what, l.grade, l.heat, l.certificate,
+                l.state, u.part, u.operation, u.position, r.number, u.quantity, u.unit, u.by, u.at, u.scrapped)
+            from LotUseRow u join LotRow l on l.id = u.lotId left join LotRemnantRow r on r.id = u.remnantId
+            where u.serial = :serial order by u.part, u.id
+            """)
+    List<MadeOf> madeOf(String serial);
+}
