@@ -11,6 +11,7 @@ create table person (
     pin_one_time boolean not null,
     password_hash varchar(200),
     password_set_at timestamp(6) with time zone,
+    password_one_time boolean not null,
     version bigint not null,
     constraint person_id_pkey primary key (id),
     constraint person_initials_key unique (initials),
@@ -100,7 +101,8 @@ create table absence (
 );
 
 -- The service itself: clocks that run out and data it ships with are its acts. It has no role and no way to sign on.
-insert into person (id, initials, name, badge, joined_on, left_on, pin_one_time, version)
-    overriding system value values (0, '-', 'Trammel', '-', date '2000-01-01', date '2000-01-01', false, 0);
+insert into person (id, initials, name, badge, joined_on, left_on, pin_one_time, password_one_time,
+    version)
+    overriding system value values (0, '-', 'Trammel', '-', date '2000-01-01', date '2000-01-01', false, false, 0);
 insert into person_name (person_id, name, since, named_by)
     values (0, 'Trammel', timestamp with time zone '2000-01-01 00:00:00+00:00', 0);

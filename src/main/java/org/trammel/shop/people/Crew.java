@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
 
 /** Reads who works here and what each may do. */
 @Service
@@ -28,7 +29,7 @@ public class Crew {
     private final QualificationRepository qualifications;
     private final DeputyRepository deputies;
     private final AbsenceRepository absences;
-    private final ShopDay day;
+    private final Settings settings;
 
     Crew(
             PersonRepository people,
@@ -36,13 +37,13 @@ public class Crew {
             QualificationRepository qualifications,
             DeputyRepository deputies,
             AbsenceRepository absences,
-            ShopDay day) {
+            Settings settings) {
         this.people = people;
         this.names = names;
         this.qualifications = qualifications;
         this.deputies = deputies;
         this.absences = absences;
-        this.day = day;
+        this.settings = settings;
     }
 
     /**
@@ -51,7 +52,7 @@ public class Crew {
      * @throws Refusal if there is none
      */
     public Person byId(long id) {
-        return persons(people.lines(id, day.today())).stream()
+        return persons(people.lines(id, settings.today())).stream()
                 .findFirst()
                 .orElseThrow(() -> Refusal.missing(
                         "The person was not found.", "Nobody has the number " + id + ".", "Choose from the list."));
@@ -59,13 +60,13 @@ public class Crew {
 
     /** The person of these initials, left or not. */
     public Optional<Person> byInitials(String initials) {
-        return persons(people.lines(initials.trim().toUpperCase(Locale.ROOT), day.today())).stream()
+        return persons(people.lines(initials.trim().toUpperCase(Locale.ROOT), settings.today())).stream()
                 .findFirst();
     }
 
     /** Everybody who works here or did, by name. */
     public List<Person> all() {
-        return persons(people.lines(day.today()));
+        return persons(people.lines(settings.today()));
     }
 
     /** Everybody who works here now, by name. */
@@ -148,7 +149,7 @@ public class Crew {
      * the QA lead else the owner.
      */
     public Optional<Person> deputyOf(Role role) {
-        LocalDate today = day.today();
+        LocalDate today = settings.today();
         Optional<Person> named = deputies.findByRoleOrderById(role).stream()
                 .filter(row -> row.open(today))
                 .map(row -> byId(row.personId()))

@@ -39,6 +39,13 @@ class PersonName {
         this.namedBy = namedBy;
     }
 
+    long id() {
+        if (id == null) {
+            throw new IllegalStateException("The name is not stored yet");
+        }
+        return id;
+    }
+
     String name() {
         return name;
     }

@@ -58,6 +58,9 @@ class PersonRow {
     @Column(name = "password_set_at")
     private @Nullable Instant passwordSetAt;
 
+    @Column(name = "password_one_time", nullable = false)
+    private boolean passwordOneTime;
+
     @ElementCollection
     @CollectionTable(name = "person_role", joinColumns = @JoinColumn(name = "person_id"))
     @Enumerated(EnumType.STRING)
@@ -99,8 +102,9 @@ class PersonRow {
         this.pinSetAt = at;
     }
 
-    void givePassword(String hash, Instant at) {
+    void givePassword(String hash, boolean oneTime, Instant at) {
         this.passwordHash = hash;
+        this.passwordOneTime = oneTime;
         this.passwordSetAt = at;
     }
 
@@ -145,6 +149,16 @@ class PersonRow {
         return pinHash;
     }
 
+    @Nullable
+    Instant pinSetAt() {
+        return pinSetAt;
+    }
+
+    @Nullable
+    Instant passwordSetAt() {
+        return passwordSetAt;
+    }
+
     boolean pinOneTime() {
         return pinOneTime;
     }
@@ -152,6 +166,10 @@ class PersonRow {
     @Nullable
     String passwordHash() {
         return passwordHash;
+    }
+
+    boolean passwordOneTime() {
+        return passwordOneTime;
     }
 
     Set<Role> roles() {
