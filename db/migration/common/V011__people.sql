@@ -8,10 +8,10 @@ create table person (
     left_on date,
     pin_hash varchar(200),
     pin_set_at timestamp(6) with time zone,
-    pin_one_time boolean not null,
+    pin_one_time boolean default false not null,
     password_hash varchar(200),
     password_set_at timestamp(6) with time zone,
-    password_one_time boolean not null,
+    password_one_time boolean default false not null,
     version bigint not null,
     constraint person_id_pkey primary key (id),
     constraint person_initials_key unique (initials),
@@ -106,3 +106,6 @@ insert into person (id, initials, name, badge, joined_on, left_on, pin_one_time,
     overriding system value values (0, '-', 'Trammel', '-', date '2000-01-01', date '2000-01-01', false, false, 0);
 insert into person_name (person_id, name, since, named_by)
     values (0, 'Trammel', timestamp with time zone '2000-01-01 00:00:00+00:00', 0);
+
+comment on table person_name is 'append-only: an old record shows the name of its day';
+comment on table qualification_confirmation is 'append-only: when a qualification was confirmed, and by whom';

@@ -32,7 +32,7 @@ create table guess_count (
     constraint guess_count_failures_check check (failures >= 0)
 );
 
--- Signing on that failed. Only added to; old rows are swept after the time the shop keeps them.
+-- Signing on that failed, so many an hour at most.
 create table sign_on_failure (
     id bigint generated always as identity,
     at timestamp(6) with time zone not null,
@@ -56,3 +56,5 @@ create table first_owner_code (
     constraint first_owner_code_id_pkey primary key (id),
     constraint first_owner_code_code_hash_key unique (code_hash)
 );
+
+comment on table sign_on_failure is 'append-only: guesses that were wrong';

@@ -22,7 +22,10 @@ import org.trammel.shop.records.Refusal;
 class Guesses {
 
     private static final Duration COUNTS_KEPT = Duration.ofDays(1);
-    private static final Duration FAILURES_KEPT = Duration.ofDays(400);
+    private static final Duration UNKNOWN_KEPT = Duration.ofDays(400);
+
+    /** More failures in an hour are counted all the same, but not written down one by one. */
+    private static final int WRITTEN_PER_HOUR = 120;
 
     private final GuessCountRepository counts;
     private final SignOnFailureRepository failures;
@@ -85,8 +88,11 @@ class Guesses {
     Refusal wrong(Guess guess) {
         Optional<GuessCount> count = Optional.ofNullable(guess.subject()).flatMap(counts::findById);
         boolean locked = count.map(GuessCount::locked).orElse(false);
-        failures.save(new SignOnFailure(
-                clock.instant(), guess.secret(), guess.personId(), guess.deviceId(), guess.address(), locked));
+        Instant now = clock.instant();
+        if (locked || failures.countByAtAfter(now.minus(Duration.ofHours(1))) < WRITTEN_PER_HOUR) {
+            failures.save(new SignOnFailure(
+                    now, guess.secret(), guess.personId(), guess.deviceId(), guess.address(), locked));
+        }
         if (locked) {
             return Refusal.state(
                     guess.deed(),
@@ -134,8 +140,7 @@ class Guesses {
     void sweep() {
         Instant now = clock.instant();
         counts.sweep(now.minus(COUNTS_KEPT));
-        counts.sweepUnknown(now.minus(FAILURES_KEPT));
-        failures.sweep(now.minus(FAILURES_KEPT));
+        counts.sweepUnknown(now.minus(UNKNOWN_KEPT));
     }
 
     private GuessCount locked(String subject, Instant now) {

@@ -13,7 +13,7 @@ import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
 
-/** A guess that was wrong. Only added to; swept after the time they are kept. */
+/** A guess that was wrong. Only added to. */
 @Entity
 @Table(name = "sign_on_failure")
 class SignOnFailure {

@@ -12,6 +12,7 @@ import org.springframework.web.bind.support.WebDataBinderFactory;
 import org.springframework.web.context.request.NativeWebRequest;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.method.support.ModelAndViewContainer;
+import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
@@ -47,7 +48,11 @@ class ActResolver implements HandlerMethodArgumentResolver {
                     "The act has no id, so it could not be told from a second one.",
                     "Send a fresh UUID as actId, or in the header Act-Id, and the same one when you repeat the act.");
         }
-        return new Act(uuid(id), 0, null, clock.instant().truncatedTo(ChronoUnit.MICROS), deviceAt(web));
+        SignedOn who = SignedOnResolver.now()
+                .orElseThrow(
+                        () -> Refusal.person("Nothing was recorded.", "Nobody is signed on here.", "Sign on first."));
+        Instant at = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        return new Act(uuid(id), who.person().id(), who.deviceId(), at, deviceAt(web));
     }
 
     private static @Nullable String sent(NativeWebRequest request, String field, String header) {

@@ -10,13 +10,16 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 class WebSetup implements WebMvcConfigurer {
 
     private final ActResolver acts;
+    private final SignedOnResolver signedOn;
 
-    WebSetup(ActResolver acts) {
+    WebSetup(ActResolver acts, SignedOnResolver signedOn) {
         this.acts = acts;
+        this.signedOn = signedOn;
     }
 
     @Override
     public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
         resolvers.add(acts);
+        resolvers.add(signedOn);
     }
 }

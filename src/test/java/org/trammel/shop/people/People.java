@@ -1,0 +1,108 @@
+package org.trammel.shop.people;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.ThreadLocalRandom;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.TestClock;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.stations.Devices;
+import org.trammel.shop.stations.Devices.Enrolled;
+
+/** People and tablets made through the facades, under names no other test uses. Import it where it is needed. */
+@Component
+class People {
+
+    static final String PIN = "402817";
+    static final String PASSWORD = "quiet lathe under rain";
+
+    private final Roster roster;
+    private final Credentials credentials;
+    private final FirstStart firstStart;
+    private final Devices devices;
+    private final Crew crew;
+    private final TestClock clock;
+    private Long owner;
+
+    People(Roster roster, Credentials credentials, FirstStart firstStart, Devices devices, Crew crew, TestClock clock) {
+        this.roster = roster;
+        this.credentials = credentials;
+        this.firstStart = firstStart;
+        this.devices = devices;
+        this.crew = crew;
+        this.clock = clock;
+    }
+
+    Act act(long by) {
+        return new Act(UUID.randomUUID(), by, null, clock.instant(), null);
+    }
+
+    /** An owner who is there for the whole run. */
+    long owner() {
+        if (owner == null) {
+            owner = crew.all().stream()
+                    .filter(person -> person.active() && person.is(Role.OWNER))
+                    .map(Person::id)
+                    .findFirst()
+                    .orElseGet(() -> firstStart
+                            .make(
+                                    UUID.randomUUID(),
+                                    firstStart.newCode(),
+                                    address(),
+                                    new FirstStart.Entry(initials(), "Odd Owner", PASSWORD, PIN))
+                            .id());
+        }
+        return owner;
+    }
+
+    /** Somebody of these roles who chose the PIN of all tests. */
+    Person somebody(Role... roles) {
+        Person person = newcomer(roles);
+        String given = credentials.resetPin(act(owner()), person.id());
+        credentials.keepPin(act(person.id()), given, PIN);
+        return person;
+    }
+
+    /** The same, with the password of all tests too. */
+    Person atDesk(Role... roles) {
+        Person person = somebody(roles);
+        String given = credentials.resetPassword(act(owner()), person.id());
+        credentials.keepPassword(act(person.id()), given, PASSWORD);
+        return person;
+    }
+
+    /** Somebody without a PIN. */
+    Person newcomer(Role... roles) {
+        Set<Role> held = EnumSet.noneOf(Role.class);
+        held.addAll(List.of(roles));
+        return roster.takeOn(act(owner()), initials(), "Person of tests", held);
+    }
+
+    Enrolled tablet(String... stations) {
+        String name = "T" + ThreadLocalRandom.current().nextInt(100_000, 1_000_000);
+        String code = devices.admit(act(owner()), name, List.of(stations)).code();
+        return devices.enrol(act(Act.SERVICE), code).orElseThrow();
+    }
+
+    void withdraw(Enrolled tablet) {
+        devices.withdraw(act(owner()), tablet.device().id());
+    }
+
+    static String initials() {
+        String letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
+        StringBuilder made = new StringBuilder();
+        for (int i = 0; i < 4; i++) {
+            made.append(letters.charAt(ThreadLocalRandom.current().nextInt(letters.length())));
+        }
+        return made.toString().toUpperCase(Locale.ROOT);
+    }
+
+    /** An address no other test guesses from. */
+    static String address() {
+        ThreadLocalRandom random = ThreadLocalRandom.current();
+        return "10." + random.nextInt(256) + "." + random.nextInt(256) + "." + random.nextInt(1, 255);
+    }
+}
