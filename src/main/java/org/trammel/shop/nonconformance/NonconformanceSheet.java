@@ -1,0 +1,34 @@
+package org.trammel.shop.nonconformance;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.inspection.ColdSets;
+import org.trammel.shop.inspection.ReadingLine;
+import org.trammel.shop.orders.OrderSheet;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.travellers.FrameSheet;
+
+/**
+ * A nonconformance with all that whoever decides it looks at.
+ *
+ * @param readings every reading of the characteristic, oldest first
+ * @param tookPart names of those who took part in the operation at fault: none of them decides
+ * @param mayDecide true if the reader may
+ * @param mustAgree roles that must agree to the decision put forward
+ * @param room what a cold-set may still do; null where it is about no characteristic
+ * @param operations operations of the traveller up to where it was found, for the choice of a loop
+ */
+record NonconformanceSheet(
+        NonconformanceLine line,
+        FrameSheet.Head head,
+        @Nullable OrderSheet order,
+        List<ReadingLine> readings,
+        List<String> tookPart,
+        boolean mayDecide,
+        Set<Role> mustAgree,
+        ColdSets.@Nullable Room room,
+        Map<String, String> operations,
+        String openedByName,
+        Map<Long, String> names) {}

@@ -1,0 +1,94 @@
+package org.trammel.shop.nonconformance;
+
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.inspection.ColdSets;
+import org.trammel.shop.inspection.Readings;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.Travellers;
+
+/** Puts together what a nonconformance's page shows. */
+@Component
+class Sheets {
+
+    private final NonconformanceRepository all;
+    private final Deciding deciding;
+    private final Opening opening;
+    private final Readings readings;
+    private final ColdSets coldSets;
+    private final Travellers travellers;
+    private final Orders orders;
+    private final Crew crew;
+    private final Clock clock;
+
+    Sheets(
+            NonconformanceRepository all,
+            Deciding deciding,
+            Opening opening,
+            Readings readings,
+            ColdSets coldSets,
+            Travellers travellers,
+            Orders orders,
+            Crew crew,
+            Clock clock) {
+        this.all = all;
+        this.deciding = deciding;
+        this.opening = opening;
+        this.readings = readings;
+        this.coldSets = coldSets;
+        this.travellers = travellers;
+        this.orders = orders;
+        this.crew = crew;
+        this.clock = clock;
+    }
+
+    @Transactional(readOnly = true)
+    NonconformanceSheet of(long id, Person reader) {
+        NonconformanceLine line = deciding.byId(id);
+        Set<Long> causers = opening.causers(all.findById(id).orElseThrow());
+        FrameSheet.Head head = travellers.head(line.travellerId());
+        Map<Long, String> names = new HashMap<>();
+        crew.all().forEach(p -> names.put(p.id(), p.name()));
+        boolean may = !causers.contains(reader.id()) && reader.maySign() && reader.isAny(Role.QA_LEAD, Role.OWNER);
+        return new NonconformanceSheet(
+                line,
+                head,
+                head.orderId() == null ? null : orders.byId(head.orderId()),
+                line.characteristicId() == null ? List.of() : readings.of(List.of(line.characteristicId())),
+                causers.stream()
+                        .map(c -> names.getOrDefault(c, "Trammel"))
+                        .sorted()
+                        .toList(),
+                may,
+                deciding.mustAgree(id),
+                line.characteristicId() == null ? null : coldSets.room(line.characteristicId(), clock.instant()),
+                operations(line),
+                names.getOrDefault(line.openedBy(), "Trammel"),
+                names);
+    }
+
+    private Map<String, String> operations(NonconformanceLine line) {
+        Map<String, String> found = new LinkedHashMap<>();
+        for (FrameSheet.OperationLine o :
+                travellers.strips(List.of(line.travellerId())).getOrDefault(line.travellerId(), List.of())) {
+            if (o.state() != OperationState.WAITING) {
+                found.putIfAbsent(o.code(), o.code() + " " + o.name());
+            }
+            if (o.operationId() == line.operationId()) {
+                break;
+            }
+        }
+        return found;
+    }
+}

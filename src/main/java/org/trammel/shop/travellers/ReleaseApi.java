@@ -1,0 +1,57 @@
+package org.trammel.shop.travellers;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import org.trammel.shop.records.Act;
+
+/** Releasing frames for programs: the same verbs and checks as the sheets. */
+@RestController
+@RequestMapping("/api/v1/orders/{orderId}")
+@Tag(name = "Release", description = "From a checked design and a released route to a traveller.")
+class ReleaseApi {
+
+    private final Release release;
+    private final Revising revising;
+
+    ReleaseApi(Release release, Revising revising) {
+        this.release = release;
+        this.revising = revising;
+    }
+
+    record ReleaseRequest(long designRevisionId, long routeRevisionId) {}
+
+    record Verdict(long operationId, Carry verdict, String reason) {}
+
+    record NewerRequest(long designRevisionId, long routeRevisionId, List<Verdict> verdicts) {}
+
+    record Serial(String serial) {}
+
+    @PostMapping("/release")
+    @Operation(summary = "Releases the order's frame to the shop and freezes route and design in its traveller.")
+    Serial release(Act act, @PathVariable long orderId, @RequestBody ReleaseRequest r) {
+        return new Serial(release.release(act, orderId, r.designRevisionId(), r.routeRevisionId()));
+    }
+
+    @GetMapping("/finished-operations")
+    @Operation(summary = "Operations done so far, each of which a newer revision must give a verdict.")
+    List<Revising.Finished> finished(@PathVariable long orderId) {
+        return revising.finished(orderId);
+    }
+
+    @PostMapping("/newer-revision")
+    @Operation(summary = "Withdraws the travellers in the shop and releases a newer design revision.")
+    Serial newer(Act act, @PathVariable long orderId, @RequestBody NewerRequest r) {
+        Map<Long, Revising.Said> said = new HashMap<>();
+        r.verdicts().forEach(v -> said.put(v.operationId(), new Revising.Said(v.verdict(), v.reason())));
+        return new Serial(revising.supersede(act, orderId, r.designRevisionId(), r.routeRevisionId(), said));
+    }
+}

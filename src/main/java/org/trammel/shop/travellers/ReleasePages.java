@@ -1,0 +1,106 @@
+package org.trammel.shop.travellers;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.designs.DesignSheet;
+import org.trammel.shop.designs.Designs;
+import org.trammel.shop.orders.OrderSheet;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+
+/** Releasing an order's frame to the shop, and putting a newer revision in the place of the one that is there. */
+@Controller
+class ReleasePages {
+
+    private final Release release;
+    private final Revising revising;
+    private final Travellers travellers;
+    private final Orders orders;
+    private final Designs designs;
+
+    ReleasePages(Release release, Revising revising, Travellers travellers, Orders orders, Designs designs) {
+        this.release = release;
+        this.revising = revising;
+        this.travellers = travellers;
+        this.orders = orders;
+        this.designs = designs;
+    }
+
+    /** Releases; where a traveller of the order is in the shop, the page that asks for the verdicts comes first. */
+    @PostMapping("/orders/{orderId}/release")
+    String release(Act act, @PathVariable long orderId, @RequestParam long designRevisionId) {
+        if (inShop(orderId)) {
+            return "redirect:/orders/" + orderId + "/newer-revision?designRevisionId=" + designRevisionId;
+        }
+        String serial = release.release(act, orderId, designRevisionId, routeOf(designRevisionId));
+        return "redirect:/frames/" + serial;
+    }
+
+    @GetMapping("/orders/{orderId}/newer-revision")
+    String ask(@PathVariable long orderId, @RequestParam long designRevisionId, Model model) {
+        OrderSheet order = orders.byId(orderId);
+        Map<String, String> verdicts = new LinkedHashMap<>();
+        Arrays.stream(Carry.values()).forEach(c -> verdicts.put(c.name(), c.word()));
+        model.addAttribute("order", order);
+        model.addAttribute("design", designs.revision(designRevisionId));
+        model.addAttribute("finished", revising.finished(orderId));
+        model.addAttribute("verdicts", verdicts);
+        return "release/newer-revision";
+    }
+
+    @PostMapping("/orders/{orderId}/newer-revision")
+    String supersede(
+            Act act,
+            @PathVariable long orderId,
+            @RequestParam long designRevisionId,
+            @RequestParam Map<String, String> typed) {
+        Map<Long, Revising.Said> said = new HashMap<>();
+        for (Revising.Finished finished : revising.finished(orderId)) {
+            String verdict = typed.get("said-" + finished.operationId());
+            if (verdict != null && !verdict.isEmpty()) {
+                said.put(
+                        finished.operationId(),
+                        new Revising.Said(carry(verdict), typed.getOrDefault("why-" + finished.operationId(), "")));
+            }
+        }
+        String serial = revising.supersede(act, orderId, designRevisionId, routeOf(designRevisionId), said);
+        return "redirect:/frames/" + serial;
+    }
+
+    private static Carry carry(String verdict) {
+        return Arrays.stream(Carry.values())
+                .filter(c -> c.name().equals(verdict))
+                .findFirst()
+                .orElseThrow(() -> Refusal.input(
+                        "said",
+                        "The newer revision was not released.",
+                        "One of the verdicts is none we know.",
+                        "Choose one from the list."));
+    }
+
+    private boolean inShop(long orderId) {
+        List<FrameSheet.Head> heads = travellers.ofOrder(orderId);
+        return heads.stream().anyMatch(h -> h.state().open());
+    }
+
+    private long routeOf(long designRevisionId) {
+        DesignSheet design = designs.revision(designRevisionId);
+        if (design.routeRevisionId() == null) {
+            throw Refusal.state(
+                    "The frame is not released.",
+                    "Design revision " + design.letter() + " names no route.",
+                    "Choose the route on the design's page.");
+        }
+        return design.routeRevisionId();
+    }
+}
