@@ -1,5 +1,6 @@
 package org.trammel.shop.designs;
 
+import jakarta.persistence.Embeddable;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param upperDeviation with {@code overridesLimits}: the design's own upper deviation, null for an open side
  * @param overridesLimits false: the route's deviations hold, whatever the two above say
  */
+@Embeddable
 public record Nominal(
         BigDecimal nominal,
         @Nullable BigDecimal lowerDeviation,
@@ -20,5 +22,19 @@ public record Nominal(
     /** A nominal whose limits are the route's. */
     public static Nominal of(BigDecimal nominal) {
         return new Nominal(nominal, null, null, false);
+    }
+
+    /** The same numbers without the zeros a column adds. */
+    Nominal plain() {
+        return new Nominal(
+                plain(nominal),
+                lowerDeviation == null ? null : plain(lowerDeviation),
+                upperDeviation == null ? null : plain(upperDeviation),
+                overridesLimits);
+    }
+
+    static BigDecimal plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 }

@@ -1,0 +1,89 @@
+package org.trammel.shop.designs;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.trammel.calc.units.DecimalSign;
+import org.trammel.shop.records.Refusal;
+
+/**
+ * What a number can be at all, and what it usually is. Outside the first it is refused, outside the second it is asked
+ * about. Both say what may have been meant: a decimal sign forgotten, or inches typed for millimetres or centimetres.
+ *
+ * @param label what is measured
+ * @param unit unit of all four
+ * @param least least possible, itself allowed
+ * @param most greatest possible, itself allowed
+ */
+public record Band(
+        String label, String unit, BigDecimal least, BigDecimal most, BigDecimal usualFrom, BigDecimal usualTo) {
+
+    private static final int DECIMALS = 4;
+
+    /**
+     * Lets a number through, or refuses or asks.
+     *
+     * @param field name of the input field
+     * @param deed what is not done otherwise, as a sentence
+     * @param confirmed the number was asked about and meant
+     */
+    public void check(String field, String deed, BigDecimal value, boolean confirmed) {
+        if (Nominal.plain(value).scale() > DECIMALS) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    label + " has more than " + DECIMALS + " decimals: " + write(value) + ".",
+                    "Round it to what can be made and measured.");
+        }
+        if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    label + " " + write(value) + " " + unit + " cannot be: it lies between " + write(least) + " and "
+                            + write(most) + " " + unit + ".",
+                    meant(value).map(other -> "If " + other + " was meant, type that.")
+                            .orElse("Look at the drawing and type it again."));
+        }
+        if (!confirmed && (value.compareTo(usualFrom) < 0 || value.compareTo(usualTo) > 0)) {
+            throw Refusal.ask(
+                    field,
+                    deed,
+                    label + " " + write(value) + " " + unit + " is unusual: most lie between " + write(usualFrom)
+                            + " and " + write(usualTo) + " " + unit + ".",
+                    meant(value).map(other -> "If " + other + " was meant, type that; else confirm.")
+                            .orElse("Confirm it if it is meant."));
+        }
+    }
+
+    /** The likeliest slip that would lie among the usual values. */
+    private Optional<String> meant(BigDecimal value) {
+        Optional<BigDecimal> shifted = Stream.of(-1, 1, -2, 2)
+                .map(value::scaleByPowerOfTen)
+                .filter(this::usual)
+                .findFirst();
+        if (shifted.isPresent()) {
+            return shifted.map(other -> write(other) + " " + unit);
+        }
+        BigDecimal perInch = unit.equals("cm") ? new BigDecimal("2.54") : new BigDecimal("25.4");
+        BigDecimal fromInches = value.multiply(perInch).setScale(1, RoundingMode.HALF_EVEN);
+        if ((unit.equals("mm") || unit.equals("cm")) && usual(fromInches)) {
+            return Optional.of(write(fromInches) + " " + unit + " (" + write(value) + " inches)");
+        }
+        if (unit.equals("kg")) {
+            BigDecimal fromPounds = value.multiply(new BigDecimal("0.4536")).setScale(1, RoundingMode.HALF_EVEN);
+            if (usual(fromPounds)) {
+                return Optional.of(write(fromPounds) + " kg (" + write(value) + " pounds)");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean usual(BigDecimal value) {
+        return value.compareTo(usualFrom) >= 0 && value.compareTo(usualTo) <= 0;
+    }
+
+    private static String write(BigDecimal value) {
+        return DecimalSign.COMMA.write(Nominal.plain(value));
+    }
+}

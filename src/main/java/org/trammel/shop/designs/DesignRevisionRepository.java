@@ -1,0 +1,22 @@
+package org.trammel.shop.designs;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface DesignRevisionRepository extends JpaRepository<DesignRevision, Long> {
+
+    @Query("select r from DesignRevision r join fetch r.design where r.id = :id")
+    Optional<DesignRevision> whole(long id);
+
+    @Query("select r from DesignRevision r join fetch r.design d where d.id = :designId order by r.position")
+    List<DesignRevision> ofDesign(long designId);
+
+    /** Number of the order a revision is drawn for: read before the act opens, so it loads nothing that may change. */
+    @Query("select d.drawnFor from DesignRevision r join r.design d where r.id = :id")
+    Optional<String> drawnFor(long id);
+
+    @Query("select d.drawnFor from Design d where d.id = :designId")
+    Optional<String> drawnForOfDesign(long designId);
+}

@@ -1,0 +1,261 @@
+package org.trammel.shop.designs;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
+import org.trammel.shop.routes.RouteBook;
+import org.trammel.shop.routes.RouteSheet;
+
+/** Where drafts are drawn, sent, withdrawn and revised. */
+@Service
+@Transactional
+public class DrawingOffice {
+
+    private static final int COMPONENTS = 80;
+    private static final int LINE = 200;
+    private static final int SHORT = 60;
+
+    private final DesignRevisionRepository revisions;
+    private final DesignNoteRepository notes;
+    private final RevisionAct opening;
+    private final RouteBook routes;
+    private final ApplicationEventPublisher events;
+
+    DrawingOffice(
+            DesignRevisionRepository revisions,
+            DesignNoteRepository notes,
+            RevisionAct opening,
+            RouteBook routes,
+            ApplicationEventPublisher events) {
+        this.revisions = revisions;
+        this.notes = notes;
+        this.opening = opening;
+        this.routes = routes;
+        this.events = events;
+    }
+
+    /**
+     * Writes everything of a draft that is typed, but its nominals.
+     *
+     * @param seenVersion version of the revision on the page; null to skip the comparison
+     */
+    public DesignSheet change(Act act, long revisionId, @Nullable Long seenVersion, DesignDraft draft) {
+        Optional<DesignRevision> opened = opening.open(act, DesignVerb.CHANGE, revisionId);
+        if (opened.isEmpty()) {
+            return opening.load(revisionId).sheet();
+        }
+        DesignRevision revision = opened.get();
+        RevisionAct.refuseIfStale(revision, DesignVerb.CHANGE, seenVersion);
+        revision.change(checked(DesignVerb.CHANGE.undone(revision.letter()), draft));
+        Map<String, String> geometry = new TreeMap<>();
+        draft.geometry().forEach((input, amount) -> geometry.put(input.code(), Nominal.plain(amount).toPlainString()));
+        opening.event(
+                revision,
+                "design-changed",
+                Map.of(
+                        "geometry",
+                        geometry,
+                        "components",
+                        draft.components().size(),
+                        "metal",
+                        draft.metal(),
+                        "kind",
+                        draft.kind(),
+                        "route",
+                        Optional.ofNullable(draft.routeRevisionId()).orElse(0L)));
+        return revision.sheet();
+    }
+
+    private DesignDraft checked(String deed, DesignDraft draft) {
+        draft.geometry().forEach((input, amount) -> input.band()
+                .check("geometry." + input.code(), deed, amount, draft.confirmed()));
+        askIfStackIsBelowReach(deed, draft);
+        if (draft.components().size() > COMPONENTS) {
+            throw Refusal.input(
+                    "components",
+                    deed,
+                    draft.components().size() + " components are listed; " + COMPONENTS + " are kept.",
+                    "Put small parts together on one line.");
+        }
+        List<Component> components = draft.components().stream()
+                .map(one -> new Component(
+                        TypedText.line("components", "The component", deed, one.what(), SHORT),
+                        TypedText.line("components", "What " + one.what() + " is", deed, one.description(), LINE)))
+                .toList();
+        if (draft.routeRevisionId() != null) {
+            CharacteristicList.refuseOtherMetal(deed, draft.metal(), routes.revision(draft.routeRevisionId()));
+        }
+        return new DesignDraft(
+                TypedText.line("description", "Description", deed, draft.description(), LINE),
+                TypedText.line("metal", "Metal", deed, draft.metal(), 20),
+                TypedText.line("kind", "Kind", deed, draft.kind(), 40),
+                draft.routeRevisionId(),
+                TypedText.lineOrNone("testFamily", "Test family", deed, draft.testFamily(), SHORT),
+                components,
+                draft.geometry(),
+                draft.confirmed());
+    }
+
+    private static void askIfStackIsBelowReach(String deed, DesignDraft draft) {
+        var stack = draft.geometry().get(GeometryInput.STACK_ASKED);
+        var reach = draft.geometry().get(GeometryInput.REACH);
+        if (!draft.confirmed() && stack != null && reach != null && stack.compareTo(reach) < 0) {
+            throw Refusal.ask(
+                    "geometry." + GeometryInput.STACK_ASKED.code(),
+                    deed,
+                    "The stack, " + stack.toPlainString() + " mm, is less than the reach, " + reach.toPlainString()
+                            + " mm.",
+                    "Look whether the two were exchanged; confirm if they are meant.");
+        }
+    }
+
+    /**
+     * Gives nominals, and limits where the design wants its own, to characteristics of the route the draft names. Those
+     * given before and not named now stay.
+     */
+    public DesignSheet give(Act act, long revisionId, @Nullable Long seenVersion, Map<String, Nominal> given) {
+        Optional<DesignRevision> opened = opening.open(act, DesignVerb.CHANGE, revisionId);
+        if (opened.isEmpty()) {
+            return opening.load(revisionId).sheet();
+        }
+        DesignRevision revision = opened.get();
+        RevisionAct.refuseIfStale(revision, DesignVerb.CHANGE, seenVersion);
+        String deed = "No nominal of revision " + revision.letter() + " was changed.";
+        CharacteristicList list = CharacteristicList.of(route(revision, deed), revision.nominals());
+        given.forEach((code, nominal) -> NominalCheck.check(list, deed, code, nominal));
+        revision.give(given);
+        Map<String, String> facts = new TreeMap<>();
+        given.forEach((code, nominal) -> facts.put(code, NominalCheck.written(nominal)));
+        opening.event(revision, "nominals-given", Map.of("nominals", facts));
+        return revision.sheet();
+    }
+
+    /** Takes a nominal away again; the route's holds, or it is missing. */
+    public DesignSheet drop(Act act, long revisionId, String characteristic) {
+        Optional<DesignRevision> opened = opening.open(act, DesignVerb.CHANGE, revisionId);
+        if (opened.isEmpty()) {
+            return opening.load(revisionId).sheet();
+        }
+        DesignRevision revision = opened.get();
+        if (!revision.nominals().containsKey(characteristic)) {
+            throw Refusal.missing(
+                    "No nominal of revision " + revision.letter() + " was taken away.",
+                    "It gives none for " + characteristic + ".",
+                    "Choose one from the list.");
+        }
+        revision.drop(characteristic);
+        opening.event(revision, "nominal-dropped", Map.of("characteristic", characteristic));
+        return revision.sheet();
+    }
+
+    private RouteSheet route(DesignRevision revision, String deed) {
+        Long route = revision.routeRevisionId();
+        if (route == null) {
+            throw Refusal.state(
+                    deed,
+                    "The draft names no route, and the route says which characteristics there are.",
+                    "Choose the route first.");
+        }
+        return routes.revision(route);
+    }
+
+    /**
+     * Puts a drawing to the draft; the one before stays among the files.
+     *
+     * @param sha256 of a file that is kept
+     */
+    public DesignSheet draw(Act act, long revisionId, String sha256, String name) {
+        Optional<DesignRevision> opened = opening.open(act, DesignVerb.CHANGE, revisionId);
+        if (opened.isEmpty()) {
+            return opening.load(revisionId).sheet();
+        }
+        DesignRevision revision = opened.get();
+        String deed = DesignVerb.CHANGE.undone(revision.letter());
+        if (!sha256.matches("[0-9a-f]{64}")) {
+            throw Refusal.input(
+                    "drawing", deed, "The file has no SHA-256 of 64 hexadecimal digits.", "Add the drawing again.");
+        }
+        revision.draw(sha256, TypedText.line("drawing", "The file name", deed, name, LINE));
+        opening.event(revision, "drawing-added", Map.of("file", sha256));
+        return revision.sheet();
+    }
+
+    /** Leaves a note at a revision, whatever its state. */
+    public void note(Act act, long revisionId, String typed) {
+        opening.open(act, DesignVerb.NOTE, revisionId).ifPresent(revision -> {
+            String deed = DesignVerb.NOTE.undone(revision.letter());
+            DesignNote note = notes.save(
+                    new DesignNote(revisionId, TypedText.words("note", "The note", deed, typed), act));
+            opening.event(revision, "design-noted", Map.of("note", note.id()));
+        });
+    }
+
+    /** Sends a draft to the customer; one that was with the customer, approved or checked before is superseded. */
+    public RevisionSummary send(Act act, long revisionId) {
+        Optional<DesignRevision> opened = opening.open(act, DesignVerb.SEND, revisionId);
+        if (opened.isEmpty()) {
+            return opening.load(revisionId).summary();
+        }
+        DesignRevision revision = opened.get();
+        revision.send(act);
+        revisions.ofDesign(revision.design().id()).stream()
+                .filter(other -> other.position() < revision.position()
+                        && (other.state() == DesignState.SENT
+                                || other.state() == DesignState.APPROVED
+                                || other.state() == DesignState.CHECKED))
+                .forEach(other -> {
+                    other.supersede(act.at());
+                    opening.event(other, "design-superseded", Map.of("by", revision.id()));
+                });
+        opening.event(revision, "design-sent", Map.of());
+        events.publishEvent(new DesignEvent.Sent(act, revision.design().id(), revision.id()));
+        return revision.summary();
+    }
+
+    /** Gives a revision up before its release. */
+    public RevisionSummary withdraw(Act act, long revisionId, String reason) {
+        Optional<DesignRevision> opened = opening.open(act, DesignVerb.WITHDRAW, revisionId);
+        if (opened.isEmpty()) {
+            return opening.load(revisionId).summary();
+        }
+        DesignRevision revision = opened.get();
+        String deed = DesignVerb.WITHDRAW.undone(revision.letter());
+        revision.withdraw(act, TypedText.words("reason", "The reason", deed, reason));
+        opening.event(revision, "design-withdrawn", Map.of());
+        return revision.summary();
+    }
+
+    /** Begins the next revision as a copy; a design has one draft at a time. */
+    public RevisionSummary revise(Act act, long revisionId, String reason) {
+        Optional<DesignRevision> opened = opening.open(act, DesignVerb.REVISE, revisionId);
+        long designId = opening.load(revisionId).design().id();
+        List<DesignRevision> all = revisions.ofDesign(designId);
+        DesignRevision last = all.get(all.size() - 1);
+        if (opened.isEmpty()) {
+            return last.summary();
+        }
+        DesignRevision revision = opened.get();
+        String deed = DesignVerb.REVISE.undone(revision.letter());
+        String why = TypedText.words("reason", "The reason", deed, reason);
+        all.stream()
+                .filter(other -> other.state() == DesignState.DRAFT)
+                .findFirst()
+                .ifPresent(draft -> {
+                    throw Refusal.state(
+                            deed,
+                            "Revision " + draft.letter() + " is being drawn already.",
+                            "Change revision " + draft.letter() + ", or withdraw it first.");
+                });
+        DesignRevision next = revisions.save(revision.next(last.position() + 1, why, act));
+        opening.event(next, "design-revised", Map.of("from", revision.id()));
+        return next.summary();
+    }
+}

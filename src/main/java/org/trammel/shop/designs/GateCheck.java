@@ -1,0 +1,35 @@
+package org.trammel.shop.designs;
+
+/** What owner and QA lead look at before a drawing goes to the shop. */
+public enum GateCheck {
+    RIDER_DATA("Rider data", "complete, and asked twice where unusual"),
+    COMPONENTS("Components", "list fixed; customer's own parts measured, not remembered"),
+    CLOSURE("Closure", "stack from the inputs within 1,0 mm of the stack asked for"),
+    TRAIL("Trail", "inside the band of the category of use"),
+    TYRE_CLEARANCE("Rear tyre to seat tube", "6 mm or more"),
+    TOE_CLEARANCE("Pedal axle to front tyre", "100 mm or more, unless the feet are held"),
+    STANDOVER("Standover", "25 mm or more below the inseam"),
+    HEAD_NODES("Head tube nodes", "weld toes 8 mm apart, tube edges 4 mm inside both ends"),
+    MITRES("Mitres", "no tube wider than its mate; equal tubes formed or decided"),
+    SEATPOST("Seatpost", "in past its mark and past the top-tube node"),
+    TEST_FAMILY("Test family", "covers tube set, size, fork length and rider mass"),
+    COUNTRY("Country rules", "bell, reflectors, lights, lever side known"),
+    OVERALL_LENGTH("Overall length", "fits every oven the frame must enter"),
+    DEPOSIT("Deposit", "paid or waived");
+
+    private final String label;
+    private final String rule;
+
+    GateCheck(String label, String rule) {
+        this.label = label;
+        this.rule = rule;
+    }
+
+    public String label() {
+        return label;
+    }
+
+    public String rule() {
+        return rule;
+    }
+}

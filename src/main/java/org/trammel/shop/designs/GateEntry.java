@@ -1,0 +1,75 @@
+package org.trammel.shop.designs;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.type.SqlTypes;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.records.Act;
+
+/** The answer to one check of a revision's gate; the log keeps the answers before it. */
+@Entity
+@Table(name = "design_check")
+class GateEntry {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    private Long id;
+
+    private long revisionId;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    @Column(name = "code")
+    private GateCheck check;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    private GateAnswer answer;
+
+    private @Nullable String decision;
+    private long answeredBy;
+    private Instant answeredAt;
+
+    protected GateEntry() {}
+
+    GateEntry(long revisionId, GateCheck check) {
+        this.revisionId = revisionId;
+        this.check = check;
+    }
+
+    void answer(GateAnswer newAnswer, @Nullable String words, Act act) {
+        answer = newAnswer;
+        decision = words;
+        answeredBy = act.by();
+        answeredAt = act.at();
+    }
+
+    GateCheck check() {
+        return check;
+    }
+
+    GateAnswer answer() {
+        return answer;
+    }
+
+    @Nullable
+    String decision() {
+        return decision;
+    }
+
+    long answeredBy() {
+        return answeredBy;
+    }
+
+    Instant answeredAt() {
+        return answeredAt;
+    }
+}

@@ -1,0 +1,88 @@
+package org.trammel.shop.designs;
+
+import java.math.BigDecimal;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.records.Refusal;
+
+/** Whether a nominal can be one of the characteristic it is given to. */
+final class NominalCheck {
+
+    private static final int DECIMALS = 4;
+    private static final BigDecimal TURN = BigDecimal.valueOf(180);
+    private static final BigDecimal LONGEST_MM = BigDecimal.valueOf(3000);
+    private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
+
+    private NominalCheck() {}
+
+    static void check(CharacteristicList list, String deed, String code, Nominal nominal) {
+        CharacteristicLine line = list.line(code)
+                .orElseThrow(() -> Refusal.input(
+                        "nominal." + code,
+                        deed,
+                        "The route has no characteristic " + code + ".",
+                        "Look the id up in the list; a child's ids begin with its part, such as FT/."));
+        BigDecimal most = line.unit().equals("°") ? TURN : line.unit().equals("mm") ? LONGEST_MM : MOST;
+        range(line, deed, "nominal.", nominal.nominal(), most);
+        range(line, deed, "lower.", nominal.lowerDeviation(), most);
+        range(line, deed, "upper.", nominal.upperDeviation(), most);
+        if (!nominal.overridesLimits()) {
+            return;
+        }
+        BigDecimal lower = nominal.lowerDeviation();
+        BigDecimal upper = nominal.upperDeviation();
+        if (lower == null && upper == null) {
+            throw Refusal.input(
+                    "lower." + code,
+                    deed,
+                    "Both limits of " + code + " would be open, so nothing could be judged.",
+                    "Give one of them, or leave the route's limits.");
+        }
+        if (lower != null && upper != null && lower.compareTo(upper) >= 0) {
+            throw Refusal.input(
+                    "lower." + code,
+                    deed,
+                    "The lower deviation of " + code + ", " + lower.toPlainString() + ", is not below the upper, "
+                            + upper.toPlainString() + ".",
+                    "Type the lower one first; it carries a minus where it is below the nominal.");
+        }
+    }
+
+    private static void range(
+            CharacteristicLine line, String deed, String field, @Nullable BigDecimal value, BigDecimal most) {
+        if (value == null) {
+            return;
+        }
+        if (Nominal.plain(value).scale() > DECIMALS) {
+            throw Refusal.input(
+                    field + line.code(),
+                    deed,
+                    line.code() + " has more than " + DECIMALS + " decimals.",
+                    "Round it to what can be made and measured.");
+        }
+        if (value.abs().compareTo(most) > 0) {
+            throw Refusal.input(
+                    field + line.code(),
+                    deed,
+                    line.code() + " " + line.name() + " cannot be " + value.toPlainString() + " " + line.unit() + ".",
+                    Stream.of(-1, -2)
+                            .map(value::scaleByPowerOfTen)
+                            .filter(meant -> meant.abs().compareTo(most) <= 0)
+                            .findFirst()
+                            .map(meant -> "If " + meant.toPlainString() + " was meant, type that.")
+                            .orElse("Look at the drawing and type it again."));
+        }
+    }
+
+    /** For the log: nominal, lower and upper deviation. */
+    static String written(Nominal nominal) {
+        Nominal plain = nominal.plain();
+        String limits = plain.overridesLimits() ? ";" + text(plain.lowerDeviation()) + ";" + text(plain.upperDeviation())
+                : "";
+        return plain.nominal().toPlainString() + limits;
+    }
+
+    private static String text(@Nullable BigDecimal number) {
+        return number == null ? "" : number.toPlainString();
+    }
+}
