@@ -42,7 +42,8 @@ public record Band(
                     deed,
                     label + " " + write(value) + " " + unit + " cannot be: it lies between " + write(least) + " and "
                             + write(most) + " " + unit + ".",
-                    meant(value).map(other -> "If " + other + " was meant, type that.")
+                    meant(value)
+                            .map(other -> "If " + other + " was meant, type that.")
                             .orElse("Look at the drawing and type it again."));
         }
         if (!confirmed && (value.compareTo(usualFrom) < 0 || value.compareTo(usualTo) > 0)) {
@@ -51,7 +52,8 @@ public record Band(
                     deed,
                     label + " " + write(value) + " " + unit + " is unusual: most lie between " + write(usualFrom)
                             + " and " + write(usualTo) + " " + unit + ".",
-                    meant(value).map(other -> "If " + other + " was meant, type that; else confirm.")
+                    meant(value)
+                            .map(other -> "If " + other + " was meant, type that; else confirm.")
                             .orElse("Confirm it if it is meant."));
         }
     }

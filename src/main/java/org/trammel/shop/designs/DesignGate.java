@@ -79,13 +79,13 @@ public class DesignGate {
                 revision,
                 "design-approved",
                 Map.of("file", approval.file(), "on", approval.on().toString()));
-        events.publishEvent(
-                new DesignEvent.Approved(act, revision.design().id(), revision.id()));
+        events.publishEvent(new DesignEvent.Approved(act, revision.design().id(), revision.id()));
         return revision.summary();
     }
 
     private void day(String deed, DesignRevision revision, LocalDate on) {
-        LocalDate sent = settings.dayOf(Optional.ofNullable(revision.summary().sentAt()).orElseThrow());
+        LocalDate sent =
+                settings.dayOf(Optional.ofNullable(revision.summary().sentAt()).orElseThrow());
         LocalDate today = settings.today();
         if (on.isAfter(today) || on.isBefore(sent)) {
             throw Refusal.input(
@@ -121,8 +121,8 @@ public class DesignGate {
                     "The revision names no test family that covers the frame.",
                     "Name the family in the draft, or write the decision for a frame outside all families.");
         }
-        GateEntry entry = entries.findByRevisionIdAndCheck(revisionId, check)
-                .orElseGet(() -> new GateEntry(revisionId, check));
+        GateEntry entry =
+                entries.findByRevisionIdAndCheck(revisionId, check).orElseGet(() -> new GateEntry(revisionId, check));
         entry.answer(answer, decision, act);
         entries.save(entry);
         List<GateSignature> lapsed = signed.findByRevisionIdOrderById(revisionId);
@@ -164,8 +164,7 @@ public class DesignGate {
         return revision.summary();
     }
 
-    private static void refuseSecondTime(
-            String deed, List<GateSignature> before, Person signer, Role capacity) {
+    private static void refuseSecondTime(String deed, List<GateSignature> before, Person signer, Role capacity) {
         for (GateSignature one : before) {
             if (one.personId() == signer.id()) {
                 throw Refusal.person(

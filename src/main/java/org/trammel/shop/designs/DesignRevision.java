@@ -249,7 +249,8 @@ class DesignRevision {
         Map<String, Nominal> plainNominals = new TreeMap<>();
         nominals.forEach((code, nominal) -> plainNominals.put(code, nominal.plain()));
         Map<String, String> plainGeometry = new TreeMap<>();
-        geometry.forEach((input, amount) -> plainGeometry.put(input.code(), Nominal.plain(amount).toPlainString()));
+        geometry.forEach((input, amount) ->
+                plainGeometry.put(input.code(), Nominal.plain(amount).toPlainString()));
         return new DesignSheet(
                 id,
                 design.id(),

@@ -108,8 +108,7 @@ public class Designs {
                     opening.event(other, "design-superseded", Map.of("by", revision.id()));
                 });
         opening.event(revision, "design-released", Map.of("route", route.revisionId()));
-        events.publishEvent(
-                new DesignEvent.Released(act, revision.design().id(), revision.id()));
+        events.publishEvent(new DesignEvent.Released(act, revision.design().id(), revision.id()));
         return revision.sheet();
     }
 

@@ -56,7 +56,9 @@ public class DrawingOffice {
         RevisionAct.refuseIfStale(revision, DesignVerb.CHANGE, seenVersion);
         revision.change(checked(DesignVerb.CHANGE.undone(revision.letter()), draft));
         Map<String, String> geometry = new TreeMap<>();
-        draft.geometry().forEach((input, amount) -> geometry.put(input.code(), Nominal.plain(amount).toPlainString()));
+        draft.geometry()
+                .forEach((input, amount) ->
+                        geometry.put(input.code(), Nominal.plain(amount).toPlainString()));
         opening.event(
                 revision,
                 "design-changed",
@@ -75,8 +77,9 @@ public class DrawingOffice {
     }
 
     private DesignDraft checked(String deed, DesignDraft draft) {
-        draft.geometry().forEach((input, amount) -> input.band()
-                .check("geometry." + input.code(), deed, amount, draft.confirmed()));
+        draft.geometry()
+                .forEach((input, amount) ->
+                        input.band().check("geometry." + input.code(), deed, amount, draft.confirmed()));
         askIfStackIsBelowReach(deed, draft);
         if (draft.components().size() > COMPONENTS) {
             throw Refusal.input(
@@ -192,8 +195,8 @@ public class DrawingOffice {
     public void note(Act act, long revisionId, String typed) {
         opening.open(act, DesignVerb.NOTE, revisionId).ifPresent(revision -> {
             String deed = DesignVerb.NOTE.undone(revision.letter());
-            DesignNote note = notes.save(
-                    new DesignNote(revisionId, TypedText.words("note", "The note", deed, typed), act));
+            DesignNote note =
+                    notes.save(new DesignNote(revisionId, TypedText.words("note", "The note", deed, typed), act));
             opening.event(revision, "design-noted", Map.of("note", note.id()));
         });
     }

@@ -77,8 +77,8 @@ final class NominalCheck {
     /** For the log: nominal, lower and upper deviation. */
     static String written(Nominal nominal) {
         Nominal plain = nominal.plain();
-        String limits = plain.overridesLimits() ? ";" + text(plain.lowerDeviation()) + ";" + text(plain.upperDeviation())
-                : "";
+        String limits =
+                plain.overridesLimits() ? ";" + text(plain.lowerDeviation()) + ";" + text(plain.upperDeviation()) : "";
         return plain.nominal().toPlainString() + limits;
     }
 

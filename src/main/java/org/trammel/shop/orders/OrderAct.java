@@ -1,0 +1,67 @@
+package org.trammel.shop.orders;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+
+/** Opens an act on an order: log first, then who may and from which state. */
+@Component
+class OrderAct {
+
+    private final ShopOrderRepository orders;
+    private final ActLog log;
+    private final Crew crew;
+
+    OrderAct(ShopOrderRepository orders, ActLog log, Crew crew) {
+        this.orders = orders;
+        this.log = log;
+        this.crew = crew;
+    }
+
+    /** The order to act on; empty if this act was carried out before. */
+    Optional<ShopOrder> open(Act act, OrderVerb verb, long orderId) {
+        Optional<ShopOrder> opened = open(act, verb.act(), orderId);
+        opened.ifPresent(order -> {
+            if (verb.by().length > 0) {
+                crew.require(act.by(), verb.undone(order.number()), verb.by());
+            }
+            verb.refuseUnless(order.number(), order.state());
+        });
+        return opened;
+    }
+
+    /** The same for a deed that any state allows. */
+    Optional<ShopOrder> open(Act act, String kind, long orderId) {
+        String number = orders.numberOf(orderId).orElseThrow(() -> missing(orderId));
+        if (!log.opens(act, kind, "order:" + orderId, Chains.order(number))) {
+            return Optional.empty();
+        }
+        return Optional.of(load(orderId));
+    }
+
+    ShopOrder load(long orderId) {
+        return orders.findById(orderId).orElseThrow(() -> missing(orderId));
+    }
+
+    void require(Act act, String deed, Role... any) {
+        crew.require(act.by(), deed, any);
+    }
+
+    void event(ShopOrder order, String what, Map<String, ?> facts) {
+        Map<String, Object> all = new TreeMap<>(facts);
+        all.put("order", order.id());
+        log.event(Chains.order(order.number()), what, all);
+    }
+
+    private static Refusal missing(long orderId) {
+        return Refusal.missing(
+                "The order was not found.", "No order has the id " + orderId + ".", "Open it from the list of orders.");
+    }
+}

@@ -1,0 +1,34 @@
+package org.trammel.shop.orders;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.domain.Limit;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface ShopOrderRepository extends JpaRepository<ShopOrder, Long> {
+
+    Optional<ShopOrder> findByNumber(String number);
+
+    Optional<ShopOrder> findByDesignId(Long designId);
+
+    List<ShopOrder> findByCustomerIdOrderById(long customerId);
+
+    List<ShopOrder> findBySerialOrderByIdDesc(String serial);
+
+    @Query("select o from ShopOrder o where o.state in :states order by o.promisedOn nulls last, o.id")
+    List<ShopOrder> inStates(Collection<OrderState> states);
+
+    @Query("select o from ShopOrder o where o.closedAt is not null order by o.closedAt desc, o.id desc")
+    List<ShopOrder> closed(Limit limit);
+
+    @Query("select o from ShopOrder o where o.closedAt < :before or (o.closedAt = :before and o.id < :beforeId)"
+            + " order by o.closedAt desc, o.id desc")
+    List<ShopOrder> closedBefore(Instant before, long beforeId, Limit limit);
+
+    /** Number of an order: read before the act opens, so it loads nothing that may change. */
+    @Query("select o.number from ShopOrder o where o.id = :id")
+    Optional<String> numberOf(long id);
+}
