@@ -7,5 +7,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Gauges",
-        allowedDependencies = {"records", "settings", "people"})
+        allowedDependencies = {"records", "settings", "people", "web"})
 package org.trammel.shop.gauges;

@@ -31,6 +31,7 @@ public class LotRegister {
     private final LotRepository rows;
     private final LotUseRepository uses;
     private final MaterialClassRepository classes;
+    private final TraceHolds traceHolds;
     private final Crew crew;
     private final Settings settings;
     private final ActLog log;
@@ -40,6 +41,7 @@ public class LotRegister {
             LotRepository rows,
             LotUseRepository uses,
             MaterialClassRepository classes,
+            TraceHolds traceHolds,
             Crew crew,
             Settings settings,
             ActLog log,
@@ -47,6 +49,7 @@ public class LotRegister {
         this.rows = rows;
         this.uses = uses;
         this.classes = classes;
+        this.traceHolds = traceHolds;
         this.crew = crew;
         this.settings = settings;
         this.log = log;
@@ -147,7 +150,10 @@ public class LotRegister {
         });
     }
 
-    /** Blocks a lot that is or may be bad, used up or not, and tells which frames it went into. */
+    /**
+     * Blocks a lot that is or may be bad, used up or not. Every frame in the shop that it went into is held in the same
+     * act.
+     */
     @Transactional
     public Lot block(Act act, String typed, String reason) {
         String code = label(typed);
@@ -176,6 +182,7 @@ public class LotRegister {
                 .filter(chain -> !chain.equals(Chains.SHOP))
                 .distinct()
                 .forEach(chain -> log.event(chain, "lot-blocked", facts(row)));
+        traceHolds.place(act, row.code(), places, row.lot().stateReason());
         events.publishEvent(new LotBlocked(act, row.id(), row.code(), row.kind(), places));
         return row.lot();
     }

@@ -30,6 +30,7 @@ public class Lots {
     private final LotUseRepository uses;
     private final LotRemnantRepository remnants;
     private final Fits fits;
+    private final FramePlaces frames;
     private final Crew crew;
     private final Settings settings;
     private final ActLog log;
@@ -39,6 +40,7 @@ public class Lots {
             LotUseRepository uses,
             LotRemnantRepository remnants,
             Fits fits,
+            FramePlaces frames,
             Crew crew,
             Settings settings,
             ActLog log) {
@@ -46,6 +48,7 @@ public class Lots {
         this.uses = uses;
         this.remnants = remnants;
         this.fits = fits;
+        this.frames = frames;
         this.crew = crew;
         this.settings = settings;
         this.log = log;
@@ -110,6 +113,24 @@ public class Lots {
     }
 
     /**
+     * Issues a piece of a lot to the frame of a serial, in whatever form it was typed.
+     *
+     * @param operation operation it is used at; null for the one at hand
+     * @return id of the use
+     */
+    @Transactional
+    public long issue(
+            Act act,
+            String scannedCode,
+            String serial,
+            String position,
+            @Nullable String operation,
+            @Nullable BigDecimal quantity,
+            @Nullable String unit) {
+        return issue(act, scannedCode, frames.find(serial, position, operation), null, quantity, unit);
+    }
+
+    /**
      * Issues a piece of a lot, or of a remnant, to a place in a frame.
      *
      * @param scannedCode code of the lot or of the remnant
@@ -142,15 +163,7 @@ public class Lots {
         }
         Destination place = place(to, not);
         LotRow row = rows.lock(scanned.lot()).orElseThrow(() -> unknown(scanned.lot()));
-        row.refuseUnlessIssuable(settings.today());
-        if (asked != null && asked != row.kind()) {
-            throw Refusal.input(
-                    "lot",
-                    not,
-                    "It is " + row.kind().word() + "; the step asks for " + asked.word() + ".",
-                    "Scan the label of the " + asked.word() + ".");
-        }
-        fits.refuseUnlessFits(row.lot(), place);
+        refuseUnlessIssuable(row, asked, place);
         refuseUnless(quantity, unit, row, not);
         LotUseRow use = scanned.remnant() == null
                 ? fromLot(act, row, place, quantity)
@@ -166,6 +179,24 @@ public class Lots {
                         "operation", place.operation(),
                         "quantity", use.quantity() == null ? "" : LotRow.bare(use.quantity()) + " " + use.unit()));
         return use.id();
+    }
+
+    /** Refuses a lot that may not go to a place today. */
+    void refuseUnlessIssuable(String scannedCode, LotKind asked, Destination to) {
+        String code = scanned(scannedCode).lot();
+        refuseUnlessIssuable(rows.lock(code).orElseThrow(() -> unknown(code)), asked, to);
+    }
+
+    private void refuseUnlessIssuable(LotRow row, @Nullable LotKind asked, Destination to) {
+        row.refuseUnlessIssuable(settings.today());
+        if (asked != null && asked != row.kind()) {
+            throw Refusal.input(
+                    "lot",
+                    row.code() + " was not issued.",
+                    "It is " + row.kind().word() + "; the step asks for " + asked.word() + ".",
+                    "Scan the label of the " + asked.word() + ".");
+        }
+        fits.refuseUnlessFits(row.lot(), to);
     }
 
     private LotUseRow fromLot(Act act, LotRow row, Destination to, @Nullable BigDecimal quantity) {

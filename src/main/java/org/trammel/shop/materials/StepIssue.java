@@ -1,0 +1,75 @@
+package org.trammel.shop.materials;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.MaterialIssue;
+
+/** Issues what is scanned when a step is ticked that asks for a lot. Several labels may be scanned into one field. */
+@Component
+class StepIssue implements MaterialIssue {
+
+    private final Lots lots;
+    private final LotUseRepository uses;
+    private final FramePlaces frames;
+
+    StepIssue(Lots lots, LotUseRepository uses, FramePlaces frames) {
+        this.lots = lots;
+        this.uses = uses;
+        this.frames = frames;
+    }
+
+    @Override
+    public void issue(Act act, String scanned, String kind, Use use) {
+        LotKind asked = kind(kind);
+        List<String> labels = Arrays.stream(scanned.split("[\\s,;]+"))
+                .filter(label -> !label.isEmpty())
+                .distinct()
+                .toList();
+        if (labels.isEmpty()) {
+            throw Lots.unknown("");
+        }
+        Destination to = new Destination(
+                use.serial(),
+                use.part(),
+                use.metal(),
+                process(asked, use.serial()),
+                use.operationCode(),
+                use.position());
+        labels.forEach(label -> issue(act, label, asked, to));
+    }
+
+    /** A step that was unticked and ticked again found its piece the first time. */
+    private void issue(Act act, String label, LotKind asked, Destination to) {
+        boolean known = uses.madeOf(to.serial()).stream()
+                .anyMatch(made -> made.lot().equals(LotRegister.label(label))
+                        && made.quantity() == null
+                        && !made.scrapped()
+                        && made.part().equals(to.part())
+                        && made.operation().equals(to.operation())
+                        && made.position().equals(to.position()));
+        if (known) {
+            lots.refuseUnlessIssuable(label, asked, to);
+        } else {
+            lots.issue(act, label, to, asked, null, null);
+        }
+    }
+
+    /** The joining process matters for what is melted in; a gas or a powder is the same for all. */
+    private @Nullable String process(LotKind asked, String serial) {
+        return asked == LotKind.FILLER || asked == LotKind.FLUX ? frames.processOf(serial) : null;
+    }
+
+    private static LotKind kind(String kind) {
+        return Arrays.stream(LotKind.values())
+                .filter(known -> known.name().equals(kind))
+                .findFirst()
+                .orElseThrow(() -> Refusal.state(
+                        "The lot was not issued.",
+                        "The route asks for a kind of material nobody knows, " + kind + ".",
+                        "Let the QA lead correct the route."));
+    }
+}
