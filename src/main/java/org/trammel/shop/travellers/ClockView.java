@@ -28,6 +28,17 @@ public record ClockView(
                 clock.endsAt());
     }
 
+    /** True if it is a window that is closed at that instant. */
+    public boolean closedAt(Instant at) {
+        return kind == ClockKind.WINDOW
+                && (state == ClockState.RUN_OUT || state == ClockState.RUNNING && endsAt != null && at.isAfter(endsAt));
+    }
+
+    /** True if it is a waiting time that is not over at that instant. */
+    public boolean waitingAt(Instant at) {
+        return kind == ClockKind.WAIT && state == ClockState.RUNNING && endsAt != null && at.isBefore(endsAt);
+    }
+
     /** True while it runs and is open at that instant. */
     public boolean openAt(Instant at) {
         return state == ClockState.RUNNING && endsAt != null && !at.isAfter(endsAt);

@@ -134,6 +134,7 @@ public record FrameSheet(
             boolean photo,
             boolean irreversible,
             @Nullable String lotKind,
+            @Nullable String startsClock,
             boolean ticked,
             @Nullable Long tickedBy,
             @Nullable String tickedByName,

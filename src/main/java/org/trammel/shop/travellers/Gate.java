@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.web.Formats;
@@ -41,9 +40,20 @@ class Gate {
 
     /** Everything that keeps the operation from beginning; empty if it may begin. */
     List<Refusal> beginning(Traveller traveller, Operation operation, Instant now) {
+        return beginning(
+                traveller,
+                operation,
+                now,
+                holds.openOn(traveller.serial()),
+                clocks.findByTravellerIdOrderById(traveller.id()));
+    }
+
+    /** The same, for whoever has read the open holds of the frame and its clocks already. */
+    List<Refusal> beginning(
+            Traveller traveller, Operation operation, Instant now, List<Hold> open, List<FrameClock> running) {
         List<Refusal> found = new ArrayList<>(earlier(traveller, operation));
-        found.addAll(held(traveller, operation, "begin"));
-        found.addAll(clocked(traveller, operation, now));
+        found.addAll(held(traveller, operation, "begin", open));
+        found.addAll(clocked(traveller, operation, now, running));
         if (operation.joins()) {
             found.addAll(unjoined(traveller, operation));
         }
@@ -68,18 +78,26 @@ class Gate {
 
     /** Open holds that cover the operation and were not freed for it. */
     List<Refusal> held(Traveller traveller, Operation operation, String verb) {
-        return coveringHolds(traveller, operation).stream()
+        return held(traveller, operation, verb, holds.openOn(traveller.serial()));
+    }
+
+    List<Refusal> held(Traveller traveller, Operation operation, String verb, List<Hold> open) {
+        return covering(traveller, operation, open).stream()
                 .map(h -> Refusal.state(
                         "Operation " + operation.called() + " of " + traveller.mark() + " cannot " + verb + ".",
                         "The frame is on hold, " + h.reason().word() + ": " + h.words(),
-                        "Leave it where it is. The hold is lifted by " + liftedBy(h) + "."))
+                        "Leave it where it is. The hold is lifted by "
+                                + h.reason().liftedBy() + "."))
                 .toList();
     }
 
     List<Hold> coveringHolds(Traveller traveller, Operation operation) {
-        List<Hold> covering = holds.openOn(traveller.serial()).stream()
-                .filter(h -> h.covers(traveller, operation))
-                .toList();
+        return covering(traveller, operation, holds.openOn(traveller.serial()));
+    }
+
+    private List<Hold> covering(Traveller traveller, Operation operation, List<Hold> open) {
+        List<Hold> covering =
+                open.stream().filter(h -> h.covers(traveller, operation)).toList();
         if (covering.isEmpty()) {
             return covering;
         }
@@ -93,16 +111,9 @@ class Gate {
         return covering.stream().filter(h -> !let.contains(h.id())).toList();
     }
 
-    private static String liftedBy(Hold hold) {
-        return hold.reason().lifters().isEmpty()
-                ? "a worker, when it is there"
-                : hold.reason().lifters().stream().map(r -> "the " + r.word()).collect(Collectors.joining(" and "))
-                        + (hold.reason().barsCauser() ? ", not by who caused it" : "");
-    }
-
-    private List<Refusal> clocked(Traveller traveller, Operation operation, Instant now) {
+    private List<Refusal> clocked(Traveller traveller, Operation operation, Instant now, List<FrameClock> running) {
         List<Refusal> found = new ArrayList<>();
-        for (FrameClock clock : clocks.findByTravellerIdOrderById(traveller.id())) {
+        for (FrameClock clock : running) {
             if (clock.gates(operation.code()) && clock.closedAt(now)) {
                 found.add(Refusal.state(
                         "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",

@@ -1,6 +1,7 @@
 package org.trammel.shop.travellers;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.trammel.shop.people.Role;
 
 /** Why a frame is held, who may place such a hold, and who may lift it. */
@@ -31,6 +32,14 @@ public enum HoldReason {
     /** Roles that must all agree to lift it; empty if any worker but an apprentice may. */
     public List<Role> lifters() {
         return lifters;
+    }
+
+    /** Who lifts it, as a screen says it. */
+    public String liftedBy() {
+        return lifters.isEmpty()
+                ? "a worker, when it is there"
+                : lifters.stream().map(role -> "the " + role.word()).collect(Collectors.joining(" and "))
+                        + (barsCauser() ? ", not by who caused it" : "");
     }
 
     /** True if whoever caused the nonconformance, or did the work in question, may not lift it. */

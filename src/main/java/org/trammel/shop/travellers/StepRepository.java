@@ -2,11 +2,21 @@ package org.trammel.shop.travellers;
 
 import java.util.Collection;
 import java.util.List;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
 
 interface StepRepository extends JpaRepository<Step, Long> {
 
     List<Step> findByOperationIdOrderByPosition(long operationId);
+
+    /** The step of a traveller that was ticked last. */
+    @Query("""
+            select s from Step s, Operation o
+            where o.travellerId = :travellerId and s.operationId = o.id and s.ticked = true
+            order by s.tickedAt desc, s.position desc
+            """)
+    List<Step> lastTicked(long travellerId, Limit limit);
 
     List<Step> findByOperationIdInOrderByOperationIdAscPositionAsc(Collection<Long> operationIds);
 }

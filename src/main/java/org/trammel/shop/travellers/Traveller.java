@@ -199,7 +199,7 @@ class Traveller {
 
     /** What people call it: the last three digits and the check character, and the part. */
     String mark() {
-        return Marks.of(serial, part);
+        return orderNumber.equals(NO_ORDER) ? serial : Marks.of(serial, part);
     }
 
     long id() {

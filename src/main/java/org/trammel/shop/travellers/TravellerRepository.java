@@ -14,6 +14,14 @@ interface TravellerRepository extends JpaRepository<Traveller, Long> {
 
     List<Traveller> findByOrderIdOrderById(long orderId);
 
+    /** Open travellers whose serial ends so; parts and station checks included. */
+    @Query("""
+            select t from Traveller t
+            where t.serial like :ending and t.state in ('RELEASED', 'IN_WORK', 'FINISHED')
+            order by t.id
+            """)
+    List<Traveller> openEndingIn(String ending);
+
     /** Travellers whose operation at hand is at one of the stations. */
     @Query("""
             select t from Traveller t

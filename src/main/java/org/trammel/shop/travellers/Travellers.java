@@ -7,6 +7,8 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
@@ -82,14 +84,18 @@ public class Travellers {
      * @param part empty for the whole frame
      */
     public FrameSheet.Head inForce(String serial, String part) {
-        return travellers.findBySerialOrderById(serial).stream()
-                .filter(t -> t.part().equals(part) && t.state() != TravellerState.WITHDRAWN)
-                .reduce((a, b) -> b)
+        return newest(serial, part)
                 .map(FrameSheet.Head::of)
                 .orElseThrow(() -> Refusal.missing(
                         "No frame was opened.",
                         "There is no traveller of " + Marks.of(serial, part) + ".",
                         "Read the tag again; the check character guards against a slip."));
+    }
+
+    private Optional<Traveller> newest(String serial, String part) {
+        return travellers.findBySerialOrderById(serial).stream()
+                .filter(t -> t.part().equals(part) && t.state() != TravellerState.WITHDRAWN)
+                .reduce((a, b) -> b);
     }
 
     public FrameSheet.Head head(long travellerId) {
@@ -98,35 +104,42 @@ public class Travellers {
 
     /** One traveller in full, with the operation at hand. */
     public FrameSheet sheet(long travellerId) {
-        Traveller traveller = travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller"));
-        List<Operation> all = operations.findByTravellerIdOrderByPosition(travellerId);
+        return sheet(travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller")));
+    }
+
+    /** The traveller in force of a frame or part in full; empty if there is none. See {@link #inForce}. */
+    public Optional<FrameSheet> opened(String serial, String part) {
+        return newest(serial, part).map(this::sheet);
+    }
+
+    private FrameSheet sheet(Traveller traveller) {
+        List<Operation> all = operations.findByTravellerIdOrderByPosition(traveller.id());
         Operation at = all.stream()
                 .filter(o -> traveller.currentOperationId() != null && o.id() == traveller.currentOperationId())
                 .findFirst()
                 .orElse(null);
         Map<Long, String> names = names();
+        List<Hold> open = holds.openOn(traveller.serial());
+        List<FrameClock> running = clocks.findByTravellerIdOrderById(traveller.id());
         return new FrameSheet(
                 FrameSheet.Head.of(traveller),
                 all.stream().map(FrameSheet.OperationLine::of).toList(),
                 at == null ? null : operation(at, names),
-                holds.openOn(traveller.serial()).stream()
+                open.stream()
                         .filter(h -> h.scope() != HoldScope.PART || h.covers(traveller, null))
                         .map(h -> line(h, names))
                         .toList(),
-                clocks.findByTravellerIdOrderById(travellerId).stream()
-                        .map(ClockView::of)
-                        .toList(),
+                running.stream().map(ClockView::of).toList(),
                 notes.findByTravellerIdInOrderById(family(traveller)).stream()
                         .map(n -> new FrameSheet.NoteLine(n.words(), name(names, n.personId()), n.at()))
                         .toList(),
-                at == null ? List.of() : inTheWay(traveller, at));
+                at == null ? List.of() : inTheWay(traveller, at, open, running));
     }
 
-    private List<Refusal> inTheWay(Traveller traveller, Operation at) {
-        Instant now = clock.instant();
+    private List<Refusal> inTheWay(Traveller traveller, Operation at, List<Hold> open, List<FrameClock> running) {
         return at.state() == OperationState.WAITING
-                ? gate.beginning(traveller, at, now)
-                : gate.held(traveller, at, "pass");
+                ? gate.beginning(traveller, at, clock.instant(), open, running)
+                : gate.held(traveller, at, "pass", open);
     }
 
     private static List<Long> family(Traveller traveller) {
@@ -139,6 +152,16 @@ public class Travellers {
     }
 
     private FrameSheet.OperationSheetOfFrame operation(Operation o, Map<Long, String> names) {
+        return operation(
+                o,
+                names,
+                steps.findByOperationIdOrderByPosition(o.id()),
+                characteristics.findByOperationIdOrderByPosition(o.id()),
+                signatures.findByOperationIdOrderById(o.id()));
+    }
+
+    private static FrameSheet.OperationSheetOfFrame operation(
+            Operation o, Map<Long, String> names, List<Step> steps, List<Characteristic> read, List<Signature> signed) {
         return new FrameSheet.OperationSheetOfFrame(
                 FrameSheet.OperationLine.of(o),
                 o.caution(),
@@ -148,19 +171,37 @@ public class Travellers {
                 o.outside(),
                 o.irreversible(),
                 o.atPointSince(),
-                steps.findByOperationIdOrderByPosition(o.id()).stream()
-                        .map(s -> step(s, names))
-                        .toList(),
-                characteristics.findByOperationIdOrderByPosition(o.id()).stream()
-                        .map(FrameSheet.CharacteristicLine::of)
-                        .toList(),
-                signatures.findByOperationIdOrderById(o.id()).stream()
+                steps.stream().map(s -> step(s, names)).toList(),
+                read.stream().map(FrameSheet.CharacteristicLine::of).toList(),
+                signed.stream()
                         .map(s -> new FrameSheet.SignatureLine(
                                 s.personName(), s.signer(), s.meaning(), s.at(), o.counts(s)))
                         .toList());
     }
 
-    private static FrameSheet.StepLine step(Step s, Map<Long, String> names) {
+    /** Every operation of a traveller in full, in order. */
+    public List<FrameSheet.OperationSheetOfFrame> whole(long travellerId) {
+        List<Operation> all = operations.findByTravellerIdOrderByPosition(travellerId);
+        List<Long> ids = all.stream().map(Operation::id).toList();
+        Map<Long, String> names = names();
+        Map<Long, List<Step>> stepsOf = steps.findByOperationIdInOrderByOperationIdAscPositionAsc(ids).stream()
+                .collect(Collectors.groupingBy(Step::operationId));
+        Map<Long, List<Characteristic>> readAt =
+                characteristics.findByOperationIdInOrderByOperationIdAscPositionAsc(ids).stream()
+                        .collect(Collectors.groupingBy(Characteristic::operationId));
+        Map<Long, List<Signature>> signedAt = signatures.findByOperationIdInOrderById(ids).stream()
+                .collect(Collectors.groupingBy(Signature::operationId));
+        return all.stream()
+                .map(o -> operation(
+                        o,
+                        names,
+                        stepsOf.getOrDefault(o.id(), List.of()),
+                        readAt.getOrDefault(o.id(), List.of()),
+                        signedAt.getOrDefault(o.id(), List.of())))
+                .toList();
+    }
+
+    static FrameSheet.StepLine step(Step s, Map<Long, String> names) {
         return new FrameSheet.StepLine(
                 s.id(),
                 s.position(),
@@ -169,6 +210,7 @@ public class Travellers {
                 s.photo(),
                 s.irreversible(),
                 s.lotKind(),
+                s.startsClock(),
                 s.ticked(),
                 s.tickedBy(),
                 s.tickedBy() == null ? null : name(names, s.tickedBy()),
