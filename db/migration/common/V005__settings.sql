@@ -18,8 +18,8 @@ create table setting (
     id bigint generated always as identity,
     code varchar(60) not null,
     worth varchar(200) not null,
-    source varchar(1000) not null,
-    reason varchar(1000) not null,
+    source varchar(4000) not null,
+    reason varchar(4000) not null,
     by_person bigint not null,
     since timestamp(6) with time zone not null,
     constraint setting_id_pkey primary key (id),
@@ -28,6 +28,8 @@ create table setting (
 );
 
 create index setting_code_id_idx on setting (code, id);
+
+comment on table setting is 'append-only: the values a setting had';
 
 insert into setting_definition (code, place, sequence, name, explanation, kind, unit, lowest, highest) values
 ('shop.name', 'Shop', 10, 'Name of the shop', 'Printed on travellers and papers.', 'TEXT', '', null, null),

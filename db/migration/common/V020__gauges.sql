@@ -17,7 +17,7 @@ create table gauge (
     maker_number varchar(80),
     location varchar(120) not null,
     state varchar(30) not null,
-    state_reason varchar(1000) not null,
+    state_reason varchar(4000) not null,
     state_since timestamp(6) with time zone not null,
     calibrated_on date,
     due_on date,
@@ -74,7 +74,7 @@ create table gauge_calibration (
     calibrated_on date not null,
     due_on date not null,
     certificate varchar(200) not null,
-    as_found varchar(1000) not null,
+    as_found varchar(4000) not null,
     by_person bigint not null,
     at timestamp(6) with time zone not null,
     constraint gauge_calibration_id_pkey primary key (id),
@@ -100,6 +100,9 @@ create table gauge_failure (
 );
 
 create index gauge_failure_gauge_id_idx on gauge_failure (gauge_id);
+
+comment on table gauge_calibration is 'append-only: calibrations of gauges';
+comment on table gauge_failure is 'append-only: what was found wrong with gauges';
 
 insert into gauge_kind (code, name) values
 ('CALLIPER', 'Calliper'),

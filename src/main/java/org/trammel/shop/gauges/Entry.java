@@ -7,11 +7,13 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 
 /** Reads what was entered of a gauge and refuses what cannot be. */
 final class Entry {
 
     private static final Pattern LABEL = Pattern.compile("[A-Z0-9][A-Z0-9/-]{0,18}[A-Z0-9]");
+    private static final String NOT = "The gauge was not entered.";
     private static final BigDecimal GREATEST = new BigDecimal("1e9");
 
     private Entry() {}
@@ -36,11 +38,11 @@ final class Entry {
         for (GaugeRange range : entry.ranges()) {
             ranges.add(range(range, entry.aid(), knownKinds));
         }
-        String number = entry.makerNumber();
+
         return new NewGauge(
-                line("what", entry.what(), 1, 200),
-                number == null || number.isBlank() ? null : line("makerNumber", number, 1, 80),
-                line("location", entry.location(), 0, 120),
+                TypedText.line("what", "What it is", NOT, entry.what(), 200),
+                TypedText.lineOrNone("makerNumber", "Maker's number", NOT, entry.makerNumber(), 80),
+                orEmpty(TypedText.lineOrNone("location", "Where it is kept", NOT, entry.location(), 120)),
                 entry.aid(),
                 ranges);
     }
@@ -80,43 +82,23 @@ final class Entry {
         }
         return new GaugeRange(
                 range.kind(),
-                Units.plain(line("unit", range.unit(), aid ? 0 : 1, 20)),
+                Units.plain(needed(!aid, "unit", "Unit", range.unit(), 20)),
                 low,
                 high,
                 range.resolution(),
                 range.u(),
                 range.uPercent(),
-                line("uSource", range.uSource(), aid ? 0 : 1, 400));
+                needed(!aid, "uSource", "Source of u", range.uSource(), 400));
     }
 
-    static String line(String field, String typed, int least, int most) {
-        String text = typed.strip();
-        if (text.length() < least) {
-            throw refused(field, "The field " + named(field) + " is empty.", "Fill it in.");
-        }
-        if (text.length() > most) {
-            throw refused(
-                    field,
-                    "The field " + named(field) + " has " + text.length() + " characters; " + most + " fit.",
-                    "Shorten it.");
-        }
-        if (text.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t')) {
-            throw refused(
-                    field,
-                    "The field " + named(field) + " holds a character that cannot be printed.",
-                    "Type it again.");
-        }
-        return text;
+    private static String needed(boolean needed, String field, String label, String typed, int longest) {
+        return needed
+                ? TypedText.line(field, label, NOT, typed, longest)
+                : orEmpty(TypedText.lineOrNone(field, label, NOT, typed, longest));
     }
 
-    private static String named(String field) {
-        return switch (field) {
-            case "makerNumber" -> "maker's number";
-            case "uSource" -> "source of u";
-            case "asFound" -> "as found";
-            case "dueOn" -> "due on";
-            default -> field;
-        };
+    private static String orEmpty(@Nullable String text) {
+        return text == null ? "" : text;
     }
 
     private static void positive(String field, @Nullable BigDecimal number, String what) {
@@ -138,6 +120,6 @@ final class Entry {
     }
 
     private static Refusal refused(String field, String why, String instead) {
-        return Refusal.input(field, "The gauge was not entered.", why, instead);
+        return Refusal.input(field, NOT, why, instead);
     }
 }

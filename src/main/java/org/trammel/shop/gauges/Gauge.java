@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param aid registered without an uncertainty: it serves the plain rule only
  * @param makerNumber the number the maker put on it, which tells two alike gauges apart
  * @param location where it is kept
- * @param stateReason why it is blocked, failed or retired; empty while in use
+ * @param stateReason why it is blocked, failed or retired, or why it was unblocked; empty if it never was
  * @param calibratedOn of the newest calibration; null before the first; of a set-up, the oldest among its parts
  * @param dueOn last day it may be used; of a set-up, the earliest among its parts
  * @param parts codes of the gauges a set-up is made of

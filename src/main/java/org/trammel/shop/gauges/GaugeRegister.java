@@ -18,6 +18,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
 
 /** The verbs on the register of gauges. Anybody at work may set a gauge aside; the QA lead alone lets it back. */
@@ -169,8 +170,8 @@ public class GaugeRegister {
         GaugeRow row = required(code);
         String not = "The calibration of " + row.code() + " was not recorded.";
         crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
-        String number = Entry.line("certificate", certificate, 1, 200);
-        String found = Entry.line("asFound", asFound, 0, 1000);
+        String number = TypedText.line("certificate", "Certificate", not, certificate, 200);
+        String found = TypedText.wordsOrNone("asFound", "As found", not, asFound);
         refuseFuture("calibratedOn", not, on);
         if (due.isBefore(on)) {
             throw Refusal.input(
@@ -181,7 +182,7 @@ public class GaugeRegister {
             throw Refusal.input(
                     "calibratedOn", not, "One of " + on + " is recorded already.", "Look at its history first.");
         }
-        calibrations.save(new CalibrationRow(row.id(), on, due, number, found, act));
+        calibrations.save(new CalibrationRow(row.id(), on, due, number, found == null ? "" : found, act));
         row.calibrated(on, due, number, act.at());
         rows.saveAndFlush(row);
         rows.setupsWith(row.id()).forEach(GaugeRow::takeDatesOfParts);
@@ -213,8 +214,9 @@ public class GaugeRegister {
             return required(code).gauge();
         }
         GaugeRow row = required(code);
-        requireAtWork(act, row.code() + " was not blocked.");
-        row.block(Entry.line("reason", reason, 1, 1000), act.at());
+        String not = row.code() + " was not blocked.";
+        requireAtWork(act, not);
+        row.block(TypedText.words("reason", "Reason", not, reason), act.at());
         rows.saveAndFlush(row);
         log.event(Chains.SHOP, "gauge-blocked", facts(row));
         return row.gauge();
@@ -227,9 +229,9 @@ public class GaugeRegister {
             return required(code).gauge();
         }
         GaugeRow row = required(code);
-        crew.require(act.by(), row.code() + " was not unblocked.", Role.QA_LEAD);
-        Entry.line("reason", reason, 1, 1000);
-        row.unblock(act.at());
+        String not = row.code() + " was not unblocked.";
+        crew.require(act.by(), not, Role.QA_LEAD);
+        row.unblock(TypedText.words("reason", "Reason", not, reason), act.at());
         rows.saveAndFlush(row);
         log.event(Chains.SHOP, "gauge-unblocked", facts(row));
         return row.gauge();
@@ -245,7 +247,7 @@ public class GaugeRegister {
         String not = "The failure of " + row.code() + " was not recorded.";
         crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
         refuseFuture("foundOn", not, failure.foundOn());
-        String note = Entry.line("note", failure.note(), 1, 4000);
+        String note = TypedText.words("note", "Note", not, failure.note());
         if (failure.error() != null && failure.unit().isBlank()) {
             throw Refusal.input("unit", not, "The error found has no unit.", "Enter the unit of the error.");
         }
@@ -253,7 +255,7 @@ public class GaugeRegister {
         Failure read =
                 new Failure(failure.foundOn(), failure.error(), Units.plain(failure.unit()), failure.errorAt(), note);
         FailureRow found = failures.save(new FailureRow(row.id(), lastGood, read, act));
-        row.fail(note.length() <= 1000 ? note : note.substring(0, 999) + "…", act.at());
+        row.fail(note, act.at());
         rows.saveAndFlush(row);
         Set<Long> means = new HashSet<>();
         means.add(row.id());
@@ -276,8 +278,9 @@ public class GaugeRegister {
             return required(code).gauge();
         }
         GaugeRow row = required(code);
-        crew.require(act.by(), row.code() + " was not retired.", Role.QA_LEAD, Role.OWNER);
-        row.retire(Entry.line("reason", reason, 1, 1000), act.at());
+        String not = row.code() + " was not retired.";
+        crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
+        row.retire(TypedText.words("reason", "Reason", not, reason), act.at());
         rows.saveAndFlush(row);
         log.event(Chains.SHOP, "gauge-retired", facts(row));
         return row.gauge();

@@ -158,9 +158,9 @@ class GaugeRow {
         turn(GaugeState.BLOCKED, reason, at);
     }
 
-    void unblock(Instant at) {
+    void unblock(String reason, Instant at) {
         refuseUnless("unblocked", GaugeState.BLOCKED);
-        turn(GaugeState.IN_USE, "", at);
+        turn(GaugeState.IN_USE, reason, at);
     }
 
     void fail(String reason, Instant at) {

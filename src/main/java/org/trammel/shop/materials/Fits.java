@@ -13,6 +13,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 
 /** The table of what may meet which metal, kept by the QA lead. */
 @Service
@@ -82,7 +83,7 @@ public class Fits {
                             + MetalFamily.of(metal).word() + ".",
                     "Choose a material of the metal's own family.");
         }
-        String from = Said.line("source", not, source, 1, 1000);
+        String from = TypedText.words("source", "Source", not, source);
         FitRow row = rows.save(new FitRow(materialClass, metal, process, afterWeld, from, act));
         log.event(Chains.SHOP, "fit-allowed", Map.of("fit", row.id(), "class", materialClass, "metal", metal));
         return row.fit();
@@ -100,7 +101,7 @@ public class Fits {
                 .filter(found -> !found.ended())
                 .orElseThrow(() ->
                         Refusal.missing(not, "There is no line " + fitId + " in force.", "Load the table again."));
-        row.end(Said.line("reason", not, reason, 1, 1000), act);
+        row.end(TypedText.words("reason", "Reason", not, reason), act);
         log.event(Chains.SHOP, "fit-ended", Map.of("fit", fitId));
     }
 

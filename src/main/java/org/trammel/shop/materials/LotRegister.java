@@ -19,6 +19,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
 
 /** The verbs on a lot itself: received, certified, released by the QA lead, set aside by anybody, blocked, used up. */
@@ -115,8 +116,8 @@ public class LotRegister {
             String not = "The certificate of " + row.code() + " was not recorded.";
             requireAtWork(act, not);
             row.certify(
-                    Said.line("certificateType", not, type, 1, 30),
-                    Said.line("certificate", not, number, 1, 200),
+                    TypedText.line("certificateType", "Type of certificate", not, type, 30),
+                    TypedText.line("certificate", "Certificate", not, number, 200),
                     file);
         });
     }
@@ -136,7 +137,7 @@ public class LotRegister {
         return change(act, "quarantine-lot", code, "lot-quarantined", row -> {
             String not = row.code() + " was not quarantined.";
             requireAtWork(act, not);
-            row.quarantine(Said.line("reason", not, reason, 1, 1000), act.at());
+            row.quarantine(TypedText.words("reason", "Reason", not, reason), act.at());
         });
     }
 
@@ -146,7 +147,7 @@ public class LotRegister {
         return change(act, "use-up-lot", code, "lot-used-up", row -> {
             String not = row.code() + " was not written off.";
             requireAtWork(act, not);
-            row.useUp(Said.line("reason", not, reason, 1, 1000), act.at());
+            row.useUp(TypedText.words("reason", "Reason", not, reason), act.at());
         });
     }
 
@@ -172,7 +173,7 @@ public class LotRegister {
         LotRow row = locked(code);
         String not = code + " was not blocked.";
         crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
-        row.block(Said.line("reason", not, reason, 1, 1000), act.at());
+        row.block(TypedText.words("reason", "Reason", not, reason), act.at());
         rows.saveAndFlush(row);
         log.event(Chains.SHOP, "lot-blocked", facts(row));
         // Read again under the lot's lock: an issue may have come in between.
@@ -236,17 +237,23 @@ public class LotRegister {
         return new NewLot(
                 code,
                 kind,
-                Said.line("what", not, entry.what(), 1, 400),
+                TypedText.line("what", "What it is", not, entry.what(), 400),
                 kind.metallic() ? entry.metal() : null,
                 materialClass,
-                Said.line("grade", not, entry.grade(), 0, 120),
-                Said.line("heat", not, entry.heat(), 0, 80),
+                orEmpty(TypedText.lineOrNone("grade", "Alloy and temper", not, entry.grade(), 120)),
+                orEmpty(TypedText.lineOrNone("heat", "Heat or batch number", not, entry.heat(), 80)),
                 entry.reservedFor(),
-                Said.line("supplier", not, entry.supplier(), 0, 200),
+                orEmpty(TypedText.lineOrNone("supplier", "Supplier", not, entry.supplier(), 200)),
                 entry.receivedOn(),
                 entry.expiresOn(),
                 entry.quantity(),
-                Said.line("unit", not, entry.unit(), entry.quantity() == null ? 0 : 1, 20));
+                entry.quantity() == null
+                        ? orEmpty(TypedText.lineOrNone("unit", "Unit", not, entry.unit(), 20))
+                        : TypedText.line("unit", "Unit", not, entry.unit(), 20));
+    }
+
+    private static String orEmpty(@Nullable String text) {
+        return text == null ? "" : text;
     }
 
     private @Nullable String classOf(NewLot entry, String not) {

@@ -17,6 +17,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
 
 /** Finds lots, issues pieces of them to frames, and tells both directions: went into, made of. */
@@ -258,7 +259,7 @@ public class Lots {
                 to.metal(),
                 to.process(),
                 to.operation(),
-                cut(Said.line("position", not, to.position(), 1, 4000)));
+                cut(TypedText.words("position", "Position", not, to.position())));
     }
 
     private static String cut(String position) {
@@ -276,7 +277,7 @@ public class Lots {
         if (!crew.byId(act.by()).mayWork()) {
             throw Refusal.person(not, "Only people at work in the shop scrap.", "Let somebody of the crew do it.");
         }
-        known.scrap(Said.line("reason", not, reason, 1, 1000), act);
+        known.scrap(TypedText.words("reason", "Reason", not, reason), act);
         log.event(chain(known.serial()), "piece-scrapped", Map.of("use", useId, "lot", known.lotId()));
     }
 

@@ -6,16 +6,16 @@ import java.time.ZoneId;
 import java.util.Currency;
 import java.util.IllformedLocaleException;
 import java.util.Locale;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 
 /** Reads what a person typed as the value of a setting and refuses what its definition does not allow. */
 final class Worth {
 
-    private static final Pattern FIGURE = Pattern.compile("[+-]?\\d{1,10}([.,]\\d{1,4})?");
+    private static final int DECIMALS = 4;
     private static final int LONGEST_TEXT = 200;
-    private static final int LONGEST_SAID = 1000;
 
     private Worth() {}
 
@@ -32,33 +32,16 @@ final class Worth {
 
     /** A source or a reason: somebody must have said something. */
     static String said(String field, String name, @Nullable String typed) {
-        String text = typed == null ? "" : typed.strip();
-        if (text.isEmpty()) {
-            throw Refusal.input(
-                    field,
-                    name + " was not changed.",
-                    "It has no " + field + ".",
-                    field.equals("source")
-                            ? "Say where the value comes from: a standard, a data sheet, a trial of your own."
-                            : "Say why it changes now.");
-        }
-        if (text.length() > LONGEST_SAID) {
-            throw Refusal.input(
-                    field,
-                    name + " was not changed.",
-                    "The " + field + " has " + text.length() + " characters; " + LONGEST_SAID + " fit.",
-                    "Shorten it, or name the document it stands in.");
-        }
-        return text;
+        String label = field.equals("source") ? "Source" : "Reason";
+        return TypedText.words(field, label, name + " was not changed.", typed);
     }
 
     private static String figure(Definition definition, String value) {
-        String plain = value.replace('\u2212', '-');
-        if (!FIGURE.matcher(plain).matches()) {
-            throw refused(
-                    definition, "\"" + shown(value) + "\" is not a figure.", "Enter digits with one decimal sign.");
+        BigDecimal number = read(definition, value);
+        String plain = plain(number);
+        if (number.stripTrailingZeros().scale() > DECIMALS) {
+            throw refused(definition, "It is kept with " + DECIMALS + " decimals.", "Round it.");
         }
-        BigDecimal number = new BigDecimal(plain.replace(',', '.'));
         if (definition.kind() == Definition.Kind.WHOLE
                 && number.stripTrailingZeros().scale() > 0) {
             throw refused(definition, "It is counted in whole " + definition.unit() + ".", "Enter a whole figure.");
@@ -71,7 +54,15 @@ final class Worth {
                     plain + " is outside " + plain(lowest) + " to " + plain(highest) + ".",
                     "Enter a value inside it.");
         }
-        return plain(number);
+        return plain;
+    }
+
+    private static BigDecimal read(Definition definition, String typed) {
+        TypedNumber number = TypedNumber.of(typed);
+        if (number instanceof TypedNumber.Read read) {
+            return read.value();
+        }
+        throw refused(definition, ((TypedNumber.Unreadable) number).reason(), "Enter one figure.");
     }
 
     private static String plain(@Nullable BigDecimal number) {
@@ -83,13 +74,7 @@ final class Worth {
     }
 
     private static String text(Definition definition, String value) {
-        if (value.isEmpty() || value.length() > LONGEST_TEXT || value.chars().anyMatch(Character::isISOControl)) {
-            throw refused(
-                    definition,
-                    "It needs 1 to " + LONGEST_TEXT + " characters on one line.",
-                    "Enter it as it should be printed.");
-        }
-        return value;
+        return TypedText.line("value", definition.name(), definition.name() + " was not changed.", value, LONGEST_TEXT);
     }
 
     private static String zone(Definition definition, String value) {

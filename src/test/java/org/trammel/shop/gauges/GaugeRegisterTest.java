@@ -210,7 +210,7 @@ class GaugeRegisterTest {
                 "<script>alert(1)</script>",
                 "=1+1",
                 "Robert'); drop table gauge;--",
-                "\u202Egnippilf",
+                "מחוגה \u0645\u0642\u064a\u0627\u0633",
                 "😀 calliper"
             })
     void aNameIsKeptAsItWasTyped(String name) {

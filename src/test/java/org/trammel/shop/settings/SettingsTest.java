@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.shop.ShopTest;
@@ -170,6 +171,13 @@ class SettingsTest {
         assertThat(settings.dayOf(Instant.parse("2026-03-18T22:59:59Z"))).isEqualTo(LocalDate.of(2026, 3, 18));
         assertThat(settings.dayOf(Instant.parse("2026-03-18T23:00:00Z"))).isEqualTo(LocalDate.of(2026, 3, 19));
         assertThat(settings.today()).isEqualTo(LocalDate.of(2026, 3, 18));
+    }
+
+    @Test
+    void theHistoryCannotBeRewrittenInTheDatabaseEither() {
+        assertThatThrownBy(() -> jdbc.sql("update setting set worth = '9'").update())
+                .isInstanceOf(DataAccessException.class);
+        assertThatThrownBy(() -> jdbc.sql("delete from setting").update()).isInstanceOf(DataAccessException.class);
     }
 
     private Act act() {
