@@ -48,16 +48,27 @@ class ActResolver implements HandlerMethodArgumentResolver {
                     "The act has no id, so it could not be told from a second one.",
                     "Send a fresh UUID as actId, or in the header Act-Id, and the same one when you repeat the act.");
         }
-        SignedOn who = SignedOnResolver.now()
-                .orElseThrow(
-                        () -> Refusal.person("Nothing was recorded.", "Nobody is signed on here.", "Sign on first."));
-        Instant at = clock.instant().truncatedTo(ChronoUnit.MICROS);
-        return new Act(uuid(id), who.person().id(), who.deviceId(), at, deviceAt(web));
+        SignedOn who = SignedOnResolver.current();
+        if (who == null) {
+            throw SignedOnResolver.nobody();
+        }
+        return new Act(
+                uuid(id),
+                who.person().id(),
+                who.deviceId(),
+                clock.instant().truncatedTo(ChronoUnit.MICROS),
+                deviceAt(web));
     }
 
     private static @Nullable String sent(NativeWebRequest request, String field, String header) {
         String value = request.getParameter(field);
-        value = value == null || value.isBlank() ? request.getHeader(header) : value;
+        if (value == null || value.isBlank()) {
+            value = request.getHeader(header);
+        }
+        if (value == null || value.isBlank()) {
+            ReadableTwice body = request.getNativeRequest(ReadableTwice.class);
+            value = body == null ? null : body.property(field);
+        }
         return value == null || value.isBlank() ? null : value.strip();
     }
 

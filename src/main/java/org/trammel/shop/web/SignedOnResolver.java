@@ -1,6 +1,5 @@
 package org.trammel.shop.web;
 
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.MethodParameter;
 import org.springframework.security.core.Authentication;
@@ -13,16 +12,9 @@ import org.springframework.web.method.support.ModelAndViewContainer;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 
-/** Gives a controller who is signed on at the device the request comes from. */
+/** Gives a controller whoever is signed on where the request comes from. */
 @Component
 class SignedOnResolver implements HandlerMethodArgumentResolver {
-
-    static Optional<SignedOn> now() {
-        Authentication authentication = SecurityContextHolder.getContext().getAuthentication();
-        return authentication != null && authentication.getPrincipal() instanceof SignedOn who
-                ? Optional.of(who)
-                : Optional.empty();
-    }
 
     @Override
     public boolean supportsParameter(MethodParameter parameter) {
@@ -33,12 +25,22 @@ class SignedOnResolver implements HandlerMethodArgumentResolver {
     public @Nullable SignedOn resolveArgument(
             MethodParameter parameter,
             @Nullable ModelAndViewContainer container,
-            NativeWebRequest web,
+            NativeWebRequest request,
             @Nullable WebDataBinderFactory binders) {
-        Optional<SignedOn> who = now();
-        if (who.isEmpty() && !parameter.isOptional()) {
-            throw Refusal.person("Nothing was done.", "Nobody is signed on here.", "Sign on first.");
+        SignedOn who = current();
+        if (who == null && !parameter.isOptional()) {
+            throw nobody();
         }
-        return who.orElse(null);
+        return who;
+    }
+
+    static @Nullable SignedOn current() {
+        Authentication authentication = SecurityContextHolder.getContext().getAuthentication();
+        return authentication != null && authentication.getPrincipal() instanceof SignedOn who ? who : null;
+    }
+
+    static Refusal nobody() {
+        return Refusal.person(
+                "Nothing was recorded.", "Nobody is signed on here.", "Sign on with your badge and repeat the act.");
     }
 }

@@ -116,7 +116,7 @@ class Translated {
             String name = failure instanceof MethodArgumentTypeMismatchException argument
                     ? argument.getName()
                     : String.valueOf(mismatch.getPropertyName());
-            return new Answer(unreadable(name, "“" + cut(mismatch.getValue()) + "” cannot be read as " + name + "."));
+            return new Answer(unreadable(name, why(name, mismatch.getValue(), failure)));
         }
         if (failure instanceof MaxUploadSizeExceededException) {
             return new Answer(
@@ -192,9 +192,20 @@ class Translated {
 
     private static String why(FieldError error) {
         if (error.isBindingFailure()) {
-            return "“" + cut(error.getRejectedValue()) + "” cannot be read as " + error.getField() + ".";
+            Throwable cause =
+                    error.contains(TypeMismatchException.class) ? error.unwrap(TypeMismatchException.class) : null;
+            return why(error.getField(), error.getRejectedValue(), cause);
         }
         return error.getField() + " " + error.getDefaultMessage() + ".";
+    }
+
+    private static String why(String field, @Nullable Object value, @Nullable Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (cause instanceof TypedFigures.Unreadable unreadable) {
+                return "“" + cut(value) + "” is not one number. " + unreadable.getMessage();
+            }
+        }
+        return "“" + cut(value) + "” cannot be read as " + field + ".";
     }
 
     private static String cut(@Nullable Object value) {

@@ -1,7 +1,9 @@
 package org.trammel.shop.web;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.format.FormatterRegistry;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
@@ -10,16 +12,21 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 class WebSetup implements WebMvcConfigurer {
 
     private final ActResolver acts;
-    private final SignedOnResolver signedOn;
+    private final SignedOnResolver people;
 
-    WebSetup(ActResolver acts, SignedOnResolver signedOn) {
+    WebSetup(ActResolver acts, SignedOnResolver people) {
         this.acts = acts;
-        this.signedOn = signedOn;
+        this.people = people;
     }
 
     @Override
     public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
         resolvers.add(acts);
-        resolvers.add(signedOn);
+        resolvers.add(people);
+    }
+
+    @Override
+    public void addFormatters(FormatterRegistry registry) {
+        registry.addConverter(String.class, BigDecimal.class, TypedFigures::read);
     }
 }

@@ -1,0 +1,62 @@
+package org.trammel.shop.web;
+
+import jakarta.servlet.RequestDispatcher;
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.boot.webmvc.error.ErrorController;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.HttpStatusCode;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.trammel.shop.records.Refusal;
+
+/** The last answer: what went wrong before or after a controller, in the same three parts. */
+@Controller
+class Faults implements ErrorController {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Faults.class);
+
+    @RequestMapping("/error")
+    Object answer(HttpServletRequest request) {
+        HttpStatusCode status = status(request);
+        String path = String.valueOf(request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI));
+        Refusal refusal = words(status, path, request);
+        return Problems.wanted(request, path)
+                ? Problems.answer(refusal, status, path)
+                : RefusalAdvice.page(refusal, status);
+    }
+
+    private static HttpStatusCode status(HttpServletRequest request) {
+        Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
+        return code instanceof Integer number && number >= 400 && number < 600
+                ? HttpStatusCode.valueOf(number)
+                : HttpStatus.NOT_FOUND;
+    }
+
+    private static Refusal words(HttpStatusCode status, String path, HttpServletRequest request) {
+        if (status.value() == HttpStatus.NOT_FOUND.value()) {
+            return Translated.nowhere(path);
+        }
+        if (status.value() == HttpStatus.UNAUTHORIZED.value()) {
+            return SignedOnResolver.nobody();
+        }
+        if (status.value() == HttpStatus.FORBIDDEN.value()) {
+            return Refusal.person(
+                    "This is not open to you here.",
+                    "Your role does not allow it, or the sheet was open too long.",
+                    "Open the sheet again. If it stays shut, ask the QA lead or the owner.");
+        }
+        if (status.is4xxClientError()) {
+            return Refusal.state(
+                    "Nothing was recorded.",
+                    "The request is not one this service understands (" + status.value() + ").",
+                    "Open the sheet again and repeat.");
+        }
+        String incident = UUID.randomUUID().toString().substring(0, 8);
+        Object failure = request.getAttribute(RequestDispatcher.ERROR_EXCEPTION);
+        LOG.error("Incident {} at {}", incident, path, failure instanceof Throwable thrown ? thrown : null);
+        return Translated.incident(incident);
+    }
+}
