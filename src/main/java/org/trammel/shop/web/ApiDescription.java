@@ -1,0 +1,78 @@
+package org.trammel.shop.web;
+
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.ObjectSchema;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.media.StringSchema;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.responses.ApiResponses;
+import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** What the description of the API says of all its parts. */
+@Configuration(proxyBeanMethods = false)
+class ApiDescription {
+
+    private static final String CONVENTIONS = """
+            Everything a sheet can do, with the same checks.
+
+            **Units**: lengths in mm, angles in degrees, temperatures in °C, times in ISO 8601 (UTC). A unit that differs \
+            stands in the name, such as `filmThicknessMicrometres`. Figures carry a decimal point.
+
+            **Acts**: whatever changes something needs an act id, a UUID the client makes: the property or form field \
+            `actId`, or the header `Act-Id`. The same act sent twice is carried out once. `deviceAt` (header `Device-At`) \
+            is the client's own time.
+
+            **Refusals** are problem documents (RFC 9457): `title` says what was not done, `detail` why, `instead` what \
+            to do, `field` which input is at fault. 422 unreadable input, 409 the state does not allow it or somebody \
+            else was faster, 403 not for this person, 404 no such thing, 428 unlikely: send it again with \
+            `confirm` = true.""";
+
+    @Bean
+    OpenAPI description() {
+        return new OpenAPI()
+                .info(new Info().title("Trammel").version("v1").description(CONVENTIONS))
+                .components(new Components().addSchemas("Problem", problem()));
+    }
+
+    @Bean
+    OpenApiCustomizer refusalsEverywhere() {
+        return api -> {
+            if (api.getPaths() == null) {
+                return;
+            }
+            api.getPaths()
+                    .values()
+                    .forEach(path -> path.readOperations().forEach(operation -> {
+                        ApiResponses answers =
+                                operation.getResponses() == null ? new ApiResponses() : operation.getResponses();
+                        answers.addApiResponse("default", refusal());
+                        operation.setResponses(answers);
+                    }));
+        };
+    }
+
+    private static ApiResponse refusal() {
+        Schema<?> schema = new Schema<>().$ref("#/components/schemas/Problem");
+        return new ApiResponse()
+                .description("Refused, in three parts")
+                .content(new Content().addMediaType("application/problem+json", new MediaType().schema(schema)));
+    }
+
+    private static Schema<?> problem() {
+        return new ObjectSchema()
+                .description("A refusal (RFC 9457)")
+                .addProperty("type", new StringSchema().example("urn:trammel:refusal:state"))
+                .addProperty("title", new StringSchema().description("What was not done"))
+                .addProperty("status", new Schema<Integer>().type("integer"))
+                .addProperty("detail", new StringSchema().description("Why, with the facts"))
+                .addProperty("instance", new StringSchema())
+                .addProperty("instead", new StringSchema().description("What to do instead"))
+                .addProperty("field", new StringSchema().description("The input at fault, if one is"));
+    }
+}
