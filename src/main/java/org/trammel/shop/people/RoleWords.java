@@ -3,12 +3,12 @@ package org.trammel.shop.people;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The roles as the shop says them. */
-final class RoleWords {
+/** Roles as a sheet says them. */
+public final class RoleWords {
 
     private RoleWords() {}
 
-    static String of(Role role) {
+    public static String of(Role role) {
         return switch (role) {
             case OWNER -> "owner";
             case QA_LEAD -> "QA lead";
@@ -21,7 +21,7 @@ final class RoleWords {
         };
     }
 
-    static String all(Set<Role> roles) {
+    public static String all(Set<Role> roles) {
         return roles.isEmpty()
                 ? "without a role"
                 : roles.stream().sorted().map(RoleWords::of).collect(Collectors.joining(", "));

@@ -112,6 +112,11 @@ public class Formats {
         return until == null ? "" : span(Duration.between(clock.instant(), until));
     }
 
+    /** Whether a moment is still to come. */
+    public boolean ahead(@Nullable Instant moment) {
+        return moment != null && moment.isAfter(clock.instant());
+    }
+
     /** How long ago something was, in words. */
     public String ago(@Nullable Instant since) {
         return since == null ? "" : span(Duration.between(since, clock.instant()));
@@ -148,6 +153,25 @@ public class Formats {
     /** Calendar days from today, with their sign: +3, 0, −12. */
     public String days(@Nullable LocalDate day) {
         return day == null ? "" : signed(ChronoUnit.DAYS.between(today(), day), 0);
+    }
+
+    /** The decimal sign the shop writes. */
+    public String decimalSign() {
+        return String.valueOf(DecimalFormatSymbols.getInstance(house.locale()).getDecimalSeparator());
+    }
+
+    /** A metal in words, by its code; a code that is not known stays as it is. */
+    public String metal(@Nullable String code) {
+        if (code == null) {
+            return "";
+        }
+        return switch (code) {
+            case "AL6061" -> "aluminium 6061";
+            case "AL7005" -> "aluminium 7005";
+            case "STEEL" -> "steel";
+            case "TI" -> "titanium";
+            default -> code;
+        };
     }
 
     /** The number on a frame's tag, such as 101‑H of AV26101H or of its children. */
@@ -189,8 +213,7 @@ public class Formats {
     }
 
     private String written(String plain) {
-        char sign = DecimalFormatSymbols.getInstance(house.locale()).getDecimalSeparator();
-        String text = plain.replace('.', sign);
+        String text = plain.replace(".", decimalSign());
         boolean nothing = text.chars().noneMatch(digit -> digit >= '1' && digit <= '9');
         return text.startsWith("-") ? (nothing ? "" : MINUS) + text.substring(1) : text;
     }

@@ -3,41 +3,21 @@ package org.trammel.shop.web;
 import java.time.ZoneId;
 import java.util.Currency;
 import java.util.Locale;
-import org.springframework.beans.factory.annotation.Value;
-import org.springframework.core.env.Environment;
-import org.springframework.core.env.Profiles;
-import org.springframework.stereotype.Component;
 
 /** The shop as a page needs it: its name, its zone, how it writes figures. */
-@Component
-class House {
+interface House {
 
-    private final ZoneId zone;
-    private final boolean demo;
-
-    House(@Value("${trammel.zone}") String zone, Environment environment) {
-        this.zone = ZoneId.of(zone);
-        this.demo = environment.acceptsProfiles(Profiles.of("demo"));
-    }
-
-    String name() {
-        return demo ? "Aldervik Frameworks" : "Workshop";
-    }
+    String name();
 
     /** Whether invented data is loaded: then every sheet says so. */
-    boolean demo() {
-        return demo;
-    }
+    boolean demo();
 
-    ZoneId zone() {
-        return zone;
-    }
+    ZoneId zone();
 
-    Locale locale() {
-        return Locale.forLanguageTag("en-SE");
-    }
+    Locale locale();
 
-    Currency currency() {
-        return Currency.getInstance("EUR");
-    }
+    Currency currency();
+
+    /** Name of a station. */
+    String station(String code);
 }

@@ -4,14 +4,16 @@ import jakarta.servlet.http.Cookie;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.springframework.security.authentication.AnonymousAuthenticationToken;
-import org.springframework.security.core.Authentication;
-import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.stereotype.Component;
 import org.springframework.web.context.request.RequestContextHolder;
 import org.springframework.web.context.request.ServletRequestAttributes;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.RoleWords;
+import org.trammel.shop.people.SignedOn;
 
 /** What the title block of a page shows. Templates know it as {@code @shell}. */
 @Component("shell")
@@ -41,7 +43,9 @@ class Shell {
     record Tab(String code, String name, String path) {}
 
     /**
-     * @param who names of those signed on; null if nobody is
+     * @param who name and roles of the person signed on; null if nobody is
+     * @param second who stands by as a witness at a tablet; null if nobody does
+     * @param personId for the punch; 0 if nobody is signed on
      * @param device name of the tablet; null at a desk
      */
     record Page(
@@ -51,6 +55,8 @@ class Shell {
             boolean demo,
             List<Tab> tabs,
             @Nullable String who,
+            @Nullable String second,
+            long personId,
             @Nullable String device,
             String place,
             String day,
@@ -59,19 +65,36 @@ class Shell {
     /** The title block for the request this thread answers. */
     public Page page() {
         Instant now = clock.instant();
-        Authentication signedOn = SecurityContextHolder.getContext().getAuthentication();
-        boolean nobody = signedOn == null || signedOn instanceof AnonymousAuthenticationToken;
+        SignedOn signedOn = SignedOnResolver.current();
         return new Page(
                 "en-GB",
                 theme(),
                 house.name(),
                 house.demo(),
                 TABS,
-                nobody ? null : signedOn.getName(),
-                null,
-                "",
+                signedOn == null ? null : who(signedOn),
+                signedOn == null || signedOn.second() == null
+                        ? null
+                        : signedOn.second().name(),
+                signedOn == null ? 0 : signedOn.person().id(),
+                signedOn == null || !signedOn.tablet() ? null : "Tablet " + signedOn.deviceName(),
+                signedOn == null ? "" : place(signedOn),
                 formats.day(now) + " " + now.atZone(house.zone()).getYear(),
                 formats.time(now));
+    }
+
+    private static String who(SignedOn signedOn) {
+        Person person = signedOn.person();
+        return signedOn.tablet()
+                ? person.name()
+                : person.roles().stream()
+                        .min(Comparator.naturalOrder())
+                        .map(role -> person.name() + ", " + RoleWords.of(role))
+                        .orElse(person.name());
+    }
+
+    private String place(SignedOn signedOn) {
+        return signedOn.stations().stream().map(house::station).collect(Collectors.joining(", "));
     }
 
     private static String theme() {

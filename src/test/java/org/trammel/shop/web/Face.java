@@ -1,10 +1,12 @@
 package org.trammel.shop.web;
 
-import org.springframework.boot.test.util.TestPropertyValues;
+import java.time.ZoneId;
+import java.util.Currency;
+import java.util.Locale;
+import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
-import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.FilterType;
 import org.springframework.mock.web.MockServletContext;
 import org.springframework.test.web.servlet.MockMvc;
@@ -24,24 +26,60 @@ final class Face {
     static MockMvc with(Class<?>... samples) {
         AnnotationConfigWebApplicationContext context = new AnnotationConfigWebApplicationContext();
         context.setServletContext(new MockServletContext());
-        TestPropertyValues.of("trammel.zone=Europe/Stockholm").applyTo(context);
         context.register(Setup.class);
         context.register(samples);
         context.refresh();
         return MockMvcBuilders.webAppContextSetup(context).build();
     }
 
-    @Configuration(proxyBeanMethods = false)
+    @TestConfiguration(proxyBeanMethods = false)
     @EnableWebMvc
     @ComponentScan(
             basePackageClasses = Formats.class,
             excludeFilters =
-                    @ComponentScan.Filter(type = FilterType.REGEX, pattern = ".*(Test|Api)(\\$.*)?|.*\\.Face.*"))
+                    @ComponentScan.Filter(
+                            type = FilterType.REGEX,
+                            pattern = ".*Samples|.*Test(\\$.*)?|.*\\.Face.*|.*SettledHouse|.*ApiDescription"))
     static class Setup {
 
         @Bean
         TestClock clock() {
             return new TestClock();
+        }
+
+        @Bean
+        House house() {
+            return new House() {
+                @Override
+                public String name() {
+                    return "Aldervik Frameworks";
+                }
+
+                @Override
+                public boolean demo() {
+                    return true;
+                }
+
+                @Override
+                public ZoneId zone() {
+                    return ZoneId.of("Europe/Stockholm");
+                }
+
+                @Override
+                public Locale locale() {
+                    return Locale.forLanguageTag("sv-SE");
+                }
+
+                @Override
+                public Currency currency() {
+                    return Currency.getInstance("EUR");
+                }
+
+                @Override
+                public String station(String code) {
+                    return code;
+                }
+            };
         }
 
         @Bean

@@ -8,15 +8,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import jakarta.servlet.http.Cookie;
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.springframework.http.HttpHeaders;
-import org.springframework.stereotype.Controller;
 import org.springframework.test.web.servlet.MockMvc;
-import org.springframework.ui.Model;
-import org.springframework.web.bind.annotation.GetMapping;
 
 class ShellTest {
 
@@ -33,7 +28,7 @@ class ShellTest {
 
     @Test
     void noScriptAndNoStyleStandsInThePage() throws Exception {
-        assertThat(page("/samples/desk"))
+        assertThat(page("/samples/desk") + page("/samples/station"))
                 .doesNotContain("<style")
                 .doesNotContain("style=")
                 .doesNotContain("javascript:");
@@ -68,17 +63,5 @@ class ShellTest {
                 .andReturn()
                 .getResponse()
                 .getContentAsString();
-    }
-
-    @Controller
-    static class Samples {
-
-        @GetMapping("/samples/desk")
-        String desk(Model model) {
-            model.addAttribute("kinds", List.of("waiting", "done", "not-conforming"));
-            model.addAttribute("wall", new BigDecimal("0.9"));
-            model.addAttribute("metals", Map.of("steel", "steel 25CrMo4", "titanium", "titanium 3Al-2.5V"));
-            return "web-test/desk";
-        }
     }
 }
