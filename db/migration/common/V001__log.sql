@@ -10,9 +10,11 @@ create table log_entry (
     payload varchar(200000) not null,
     previous_hash varchar(64) not null,
     hash varchar(64) not null,
+    -- Which of the act's records this is: 0 in the first chain it touched. With the act's id it stands once.
+    place integer not null,
     constraint log_entry_id_pkey primary key (id),
     constraint log_entry_chain_position_key unique (chain, position),
-    constraint log_entry_act_id_chain_key unique (act_id, chain)
+    constraint log_entry_act_id_place_key unique (act_id, place)
 );
 
 create table chain_head (

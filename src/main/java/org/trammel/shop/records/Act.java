@@ -1,6 +1,7 @@
 package org.trammel.shop.records;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -10,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param id made by the client, one for each act
  * @param by id of the person who acts
  * @param device id of the tablet or desk it was done at; null for acts of the service itself
- * @param at the server's time, microseconds
+ * @param at the server's time, kept to the microsecond as both databases keep it
  * @param deviceAt the device's time as it was sent; null if it sent none
  */
 public record Act(
@@ -19,6 +20,11 @@ public record Act(
         @Nullable Long device,
         Instant at,
         @Nullable Instant deviceAt) {
+
+    public Act {
+        at = at.truncatedTo(ChronoUnit.MICROS);
+        deviceAt = deviceAt == null ? null : deviceAt.truncatedTo(ChronoUnit.MICROS);
+    }
 
     /** Id of the person that stands for the service itself (clocks that run out, seeding). */
     public static final long SERVICE = 0;

@@ -1,17 +1,12 @@
 package org.trammel.shop.records;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.support.TransactionSynchronization;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The log every act is written to. Use inside a transaction:
@@ -26,10 +21,6 @@ import tools.jackson.databind.json.JsonMapper;
  */
 @Service
 public class ActLog {
-
-    private static final JsonMapper CANONICAL = JsonMapper.builder()
-            .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
-            .build();
 
     private final ChainHeadRepository heads;
     private final LogEntryRepository entries;
@@ -49,105 +40,57 @@ public class ActLog {
      * @throws Refusal if the act id was used before for something else
      */
     public boolean opens(Act act, String kind, String subject, String... chains) {
-        Opened opened = current();
-        if (opened == null) {
-            opened = new Opened(act, kind, subject);
-            TransactionSynchronizationManager.bindResource(this, opened);
-            TransactionSynchronizationManager.registerSynchronization(opened);
-        } else if (!opened.act.id().equals(act.id())) {
-            throw new IllegalStateException("One transaction carries one act; " + opened.kind + " is open");
+        OpenAct open = current();
+        boolean first = open == null;
+        if (open == null) {
+            open = new OpenAct(this, act, kind, subject, heads, entries);
+            open.bind();
+        } else if (!open.act().id().equals(act.id())) {
+            throw new IllegalStateException("One transaction carries one act; " + open.kind() + " is open");
         }
-        Opened mine = opened;
-        Stream.of(chains).distinct().sorted().forEach(mine::lock);
+        Stream.of(chains).distinct().sorted().forEach(open::lock);
+        if (!first) {
+            return !open.isRepeated();
+        }
         List<LogEntry> before = entries.findByActId(act.id());
         if (before.isEmpty()) {
             return true;
         }
-        LogEntry first = before.get(0);
-        if (!first.kind().equals(mine.kind) || !first.subject().equals(mine.subject)) {
-            throw Refusal.input(
-                    "actId",
-                    "This was not done.",
-                    "Its act id was already used for " + first.kind() + " of " + first.subject() + ".",
-                    "Load the page again and repeat the act.");
+        if (!before.get(0).kind().equals(kind) || !before.get(0).subject().equals(subject)) {
+            throw usedFor(before.get(0));
         }
-        mine.repeated = true;
+        open.repeat();
         return false;
     }
 
     /**
-     * Adds an event to the act that is open.
+     * Adds an event to the act that is open. A chain that {@link #opens} did not name is locked now; name it there if it
+     * sorts before another, because chains that are locked out of order can wait for each other.
      *
      * @param facts text, numbers, booleans, lists and maps of these; ids instead of customer data
      */
     public void event(String chain, String what, Map<String, ?> facts) {
-        Opened opened = current();
-        if (opened == null) {
+        OpenAct open = current();
+        if (open == null) {
             throw new IllegalStateException("No act is open for " + what);
         }
-        opened.lock(chain);
         Map<String, Object> event = new TreeMap<>(facts);
         event.put("what", what);
-        opened.events.get(chain).add(event);
+        open.add(chain, event);
     }
 
-    private @Nullable Opened current() {
+    private @Nullable OpenAct current() {
         if (!TransactionSynchronizationManager.isActualTransactionActive()) {
             throw new IllegalStateException("An act is written in the transaction that makes the change");
         }
-        return (Opened) TransactionSynchronizationManager.getResource(this);
+        return (OpenAct) TransactionSynchronizationManager.getResource(this);
     }
 
-    /** What the current transaction has opened; sealed before commit, forgotten after it. */
-    private final class Opened implements TransactionSynchronization {
-
-        private final Act act;
-        private final String kind;
-        private final String subject;
-        private final Map<String, ChainHead> locked = new LinkedHashMap<>();
-        private final Map<String, List<Map<String, Object>>> events = new LinkedHashMap<>();
-        private boolean repeated;
-
-        Opened(Act act, String kind, String subject) {
-            this.act = act;
-            this.kind = kind;
-            this.subject = subject;
-        }
-
-        void lock(String chain) {
-            if (!locked.containsKey(chain)) {
-                locked.put(chain, heads.lock(chain).orElseGet(() -> heads.save(new ChainHead(chain))));
-                events.put(chain, new ArrayList<>());
-            }
-        }
-
-        @Override
-        public void beforeCommit(boolean readOnly) {
-            if (repeated) {
-                return;
-            }
-            locked.forEach((chain, head) -> {
-                LogEntry entry = entries.save(new LogEntry(head, act, kind, subject, payload(chain)));
-                head.moveTo(entry);
-            });
-        }
-
-        private String payload(String chain) {
-            Map<String, Object> all = new TreeMap<>();
-            all.put("act", act.id().toString());
-            all.put("at", act.at().toString());
-            all.put("by", act.by());
-            all.put("device", act.device());
-            all.put("deviceAt", act.deviceAt() == null ? null : act.deviceAt().toString());
-            all.put("kind", kind);
-            all.put("subject", subject);
-            all.put("events", events.get(chain));
-            return CANONICAL.writeValueAsString(all);
-        }
-
-        @Override
-        public void afterCompletion(int status) {
-            TransactionSynchronizationManager.unbindResourceIfPossible(ActLog.this);
-        }
+    private static Refusal usedFor(LogEntry other) {
+        return Refusal.input(
+                "actId",
+                "This was not done.",
+                "Its act id was already used for " + other.kind() + " of " + other.subject() + ".",
+                "Load the page again and repeat the act.");
     }
 }

@@ -45,12 +45,16 @@ class LogEntry {
     @Column(nullable = false)
     private String hash;
 
+    @Column(nullable = false)
+    private int place;
+
     protected LogEntry() {}
 
-    LogEntry(ChainHead head, Act act, String kind, String subject, String payload) {
+    LogEntry(ChainHead head, Act act, int place, String kind, String subject, String payload) {
         this.chain = head.chain();
         this.position = head.position() + 1;
         this.actId = act.id();
+        this.place = place;
         this.at = act.at();
         this.kind = kind;
         this.subject = subject;

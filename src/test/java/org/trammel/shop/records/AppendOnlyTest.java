@@ -21,8 +21,8 @@ class AppendOnlyTest {
     private static final TestEngine ENGINE = TestEngine.running();
     private static final TestDatabase DATABASE = ENGINE.database("append_only");
     private static final String RECORD = """
-            insert into log_entry (chain, position, act_id, at, kind, subject, payload, previous_hash, hash)
-            values ('shop', %d, gen_random_uuid(), current_timestamp, 'k', 's', '{}', '0', '1')""";
+            insert into log_entry (chain, position, act_id, at, kind, subject, payload, previous_hash, hash, place)
+            values ('shop', %d, gen_random_uuid(), current_timestamp, 'k', 's', '{}', '0', '1', 0)""";
 
     @BeforeAll
     static void migrate() throws SQLException {
