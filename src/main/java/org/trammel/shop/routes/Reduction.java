@@ -6,7 +6,7 @@ public enum Reduction {
     SINGLE,
     /** The mean of all points. */
     MEAN,
-    /** The point farthest from the nominal. */
+    /** The point that stands worst against the limits: with the least margin to one, or farthest outside. */
     WORST,
     /** The greatest less the least. */
     SPAN,

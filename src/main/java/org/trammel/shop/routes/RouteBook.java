@@ -1,24 +1,155 @@
 package org.trammel.shop.routes;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.records.Refusal;
 
 /** The routes of the shop, as other modules read them. */
 @Service
+@Transactional(readOnly = true)
 public class RouteBook {
 
-    /** Every route with its released revision and its draft. */
+    private static final Set<RevisionState> CURRENT = Set.of(RevisionState.RELEASED, RevisionState.DRAFT);
+
+    private final RouteRepository routes;
+    private final RevisionRepository revisions;
+
+    RouteBook(RouteRepository routes, RevisionRepository revisions) {
+        this.routes = routes;
+        this.revisions = revisions;
+    }
+
+    /** Every route with its released revision and its draft, by code. */
     public List<RouteSummary> routes() {
-        throw new UnsupportedOperationException("being built");
+        Map<Long, RouteRevision> released = new HashMap<>();
+        Map<Long, RouteRevision> drafts = new HashMap<>();
+        for (RouteRevision revision : revisions.in(CURRENT)) {
+            (revision.draft() ? drafts : released).put(revision.route().id(), revision);
+        }
+        return routes.findAllByOrderByCode().stream()
+                .map(route -> summary(route, released.get(route.id()), drafts.get(route.id())))
+                .toList();
     }
 
-    /** The released revision of a route. */
+    /** One route with its released revision and its draft. */
+    public RouteSummary route(String code) {
+        RouteRow route = known(code);
+        List<RouteRevision> current = revisions.of(List.of(route.id()), CURRENT);
+        return summary(
+                route,
+                current.stream().filter(r -> !r.draft()).findFirst().orElse(null),
+                current.stream().filter(RouteRevision::draft).findFirst().orElse(null));
+    }
+
+    /**
+     * The released revision of a route.
+     *
+     * @throws Refusal if there is no such route, or none of its revisions is released
+     */
     public RouteSheet released(String code) {
-        throw new UnsupportedOperationException("being built");
+        return revisions
+                .find(code, RevisionState.RELEASED)
+                .map(this::sheet)
+                .orElseThrow(() -> Refusal.state(
+                        "Route " + known(code).code() + " cannot be worked on.",
+                        "None of its revisions is released.",
+                        "Let the QA lead check its draft and release it."));
     }
 
-    /** One revision. */
+    /** One revision, whatever its state. */
     public RouteSheet revision(long revisionId) {
-        throw new UnsupportedOperationException("being built");
+        return revisions.withRoute(List.of(revisionId)).stream()
+                .findFirst()
+                .map(this::sheet)
+                .orElseThrow(() -> Refusal.missing(
+                        "The revision was not found.",
+                        "No route has a revision with the number " + revisionId + ".",
+                        "Open the route and choose one of its revisions."));
+    }
+
+    /** The revisions of a route, newest first. */
+    public List<RevisionSummary> history(String code) {
+        List<RouteRevision> history = revisions.history(known(code).code());
+        return history.stream().map(RouteRevision::summary).toList();
+    }
+
+    RouteSheet sheet(RouteRevision revision) {
+        Map<Long, RouteRevision> parts = childRevisions(revision);
+        List<ChildSheet> children = new ArrayList<>();
+        for (ChildRow child : revision.children()) {
+            RouteRevision theirs = parts.get(child.route().id());
+            if (theirs != null) {
+                children.add(new ChildSheet(child.part(), child.name(), sheet(theirs, List.of())));
+            }
+        }
+        return sheet(revision, children);
+    }
+
+    /** The revision of each child, by the child's route: the one settled at release, in a draft the one in force. */
+    private Map<Long, RouteRevision> childRevisions(RouteRevision revision) {
+        List<ChildRow> children = revision.children();
+        if (children.isEmpty()) {
+            return Map.of();
+        }
+        List<Long> pinned = children.stream()
+                .map(ChildRow::childRevisionId)
+                .filter(java.util.Objects::nonNull)
+                .toList();
+        if (!revision.draft()) {
+            return byRoute(revisions.withRoute(pinned));
+        }
+        Collection<Long> ids =
+                children.stream().map(child -> child.route().id()).toList();
+        List<RouteRevision> current = new ArrayList<>(revisions.of(ids, CURRENT));
+        current.sort(java.util.Comparator.comparing(RouteRevision::draft).reversed());
+        return byRoute(current);
+    }
+
+    private static Map<Long, RouteRevision> byRoute(List<RouteRevision> revisions) {
+        return revisions.stream()
+                .collect(Collectors.toMap(r -> r.route().id(), r -> r, (earlier, later) -> later, HashMap::new));
+    }
+
+    private static RouteSheet sheet(RouteRevision revision, List<ChildSheet> children) {
+        RouteRow route = revision.route();
+        return new RouteSheet(
+                revision.id(),
+                route.code(),
+                route.name(),
+                revision.letter(),
+                route.metal(),
+                route.kind(),
+                revision.operations().stream().map(OperationRow::sheet).toList(),
+                revision.clocks().stream().map(ClockRow::sheet).toList(),
+                children);
+    }
+
+    RouteRow known(String code) {
+        return routes.findByCode(code)
+                .orElseThrow(() -> Refusal.missing(
+                        "The route was not found.",
+                        "There is no route " + code + ".",
+                        "Choose one from the list of routes."));
+    }
+
+    private static RouteSummary summary(
+            RouteRow route, @Nullable RouteRevision released, @Nullable RouteRevision draft) {
+        return new RouteSummary(
+                route.code(),
+                route.name(),
+                route.metal(),
+                route.kind(),
+                released == null ? null : released.id(),
+                released == null ? null : released.letter(),
+                draft == null ? null : draft.id(),
+                draft == null ? null : draft.letter());
     }
 }

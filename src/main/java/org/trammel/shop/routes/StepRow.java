@@ -1,0 +1,73 @@
+package org.trammel.shop.routes;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.PreRemove;
+import jakarta.persistence.PreUpdate;
+import jakarta.persistence.Table;
+import org.jspecify.annotations.Nullable;
+
+/** A step of an operation. */
+@Entity
+@Table(name = "route_step")
+class StepRow {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    private Long id;
+
+    @ManyToOne(fetch = FetchType.LAZY, optional = false)
+    @JoinColumn(name = "operation_id", nullable = false)
+    private OperationRow operation;
+
+    @Column(nullable = false)
+    private int sequence;
+
+    @Column(nullable = false)
+    private String text;
+
+    @Column(nullable = false)
+    private String instruction;
+
+    @Column(nullable = false)
+    private boolean photo;
+
+    @Column(nullable = false)
+    private boolean irreversible;
+
+    @Column(name = "lot_kind")
+    private @Nullable String lotKind;
+
+    @Column(name = "starts_clock")
+    private @Nullable String startsClock;
+
+    private @Nullable String qualification;
+
+    void becomes(OperationRow owner, int position, StepSheet sheet) {
+        operation = owner;
+        sequence = position;
+        text = sheet.text();
+        instruction = sheet.instruction();
+        photo = sheet.photo();
+        irreversible = sheet.irreversible();
+        lotKind = sheet.lotKind();
+        startsClock = sheet.startsClock();
+        qualification = sheet.qualification();
+    }
+
+    @PreUpdate
+    @PreRemove
+    void onlyInADraft() {
+        operation.revision().guardContent();
+    }
+
+    StepSheet sheet() {
+        return new StepSheet(text, instruction, photo, irreversible, lotKind, startsClock, qualification);
+    }
+}
