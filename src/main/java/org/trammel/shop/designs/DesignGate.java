@@ -73,7 +73,7 @@ public class DesignGate {
                     "Ask the customer to approve revision " + revision.letter() + ".");
         }
         String approver = TypedText.line("approver", "Who approved", deed, approval.approver(), NAME);
-        day(deed, revision, approval.on());
+        day(act, deed, revision, approval.on());
         revision.approve(act, approval.file(), approval.on(), approver);
         opening.event(
                 revision,
@@ -83,10 +83,10 @@ public class DesignGate {
         return revision.summary();
     }
 
-    private void day(String deed, DesignRevision revision, LocalDate on) {
+    private void day(Act act, String deed, DesignRevision revision, LocalDate on) {
         LocalDate sent =
                 settings.dayOf(Optional.ofNullable(revision.summary().sentAt()).orElseThrow());
-        LocalDate today = settings.today();
+        LocalDate today = settings.dayOf(act.at());
         if (on.isAfter(today) || on.isBefore(sent)) {
             throw Refusal.input(
                     "on",

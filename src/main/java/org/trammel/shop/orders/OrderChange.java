@@ -80,6 +80,12 @@ class OrderChange {
         answeredAt = act.at();
     }
 
+    /** The customer asked to be erased; these were their words. */
+    void erase(String instead) {
+        asked = instead;
+        answer = answer == null ? null : instead;
+    }
+
     long id() {
         return id;
     }

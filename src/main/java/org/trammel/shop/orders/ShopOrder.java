@@ -17,6 +17,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
@@ -65,6 +66,7 @@ class ShopOrder {
     private @Nullable String routeCode;
     private long orderedBy;
     private Instant orderedAt;
+    private UUID enteredAct;
     private @Nullable Instant beganAt;
     private @Nullable Instant finishedAt;
     private @Nullable Instant shippedAt;
@@ -91,6 +93,7 @@ class ShopOrder {
         this.priceCurrency = currency;
         this.orderedBy = act.by();
         this.orderedAt = act.at();
+        this.enteredAct = act.id();
         write(details);
     }
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
@@ -11,6 +12,9 @@ import org.springframework.data.jpa.repository.Query;
 interface ShopOrderRepository extends JpaRepository<ShopOrder, Long> {
 
     Optional<ShopOrder> findByNumber(String number);
+
+    /** The order an act entered; the same act sent twice enters one order. */
+    Optional<ShopOrder> findByEnteredAct(UUID enteredAct);
 
     Optional<ShopOrder> findByDesignId(Long designId);
 

@@ -1,0 +1,53 @@
+package org.trammel.shop.designs;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.trammel.shop.routes.Kinds;
+
+/** Metals and kinds of frame an order or a design may name, with the words people read. */
+public final class FrameWords {
+
+    private static final Map<String, String> METALS = new LinkedHashMap<>();
+    private static final Map<String, String> KINDS = new LinkedHashMap<>();
+
+    static {
+        METALS.put("AL6061", "aluminium 6061");
+        METALS.put("AL7005", "aluminium 7005");
+        METALS.put("STEEL", "steel 25CrMo4");
+        METALS.put("TI", "titanium Ti-3Al-2.5V");
+        KINDS.put(Kinds.HARDTAIL, "hardtail or rigid, welded");
+        KINDS.put(Kinds.FULL_SUSPENSION, "full suspension");
+        KINDS.put(Kinds.STEEL_TIG, "steel, TIG welded");
+        KINDS.put(Kinds.STEEL_FILLET, "steel, fillet brazed");
+        KINDS.put(Kinds.TITANIUM, "titanium");
+        KINDS.put(Kinds.TWO_COLOUR, "two colours");
+        KINDS.put(Kinds.TANDEM, "tandem");
+        KINDS.put(Kinds.REPAIR, "repair of a frame that came back");
+    }
+
+    private FrameWords() {}
+
+    /** Code and words of every metal. */
+    public static Map<String, String> metals() {
+        return new LinkedHashMap<>(METALS);
+    }
+
+    /** Code and words of every kind that ships with the program. */
+    public static Map<String, String> kinds() {
+        return new LinkedHashMap<>(KINDS);
+    }
+
+    public static Set<String> metalCodes() {
+        return METALS.keySet();
+    }
+
+    public static String metal(String code) {
+        return METALS.getOrDefault(code, code);
+    }
+
+    public static String kind(String code) {
+        return KINDS.getOrDefault(code, code.toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+}

@@ -1,0 +1,167 @@
+package org.trammel.shop.orders;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.designs.Band;
+import org.trammel.shop.designs.Component;
+import org.trammel.shop.designs.FrameWords;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
+
+/** Whether what was typed for an order can be, before it is kept. */
+final class OrderCheck {
+
+    private static final int LINE = 200;
+    private static final int SHORT = 60;
+    private static final int RULES = 500;
+    private static final int CONTACT = 400;
+    private static final int COMPONENTS = 80;
+    private static final Set<String> COUNTRIES = Set.of(Locale.getISOCountries());
+
+    private static final Band HEIGHT = band("Body height", "cm", 60, 250, 135, 215);
+    private static final Band INSEAM = band("Inside leg", "cm", 25, 140, 60, 105);
+    private static final Band ARM = band("Arm length", "cm", 20, 120, 48, 80);
+    private static final Band FOOT = band("Foot length", "cm", 10, 40, 20, 33);
+    private static final Band MASS = band("Mass of the rider", "kg", 10, 250, 38, 125);
+
+    private OrderCheck() {}
+
+    private static Band band(String label, String unit, int least, int most, int usualFrom, int usualTo) {
+        return new Band(
+                label,
+                unit,
+                BigDecimal.valueOf(least),
+                BigDecimal.valueOf(most),
+                BigDecimal.valueOf(usualFrom),
+                BigDecimal.valueOf(usualTo));
+    }
+
+    static OrderDetails details(String deed, OrderDetails typed, boolean confirmed) {
+        String metal = TypedText.line("metal", "Metal", deed, typed.metal(), 20);
+        if (!FrameWords.metalCodes().contains(metal)) {
+            throw Refusal.input(
+                    "metal",
+                    deed,
+                    "The shop builds from no metal " + metal + ".",
+                    "Choose one of " + String.join(", ", FrameWords.metalCodes()) + ".");
+        }
+        if (typed.components().size() > COMPONENTS) {
+            throw Refusal.input(
+                    "components",
+                    deed,
+                    typed.components().size() + " components are listed; " + COMPONENTS + " are kept.",
+                    "Put small parts together on one line.");
+        }
+        return new OrderDetails(
+                TypedText.line("description", "What was ordered", deed, typed.description(), LINE),
+                metal,
+                TypedText.line("kind", "The kind of frame", deed, typed.kind(), 40),
+                typed.category(),
+                country("country", deed, typed.country()),
+                Objects.requireNonNullElse(
+                        TypedText.lineOrNone("countryRules", "Country rules", deed, typed.countryRules(), RULES), ""),
+                typed.frontBrakeLever(),
+                rider(deed, typed.rider(), confirmed),
+                components(deed, typed.components()));
+    }
+
+    static List<Component> components(String deed, List<Component> typed) {
+        return typed.stream()
+                .map(one -> new Component(
+                        TypedText.line("components", "The component", deed, one.what(), SHORT),
+                        TypedText.line("components", "What " + one.what() + " is", deed, one.description(), LINE)))
+                .toList();
+    }
+
+    private static RiderDetails rider(String deed, RiderDetails rider, boolean confirmed) {
+        check(HEIGHT, "rider.height", deed, rider.height(), confirmed);
+        check(INSEAM, "rider.inseam", deed, rider.inseam(), confirmed);
+        check(ARM, "rider.arm", deed, rider.arm(), confirmed);
+        check(FOOT, "rider.foot", deed, rider.foot(), confirmed);
+        check(MASS, "rider.mass", deed, rider.mass(), confirmed);
+        BigDecimal height = rider.height();
+        BigDecimal inseam = rider.inseam();
+        if (height != null && inseam != null && inseam.compareTo(height) >= 0) {
+            throw Refusal.input(
+                    "rider.inseam",
+                    deed,
+                    "The inside leg, " + inseam.toPlainString() + " cm, is not shorter than the body, "
+                            + height.toPlainString() + " cm.",
+                    "Look whether the two were exchanged.");
+        }
+        return new RiderDetails(
+                height,
+                inseam,
+                rider.arm(),
+                rider.foot(),
+                rider.mass(),
+                TypedText.lineOrNone("rider.flexibility", "Flexibility", deed, rider.flexibility(), RULES));
+    }
+
+    private static void check(Band band, String field, String deed, @Nullable BigDecimal value, boolean confirmed) {
+        if (value == null) {
+            return;
+        }
+        if (Plain.number(value).scale() > 1) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    band.label() + " has more than one decimal.",
+                    "Round it to a millimetre, or to a tenth of a kilogram.");
+        }
+        band.check(field, deed, value, confirmed);
+    }
+
+    static CustomerDetails customer(String deed, CustomerDetails typed, LocalDate today) {
+        LocalDate consent = typed.consentOn();
+        if (consent != null && consent.isAfter(today)) {
+            throw Refusal.input(
+                    "customer.consentOn",
+                    deed,
+                    "The consent is dated " + consent + "; today is " + today + ".",
+                    "Enter the day it was given.");
+        }
+        return new CustomerDetails(
+                TypedText.line("customer.name", "The customer's name", deed, typed.name(), LINE),
+                Objects.requireNonNullElse(
+                        TypedText.wordsOrNone("customer.contact", "Contact", deed, shortened(deed, typed.contact())),
+                        ""),
+                country("customer.country", deed, typed.country()),
+                consent);
+    }
+
+    private static @Nullable String shortened(String deed, @Nullable String contact) {
+        if (contact != null && contact.strip().length() > CONTACT) {
+            throw Refusal.input(
+                    "customer.contact",
+                    deed,
+                    "Contact has " + contact.strip().length() + " characters; " + CONTACT + " are kept.",
+                    "Keep address, telephone and mail only.");
+        }
+        return contact;
+    }
+
+    static String country(String field, String deed, @Nullable String typed) {
+        String code = TypedText.line(field, "The country", deed, typed, 40).toUpperCase(Locale.ROOT);
+        if (!COUNTRIES.contains(code)) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    "No country has the code " + code + ".",
+                    "Type its two letters of ISO 3166-1, such as SE or NO.");
+        }
+        return code;
+    }
+
+    static OwnPartDetails ownPart(String deed, OwnPartDetails typed) {
+        return new OwnPartDetails(
+                TypedText.line("ownPart.what", "The customer's part", deed, typed.what(), SHORT),
+                TypedText.line("ownPart.description", "What it is", deed, typed.description(), LINE),
+                typed.dueOn());
+    }
+}

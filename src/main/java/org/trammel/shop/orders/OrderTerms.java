@@ -1,0 +1,100 @@
+package org.trammel.shop.orders;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+
+/** What is promised and at what price; every value ever agreed is kept with its reason. */
+@Component
+class OrderTerms {
+
+    private static final BigDecimal DEAR = BigDecimal.valueOf(50_000);
+    private static final BigDecimal DEAREST = BigDecimal.valueOf(10_000_000);
+    private static final BigDecimal EVEN = BigDecimal.valueOf(50);
+    private static final BigDecimal SURE = BigDecimal.valueOf(99);
+    private static final int FAR_YEARS = 2;
+
+    private final OrderPromiseRepository promises;
+    private final OrderPriceRepository prices;
+    private final OrderAct opening;
+    private final Settings settings;
+
+    OrderTerms(
+            OrderPromiseRepository promises, OrderPriceRepository prices, OrderAct opening, Settings settings) {
+        this.promises = promises;
+        this.prices = prices;
+        this.opening = opening;
+        this.settings = settings;
+    }
+
+    void promise(
+            Act act,
+            ShopOrder order,
+            LocalDate on,
+            @Nullable BigDecimal typedPercentile,
+            String reason,
+            boolean confirmed) {
+        String deed = OrderVerb.PROMISE.undone(order.number());
+        LocalDate today = settings.dayOf(act.at());
+        if (on.isBefore(today)) {
+            throw Refusal.input(
+                    "promised", deed, on + " is past; today is " + today + ".", "Promise a day that is still to come.");
+        }
+        if (!confirmed && on.isAfter(today.plusYears(FAR_YEARS))) {
+            throw Refusal.ask(
+                    "promised",
+                    deed,
+                    on + " is more than " + FAR_YEARS + " years ahead.",
+                    "Look at the year; confirm it if it is meant.");
+        }
+        BigDecimal percentile = typedPercentile == null ? settings.number("promise.percentile") : typedPercentile;
+        if (percentile.compareTo(EVEN) < 0 || percentile.compareTo(SURE) > 0) {
+            throw Refusal.input(
+                    "percentile",
+                    deed,
+                    percentile.toPlainString() + " in 100 cannot be promised: 50 is even odds, above 99 nobody knows.",
+                    "Enter a number from 50 to 99.");
+        }
+        order.promise(on, percentile);
+        promises.save(new OrderPromise(order.id(), on, percentile, reason, act));
+        opening.event(
+                order,
+                "date-promised",
+                Map.of("on", on.toString(), "percentile", Plain.number(percentile).toPlainString()));
+    }
+
+    void price(Act act, ShopOrder order, BigDecimal amount, String reason, boolean confirmed) {
+        String deed = OrderVerb.PRICE.undone(order.number());
+        int decimals = Math.max(0, settings.currency().getDefaultFractionDigits());
+        if (amount.signum() < 0
+                || amount.compareTo(DEAREST) > 0
+                || Plain.number(amount).scale() > decimals) {
+            throw Refusal.input(
+                    "price",
+                    deed,
+                    "A price of " + amount.toPlainString() + " cannot be: not below zero, at most "
+                            + DEAREST.toPlainString() + ", " + decimals + " decimals.",
+                    "Type the amount in " + settings.currency().getCurrencyCode() + ".");
+        }
+        if (!confirmed && (amount.signum() == 0 || amount.compareTo(DEAR) > 0)) {
+            throw Refusal.ask(
+                    "price",
+                    deed,
+                    "A price of " + amount.toPlainString() + " " + settings.currency().getCurrencyCode()
+                            + " is unusual for one frame.",
+                    "Look at the decimal sign; confirm it if it is meant.");
+        }
+        String currency = settings.currency().getCurrencyCode();
+        order.price(amount, currency);
+        prices.save(new OrderPrice(order.id(), amount, currency, reason, act));
+        opening.event(
+                order,
+                "price-agreed",
+                Map.of("amount", Plain.number(amount).toPlainString(), "currency", currency));
+    }
+}

@@ -1,0 +1,84 @@
+package org.trammel.shop.orders;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
+
+/** Parts of the customer's own: awaited, measured on arrival, given back. */
+@Service
+@Transactional
+public class OwnParts {
+
+    private static final Role[] WORKERS = {
+        Role.OWNER, Role.QA_LEAD, Role.ALIGNER, Role.WELDER, Role.HEAT_TREATER, Role.STATION_WORKER
+    };
+
+    private final OwnPartRepository parts;
+    private final OrderAct opening;
+    private final ApplicationEventPublisher events;
+
+    OwnParts(OwnPartRepository parts, OrderAct opening, ApplicationEventPublisher events) {
+        this.parts = parts;
+        this.opening = opening;
+        this.events = events;
+    }
+
+    /** A part the customer will send. */
+    public void expect(Act act, long orderId, OwnPartDetails typed) {
+        opening.open(act, "expect-own-part", orderId).ifPresent(order -> {
+            String deed = "No part was added to " + order.number() + ".";
+            opening.require(act, deed, Role.OWNER, Role.QA_LEAD);
+            if (!order.state().open()) {
+                throw Refusal.state(
+                        deed, "It is " + order.state().word() + ".", "Enter the part on an order that is open.");
+            }
+            OwnPart part = parts.save(new OwnPart(orderId, OrderCheck.ownPart(deed, typed)));
+            opening.event(order, "own-part-expected", Map.of("part", part.id()));
+        });
+    }
+
+    /**
+     * Books a part in.
+     *
+     * @param measured what was found on measuring it; never taken from memory or a maker's page
+     */
+    public void arrive(Act act, long orderId, long partId, String measured) {
+        boolean moved = move(act, "book-own-part", orderId, partId, "own-part-arrived", part -> part.arrive(
+                TypedText.words("measured", "What was measured", "The part was not booked in.", measured), act));
+        if (moved) {
+            events.publishEvent(new OrderEvent.OwnPartArrived(act, orderId, partId));
+        }
+    }
+
+    public void giveBack(Act act, long orderId, long partId, String reason) {
+        move(act, "give-back-own-part", orderId, partId, "own-part-given-back", part -> part.giveBack(
+                TypedText.words("ended", "The reason", "The part was not given back.", reason), act));
+    }
+
+    public void lose(Act act, long orderId, long partId, String reason) {
+        move(act, "lose-own-part", orderId, partId, "own-part-lost", part -> part.lose(
+                TypedText.words("ended", "What happened", "The part was not entered as lost.", reason), act));
+    }
+
+    private boolean move(Act act, String kind, long orderId, long partId, String event, Consumer<OwnPart> move) {
+        Optional<ShopOrder> opened = opening.open(act, kind, orderId);
+        opened.ifPresent(order -> {
+            String deed = "The customer's part of " + order.number() + " stays as it was.";
+            opening.require(act, deed, WORKERS);
+            OwnPart part = parts.findById(partId)
+                    .filter(one -> one.orderId() == orderId)
+                    .orElseThrow(() -> Refusal.missing(
+                            deed, "It has no part with the number " + partId + ".", "Choose one from the order."));
+            move.accept(part);
+            opening.event(order, event, Map.of("part", partId));
+        });
+        return opened.isPresent();
+    }
+}
