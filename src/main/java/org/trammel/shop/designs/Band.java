@@ -40,8 +40,8 @@ public record Band(
             throw Refusal.input(
                     field,
                     deed,
-                    label + " " + write(value) + " " + unit + " cannot be: it lies between " + write(least) + " and "
-                            + write(most) + " " + unit + ".",
+                    label + " " + with(value) + " cannot be: it lies between " + write(least) + " and " + with(most)
+                            + ".",
                     meant(value)
                             .map(other -> "If " + other + " was meant, type that.")
                             .orElse("Look at the drawing and type it again."));
@@ -50,8 +50,8 @@ public record Band(
             throw Refusal.ask(
                     field,
                     deed,
-                    label + " " + write(value) + " " + unit + " is unusual: most lie between " + write(usualFrom)
-                            + " and " + write(usualTo) + " " + unit + ".",
+                    label + " " + with(value) + " is unusual: most lie between " + write(usualFrom) + " and "
+                            + with(usualTo) + ".",
                     meant(value)
                             .map(other -> "If " + other + " was meant, type that; else confirm.")
                             .orElse("Confirm it if it is meant."));
@@ -65,12 +65,12 @@ public record Band(
                 .filter(this::usual)
                 .findFirst();
         if (shifted.isPresent()) {
-            return shifted.map(other -> write(other) + " " + unit);
+            return shifted.map(this::with);
         }
         BigDecimal perInch = unit.equals("cm") ? new BigDecimal("2.54") : new BigDecimal("25.4");
         BigDecimal fromInches = value.multiply(perInch).setScale(1, RoundingMode.HALF_EVEN);
         if ((unit.equals("mm") || unit.equals("cm")) && usual(fromInches)) {
-            return Optional.of(write(fromInches) + " " + unit + " (" + write(value) + " inches)");
+            return Optional.of(with(fromInches) + " (" + write(value) + " inches)");
         }
         if (unit.equals("kg")) {
             BigDecimal fromPounds = value.multiply(new BigDecimal("0.4536")).setScale(1, RoundingMode.HALF_EVEN);
@@ -79,6 +79,10 @@ public record Band(
             }
         }
         return Optional.empty();
+    }
+
+    private String with(BigDecimal value) {
+        return write(value) + (unit.equals("°") ? "" : " ") + unit;
     }
 
     private boolean usual(BigDecimal value) {

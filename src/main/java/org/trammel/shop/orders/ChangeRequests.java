@@ -24,8 +24,7 @@ public class ChangeRequests {
     /** Writes a wish down. Nothing of order or drawing changes by it. */
     public void ask(Act act, long orderId, String typed) {
         opening.open(act, OrderVerb.ASK_CHANGE, orderId).ifPresent(order -> {
-            String asked =
-                    TypedText.words("asked", "The wish", OrderVerb.ASK_CHANGE.undone(order.number()), typed);
+            String asked = TypedText.words("asked", "The wish", OrderVerb.ASK_CHANGE.undone(order.number()), typed);
             OrderChange change = changes.save(new OrderChange(orderId, asked, act));
             opening.event(order, "change-asked", Map.of("change", change.id()));
         });

@@ -58,10 +58,7 @@ public class Customers {
         crew.require(act.by(), deed, Role.OWNER);
         Customer customer = load(customerId, deed);
         customer.tell(OrderCheck.customer(deed, typed, settings.dayOf(act.at())));
-        log.event(
-                Chains.SHOP,
-                "customer-corrected",
-                Map.of("customer", customerId, "customerSeal", customer.seal()));
+        log.event(Chains.SHOP, "customer-corrected", Map.of("customer", customerId, "customerSeal", customer.seal()));
     }
 
     /**
@@ -102,7 +99,8 @@ public class Customers {
     }
 
     private Customer load(long customerId, String deed) {
-        Customer customer = customers.findById(customerId)
+        Customer customer = customers
+                .findById(customerId)
                 .orElseThrow(() -> Refusal.missing(
                         deed, "No customer has the number " + customerId + ".", "Open one from an order."));
         if (customer.erasedAt() != null) {

@@ -65,8 +65,7 @@ public class OrderBook {
      *
      * @param seenVersion version of the order on the page; null to skip the comparison
      */
-    public OrderSheet change(
-            Act act, long orderId, @Nullable Long seenVersion, OrderDetails typed, boolean confirmed) {
+    public OrderSheet change(Act act, long orderId, @Nullable Long seenVersion, OrderDetails typed, boolean confirmed) {
         opening.open(act, OrderVerb.CHANGE, orderId).ifPresent(order -> {
             String deed = OrderVerb.CHANGE.undone(order.number());
             if (seenVersion != null && seenVersion != order.version()) {
@@ -90,12 +89,7 @@ public class OrderBook {
 
     /** Promises another date, with the reason; those before it are kept. */
     public OrderSheet promise(
-            Act act,
-            long orderId,
-            LocalDate on,
-            @Nullable BigDecimal percentile,
-            String reason,
-            boolean confirmed) {
+            Act act, long orderId, LocalDate on, @Nullable BigDecimal percentile, String reason, boolean confirmed) {
         opening.open(act, OrderVerb.PROMISE, orderId).ifPresent(order -> {
             String why = TypedText.words("reason", "The reason", OrderVerb.PROMISE.undone(order.number()), reason);
             terms.promise(act, order, on, percentile, why, confirmed);
@@ -124,11 +118,7 @@ public class OrderBook {
         RevisionSummary first = designs.begin(
                 act,
                 new NewDesign(
-                        order.number(),
-                        details.metal(),
-                        details.kind(),
-                        details.description(),
-                        details.components()));
+                        order.number(), details.metal(), details.kind(), details.description(), details.components()));
         order.design(first.designId());
         opening.event(order, "order-designing", Map.of("design", first.designId()));
         return first;
@@ -191,10 +181,10 @@ public class OrderBook {
         Long design = order.designId();
         if (design != null) {
             designs.revisions(design).stream()
-                    .filter(revision -> revision.state() != DesignState.SUPERSEDED
-                            && revision.state() != DesignState.WITHDRAWN)
-                    .forEach(revision ->
-                            running.add("drawing " + revision.letter() + " is " + revision.state().word()));
+                    .filter(revision ->
+                            revision.state() != DesignState.SUPERSEDED && revision.state() != DesignState.WITHDRAWN)
+                    .forEach(revision -> running.add("drawing " + revision.letter() + " is "
+                            + revision.state().word()));
         }
         if (order.serial() != null) {
             running.add("the frame has serial " + order.serial());

@@ -113,7 +113,8 @@ public class OrderEntry {
     private Customer customer(Act act, String deed, NewOrder typed) {
         Long known = typed.customerId();
         if (known != null) {
-            Customer customer = customers.findById(known)
+            Customer customer = customers
+                    .findById(known)
                     .orElseThrow(() -> Refusal.input(
                             "customerId",
                             deed,
@@ -132,8 +133,7 @@ public class OrderEntry {
         if (details == null) {
             throw Refusal.input("customer.name", deed, "No customer is named.", "Enter the customer.");
         }
-        return customers.save(
-                new Customer(OrderCheck.customer(deed, details, settings.dayOf(act.at())), salt()));
+        return customers.save(new Customer(OrderCheck.customer(deed, details, settings.dayOf(act.at())), salt()));
     }
 
     private String number(String deed, OrderSeries counter, @Nullable String typed) {

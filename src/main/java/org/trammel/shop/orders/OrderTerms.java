@@ -24,8 +24,7 @@ class OrderTerms {
     private final OrderAct opening;
     private final Settings settings;
 
-    OrderTerms(
-            OrderPromiseRepository promises, OrderPriceRepository prices, OrderAct opening, Settings settings) {
+    OrderTerms(OrderPromiseRepository promises, OrderPriceRepository prices, OrderAct opening, Settings settings) {
         this.promises = promises;
         this.prices = prices;
         this.opening = opening;
@@ -65,7 +64,11 @@ class OrderTerms {
         opening.event(
                 order,
                 "date-promised",
-                Map.of("on", on.toString(), "percentile", Plain.number(percentile).toPlainString()));
+                Map.of(
+                        "on",
+                        on.toString(),
+                        "percentile",
+                        Plain.number(percentile).toPlainString()));
     }
 
     void price(Act act, ShopOrder order, BigDecimal amount, String reason, boolean confirmed) {
@@ -85,16 +88,14 @@ class OrderTerms {
             throw Refusal.ask(
                     "price",
                     deed,
-                    "A price of " + amount.toPlainString() + " " + settings.currency().getCurrencyCode()
-                            + " is unusual for one frame.",
+                    "A price of " + amount.toPlainString() + " "
+                            + settings.currency().getCurrencyCode() + " is unusual for one frame.",
                     "Look at the decimal sign; confirm it if it is meant.");
         }
         String currency = settings.currency().getCurrencyCode();
         order.price(amount, currency);
         prices.save(new OrderPrice(order.id(), amount, currency, reason, act));
         opening.event(
-                order,
-                "price-agreed",
-                Map.of("amount", Plain.number(amount).toPlainString(), "currency", currency));
+                order, "price-agreed", Map.of("amount", Plain.number(amount).toPlainString(), "currency", currency));
     }
 }

@@ -50,21 +50,40 @@ public class OwnParts {
      * @param measured what was found on measuring it; never taken from memory or a maker's page
      */
     public void arrive(Act act, long orderId, long partId, String measured) {
-        boolean moved = move(act, "book-own-part", orderId, partId, "own-part-arrived", part -> part.arrive(
-                TypedText.words("measured", "What was measured", "The part was not booked in.", measured), act));
+        boolean moved = move(
+                act,
+                "book-own-part",
+                orderId,
+                partId,
+                "own-part-arrived",
+                part -> part.arrive(
+                        TypedText.words("measured", "What was measured", "The part was not booked in.", measured),
+                        act));
         if (moved) {
             events.publishEvent(new OrderEvent.OwnPartArrived(act, orderId, partId));
         }
     }
 
     public void giveBack(Act act, long orderId, long partId, String reason) {
-        move(act, "give-back-own-part", orderId, partId, "own-part-given-back", part -> part.giveBack(
-                TypedText.words("ended", "The reason", "The part was not given back.", reason), act));
+        move(
+                act,
+                "give-back-own-part",
+                orderId,
+                partId,
+                "own-part-given-back",
+                part -> part.giveBack(
+                        TypedText.words("ended", "The reason", "The part was not given back.", reason), act));
     }
 
     public void lose(Act act, long orderId, long partId, String reason) {
-        move(act, "lose-own-part", orderId, partId, "own-part-lost", part -> part.lose(
-                TypedText.words("ended", "What happened", "The part was not entered as lost.", reason), act));
+        move(
+                act,
+                "lose-own-part",
+                orderId,
+                partId,
+                "own-part-lost",
+                part -> part.lose(
+                        TypedText.words("ended", "What happened", "The part was not entered as lost.", reason), act));
     }
 
     private boolean move(Act act, String kind, long orderId, long partId, String event, Consumer<OwnPart> move) {

@@ -1,0 +1,238 @@
+package org.trammel.shop.designs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.trammel.shop.ShopTest;
+import org.trammel.shop.TestClock;
+import org.trammel.shop.TestCrew;
+import org.trammel.shop.people.Credentials;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.RouteBook;
+
+@ShopTest
+class DesignGateTest {
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    @Autowired
+    private TestCrew crew;
+
+    @Autowired
+    private TestClock clock;
+
+    @Autowired
+    private Credentials credentials;
+
+    @Autowired
+    private Designs designs;
+
+    @Autowired
+    private DrawingOffice office;
+
+    @Autowired
+    private DesignGate gate;
+
+    @Autowired
+    private RouteBook routes;
+
+    private DrawnFrame frame;
+
+    @BeforeEach
+    void draw() {
+        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, crew, credentials, designs, office, gate));
+    }
+
+    @Test
+    void theCustomerApprovesTheRevisionThatWasSentLastAndNoOther() {
+        long a = frame.sent();
+        long b = office.revise(owner(), a, "longer chainstay").revisionId();
+        office.draw(owner(), b, DrawnFrame.FILE, "b.pdf");
+        assertThat(state(a)).isEqualTo(DesignState.SENT);
+        office.send(owner(), b);
+        assertThat(state(a)).isEqualTo(DesignState.SUPERSEDED);
+        Refusal refused = refusal(() -> frame.approved(a));
+        assertThat(refused.kind()).isEqualTo(Refusal.Kind.STATE);
+        assertThat(refused.why()).contains("superseded").contains("sent last");
+        Refusal otherLetter = refusal(() ->
+                gate.approve(owner(), b, new Approval("A", DrawnFrame.FILE, "Rider One", LocalDate.of(2026, 3, 18))));
+        assertThat(otherLetter.field()).isEqualTo("letter");
+        assertThat(state(b)).isEqualTo(DesignState.SENT);
+    }
+
+    @Test
+    void anApprovalNamesTheFileThatWasSentAndADayThatCanBe() {
+        long sent = frame.sent();
+        Refusal file = refusal(() ->
+                gate.approve(owner(), sent, new Approval("A", "0".repeat(64), "Rider One", LocalDate.of(2026, 3, 18))));
+        assertThat(file.field()).isEqualTo("file");
+        for (LocalDate day : new LocalDate[] {LocalDate.of(2026, 3, 17), LocalDate.of(2026, 3, 19)}) {
+            Refusal on =
+                    refusal(() -> gate.approve(owner(), sent, new Approval("A", DrawnFrame.FILE, "Rider One", day)));
+            assertThat(on.field()).isEqualTo("on");
+        }
+        assertThat(state(sent)).isEqualTo(DesignState.SENT);
+    }
+
+    @Test
+    void aDraftWithoutADrawingIsNotSent() {
+        Refusal refused = refusal(() -> office.send(owner(), frame.begin()));
+        assertThat(refused.why()).contains("no drawing file");
+    }
+
+    @Test
+    void theGateStaysShutWhileAChecksOrANominalIsMissing() {
+        long approved = frame.approved();
+        frame.givePin(frame.owner);
+        assertThat(refusal(() -> sign(approved, frame.owner, Role.OWNER)).why()).contains("Not answered yet");
+        frame.answerAll(approved);
+        sign(approved, frame.owner, Role.OWNER);
+
+        long bare = frame.begin();
+        office.change(owner(), bare, null, frame.draft(Map.of()));
+        office.draw(owner(), bare, DrawnFrame.FILE, "frame.pdf");
+        frame.approved(frame.sent(bare));
+        frame.answerAll(bare);
+        Refusal lacking = refusal(() -> sign(bare, frame.owner, Role.OWNER));
+        assertThat(lacking.why()).contains("080-7 Head angle as built");
+        assertThat(designs.readyFor(bare, routes.revision(frame.route)))
+                .extracting(Lacking::code)
+                .containsExactly("080-7");
+    }
+
+    @Test
+    void theGateIsSignedByTwoDifferentPeopleEachWithTheirOwnPin() {
+        long both = crew.hire(Role.OWNER, Role.QA_LEAD);
+        frame.givePin(both);
+        frame.givePin(frame.qa);
+        long approved = frame.approved();
+        frame.answerAll(approved);
+        sign(approved, both, Role.OWNER);
+        assertThat(refusal(() -> sign(approved, both, Role.QA_LEAD)).why()).contains("two different people");
+        assertThat(refusal(() -> gate.sign(owner(), approved, frame.qa, Role.QA_LEAD, "999999"))
+                        .field())
+                .isEqualTo("pin");
+        assertThat(state(approved)).isEqualTo(DesignState.APPROVED);
+        sign(approved, frame.qa, Role.QA_LEAD);
+        assertThat(state(approved)).isEqualTo(DesignState.CHECKED);
+    }
+
+    @Test
+    void oneCapacityIsSignedOnce() {
+        long other = crew.hire(Role.OWNER);
+        frame.givePin(frame.owner);
+        frame.givePin(other);
+        long approved = frame.approved();
+        frame.answerAll(approved);
+        sign(approved, frame.owner, Role.OWNER);
+        assertThat(refusal(() -> sign(approved, other, Role.OWNER)).why()).contains("signed already as owner");
+    }
+
+    @Test
+    void anAnswerThatChangesAfterASignatureTakesTheSignatureBack() {
+        frame.givePin(frame.owner);
+        frame.givePin(frame.qa);
+        long approved = frame.approved();
+        frame.answerAll(approved);
+        sign(approved, frame.owner, Role.OWNER);
+        gate.answer(
+                owner(), approved, GateCheck.TOE_CLEARANCE, GateAnswer.DECIDED, "sold with pedals that hold the feet");
+        sign(approved, frame.qa, Role.QA_LEAD);
+        assertThat(state(approved)).isEqualTo(DesignState.APPROVED);
+        sign(approved, frame.owner, Role.OWNER);
+        assertThat(state(approved)).isEqualTo(DesignState.CHECKED);
+    }
+
+    @Test
+    void aFrameOutsideEveryFamilyNeedsAWrittenDecision() {
+        long draft = frame.begin();
+        office.change(
+                owner(),
+                draft,
+                null,
+                new DesignDraft(
+                        "Fork of 610 mm", "AL6061", "HARDTAIL", null, null, java.util.List.of(), Map.of(), false));
+        assertThat(refusal(() -> gate.answer(owner(), draft, GateCheck.TEST_FAMILY, GateAnswer.MEETS, null))
+                        .why())
+                .contains("no test family");
+        assertThat(refusal(() -> gate.answer(owner(), draft, GateCheck.TEST_FAMILY, GateAnswer.DECIDED, " "))
+                        .why())
+                .contains("empty");
+        gate.answer(
+                owner(),
+                draft,
+                GateCheck.TEST_FAMILY,
+                GateAnswer.DECIDED,
+                "Fork longer than tested: frame test booked");
+    }
+
+    @Test
+    void aReleasedRevisionNeverChangesAndTheNextOneSupersedesIt() {
+        long a = frame.checked();
+        designs.release(owner(), a, routes.revision(frame.route));
+        DesignSheet released = designs.revision(a);
+        assertThat(refusal(() -> office.give(owner(), a, null, Map.of("080-7", Nominal.of(BigDecimal.valueOf(66)))))
+                        .why())
+                .contains("released");
+        long b = office.revise(owner(), a, "customer wants a longer fork").revisionId();
+        DesignSheet copy = designs.revision(b);
+        assertThat(copy.letter()).isEqualTo("B");
+        assertThat(copy.nominals()).isEqualTo(released.nominals());
+        assertThat(copy.drawing()).isNull();
+        assertThat(refusal(() -> office.revise(owner(), a, "again")).why()).contains("Revision B is being drawn");
+        office.draw(owner(), b, DrawnFrame.FILE, "b.pdf");
+        frame.checked(frame.approved(frame.sent(b)));
+        assertThat(state(a)).isEqualTo(DesignState.RELEASED);
+        designs.release(owner(), b, routes.revision(frame.route));
+        assertThat(state(a)).isEqualTo(DesignState.SUPERSEDED);
+        assertThat(designs.revision(a).nominals()).isEqualTo(released.nominals());
+    }
+
+    @Test
+    void theSameActIsCarriedOutOnce() {
+        long draft = frame.draft();
+        Act act = owner();
+        office.send(act, draft);
+        assertThat(office.send(act, draft).state()).isEqualTo(DesignState.SENT);
+        clock.pass(Duration.ofMinutes(1));
+        Act revise = owner();
+        long b = office.revise(revise, draft, "a wish").revisionId();
+        assertThat(office.revise(revise, draft, "a wish").revisionId()).isEqualTo(b);
+    }
+
+    @Test
+    void aPageThatIsOlderThanTheRevisionIsRefused() {
+        long draft = frame.draft();
+        Refusal stale = refusal(() -> office.change(owner(), draft, 0L, frame.draft(Map.of())));
+        assertThat(stale.kind()).isEqualTo(Refusal.Kind.STALE);
+    }
+
+    private void sign(long revision, long person, Role capacity) {
+        gate.sign(owner(), revision, person, capacity, DrawnFrame.PIN);
+    }
+
+    private Act owner() {
+        return crew.act(frame.owner);
+    }
+
+    private DesignState state(long revision) {
+        return designs.revision(revision).state();
+    }
+
+    private static Refusal refusal(org.assertj.core.api.ThrowableAssert.ThrowingCallable deed) {
+        Refusal refused = catchThrowableOfType(Refusal.class, deed);
+        assertThat(refused).isNotNull();
+        return refused;
+    }
+}

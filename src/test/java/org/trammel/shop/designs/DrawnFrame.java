@@ -1,0 +1,164 @@
+package org.trammel.shop.designs;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.support.GeneratedKeyHolder;
+import org.trammel.shop.TestCrew;
+import org.trammel.shop.people.Credentials;
+import org.trammel.shop.people.Role;
+
+/** A design on a small route of two characteristics, taken as far as a test needs it. */
+public final class DrawnFrame {
+
+    public static final String PIN = "481592";
+    public static final String FILE = "ab".repeat(32);
+
+    public final long owner;
+    public final long qa;
+    public final long route;
+
+    private final DesignDesk desk;
+
+    /** The beans a test has at hand. */
+    public record DesignDesk(
+            JdbcClient jdbc,
+            TestCrew crew,
+            Credentials credentials,
+            Designs designs,
+            DrawingOffice office,
+            DesignGate gate) {}
+
+    public DrawnFrame(DesignDesk desk) {
+        this.desk = desk;
+        this.owner = desk.crew().hire(Role.OWNER);
+        this.qa = desk.crew().hire(Role.QA_LEAD);
+        this.route = smallRoute();
+    }
+
+    /** Gives somebody a PIN of their own. */
+    public void givePin(long person) {
+        desk.credentials().keepPin(desk.crew().act(person), "000000", PIN);
+    }
+
+    public long begin() {
+        return begin("X-" + UUID.randomUUID().toString().substring(0, 12));
+    }
+
+    public long begin(String drawnFor) {
+        return desk.designs()
+                .begin(desk.crew().act(owner), new NewDesign(drawnFor, "AL6061", "HARDTAIL", "Hardtail 29", List.of()))
+                .revisionId();
+    }
+
+    /** Draft with route, nominals and drawing. */
+    public long draft() {
+        return drawn(begin());
+    }
+
+    public long drawn(long revision) {
+        desk.office().change(desk.crew().act(owner), revision, null, draft(Map.of()));
+        desk.office().give(desk.crew().act(owner), revision, null, Map.of("080-7", Nominal.of(new BigDecimal("65.5"))));
+        desk.office().draw(desk.crew().act(owner), revision, FILE, "frame.pdf");
+        return revision;
+    }
+
+    public DesignDraft draft(Map<GeometryInput, BigDecimal> geometry) {
+        return new DesignDraft("Hardtail 29", "AL6061", "HARDTAIL", route, "HT-AL-A", List.of(), geometry, false);
+    }
+
+    public long sent() {
+        return sent(draft());
+    }
+
+    public long sent(long revision) {
+        desk.office().send(desk.crew().act(owner), revision);
+        return revision;
+    }
+
+    public long approved() {
+        return approved(sent());
+    }
+
+    public long approved(long revision) {
+        String letter = desk.designs().revision(revision).letter();
+        desk.gate()
+                .approve(
+                        desk.crew().act(owner),
+                        revision,
+                        new Approval(letter, FILE, "Rider One", LocalDate.of(2026, 3, 18)));
+        return revision;
+    }
+
+    public void answerAll(long revision) {
+        for (GateCheck check : GateCheck.values()) {
+            desk.gate().answer(desk.crew().act(qa), revision, check, GateAnswer.MEETS, null);
+        }
+    }
+
+    public long checked() {
+        return checked(approved());
+    }
+
+    public long checked(long revision) {
+        answerAll(revision);
+        givePin(owner);
+        givePin(qa);
+        desk.gate().sign(desk.crew().act(owner), revision, owner, Role.OWNER, PIN);
+        desk.gate().sign(desk.crew().act(owner), revision, qa, Role.QA_LEAD, PIN);
+        return revision;
+    }
+
+    private long smallRoute() {
+        String code = "T"
+                + UUID.randomUUID().toString().replace("-", "").substring(0, 10).toUpperCase();
+        long made = insert(
+                "insert into route (code, name, metal, kind) values (?, 'Small route', 'AL6061', 'HARDTAIL')", code);
+        long revision = insert(
+                "insert into route_revision (route_id, ordinal, letter, state, draft_of, origin, drawn_by, drawn_at,"
+                        + " edits, version) values (?, 1, 'A', 'DRAFT', ?, 'test', 0,"
+                        + " timestamp with time zone '2026-01-01 00:00:00+00', 0, 0)",
+                made,
+                made);
+        long operation = insert(
+                "insert into route_operation (revision_id, sequence, code, name, station_code, point, signers, together,"
+                        + " outside, irreversible, joins, caution) values (?, 1, '080', 'After weld', '4', 'NONE', '',"
+                        + " false, false, false, false, '')",
+                revision);
+        characteristic(operation, 1, "080-7", "Head angle as built", "°", true, null);
+        characteristic(operation, 2, "080-2", "Head tube centre offset", "mm", false, BigDecimal.ZERO);
+        return revision;
+    }
+
+    private void characteristic(
+            long operation,
+            int sequence,
+            String code,
+            String name,
+            String unit,
+            boolean fromDesign,
+            BigDecimal nominal) {
+        insert(
+                "insert into route_characteristic (operation_id, sequence, code, name, unit, decimals, from_design,"
+                        + " nominal, lower_deviation, upper_deviation, gauge_kind, points, reduction, rule, signers,"
+                        + " sided, read_back, second_person, deciding, cold_set_attempts, source) values (?, ?, ?, ?, ?,"
+                        + " 1, ?, ?, -0.3, 0.3, 'PROTRACTOR', 'mandrel', 'SINGLE', 'GUARDED', 'ALIGNER', false, false,"
+                        + " false, true, 0, 'test')",
+                operation,
+                sequence,
+                code,
+                name,
+                unit,
+                fromDesign,
+                nominal);
+    }
+
+    private long insert(String sql, Object... values) {
+        GeneratedKeyHolder key = new GeneratedKeyHolder();
+        desk.jdbc().sql(sql).params(java.util.Arrays.asList(values)).update(key, "id");
+        return key.getKeyAs(Long.class);
+    }
+}
