@@ -21,15 +21,19 @@ final class CameFrom {
         }
         try {
             URI page = URI.create(referer);
-            String own = request.getHeader(HttpHeaders.HOST);
             String path = page.getRawPath();
-            boolean ours = own == null || own.equalsIgnoreCase(page.getRawAuthority());
-            if (!ours || path == null || !path.startsWith("/") || path.startsWith("//")) {
+            if (!ours(page, request) || path == null || !path.startsWith("/") || path.startsWith("//")) {
                 return Optional.empty();
             }
             return Optional.of(page.getRawQuery() == null ? path : path + "?" + page.getRawQuery());
         } catch (IllegalArgumentException unreadable) {
             return Optional.empty();
         }
+    }
+
+    private static boolean ours(URI page, HttpServletRequest request) {
+        String name = request.getServerName();
+        String authority = String.valueOf(page.getRawAuthority());
+        return authority.equalsIgnoreCase(name) || authority.equalsIgnoreCase(name + ":" + request.getServerPort());
     }
 }

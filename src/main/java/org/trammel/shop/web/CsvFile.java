@@ -1,7 +1,10 @@
 package org.trammel.shop.web;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,6 +60,11 @@ public final class CsvFile {
 
     /** The file's text. */
     public String text() {
+        try {
+            csv.flush();
+        } catch (IOException never) {
+            throw new UncheckedIOException(never);
+        }
         return text.toString();
     }
 
@@ -64,7 +72,7 @@ public final class CsvFile {
         if (cell == null) {
             return "";
         }
-        if (cell instanceof java.math.BigDecimal exact) {
+        if (cell instanceof BigDecimal exact) {
             return exact.toPlainString();
         }
         if (cell instanceof Number) {

@@ -40,8 +40,8 @@ class RefusalAdvice {
     }
 
     @ExceptionHandler(Refusal.class)
-    Object refused(Refusal refusal, HttpServletRequest request, HttpServletResponse response) {
-        return answer(refusal, HttpStatusCode.valueOf(refusal.kind().status()), request, response);
+    Object refused(Refusal refusal, HttpServletRequest request) {
+        return answer(refusal, HttpStatusCode.valueOf(refusal.kind().status()), request);
     }
 
     @ExceptionHandler(Exception.class)
@@ -52,34 +52,30 @@ class RefusalAdvice {
         Optional<Translated.Answer> known = translated.of(failure, request);
         if (known.isPresent()) {
             known.get().headers().forEach(response::setHeader);
-            return answer(known.get().refusal(), known.get().status(), request, response);
+            return answer(known.get().refusal(), known.get().status(), request);
         }
         String incident = UUID.randomUUID().toString().substring(0, 8);
         LOG.error("Incident {} at {} {}", incident, request.getMethod(), request.getRequestURI(), failure);
-        return answer(Translated.incident(incident), HttpStatus.INTERNAL_SERVER_ERROR, request, response);
+        return answer(Translated.incident(incident), HttpStatus.INTERNAL_SERVER_ERROR, request);
     }
 
-    private Object answer(
-            Refusal refusal, HttpStatusCode status, HttpServletRequest request, HttpServletResponse response) {
+    private static Object answer(Refusal refusal, HttpStatusCode status, HttpServletRequest request) {
         if (Problems.wanted(request, request.getRequestURI())) {
             return Problems.answer(refusal, status, request.getRequestURI());
         }
         boolean form = request.getMethod().equals("POST");
         Optional<String> from = CameFrom.path(request);
         if (form && from.isPresent()) {
-            return backTo(from.get(), refusal, request, response);
+            return backTo(from.get(), refusal, request);
         }
         return page(refusal, status);
     }
 
-    private static RedirectView backTo(
-            String path, Refusal refusal, HttpServletRequest request, HttpServletResponse response) {
+    private static RedirectView backTo(String path, Refusal refusal, HttpServletRequest request) {
         TypedForm typed = TypedForm.of(request);
         FlashMap flash = RequestContextUtils.getOutputFlashMap(request);
         flash.put("refusal", typed.shown(refusal));
         flash.put("typed", typed.byName());
-        RequestContextUtils.saveOutputFlashMap(path, request, response);
-        flash.clear();
         RedirectView back = new RedirectView(path, false, false, false);
         back.setStatusCode(HttpStatus.SEE_OTHER);
         return back;

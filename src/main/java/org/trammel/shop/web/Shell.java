@@ -29,6 +29,10 @@ class Shell {
             new Tab("routes", "Routes", "/routes"),
             new Tab("shop", "Shop", "/shop"));
 
+    /** Scripts a page may ask for by data-behaviour. */
+    private static final List<String> MODULES =
+            List.of("send", "keypad", "scan", "countdown", "theme", "wipe", "camera");
+
     private final House house;
     private final Formats formats;
     private final Clock clock;
@@ -60,7 +64,9 @@ class Shell {
             @Nullable String device,
             String place,
             String day,
-            String time) {}
+            String time,
+            Instant now,
+            List<String> modules) {}
 
     /** The title block for the request this thread answers. */
     public Page page() {
@@ -80,7 +86,9 @@ class Shell {
                 signedOn == null || !signedOn.tablet() ? null : "Tablet " + signedOn.deviceName(),
                 signedOn == null ? "" : place(signedOn),
                 formats.day(now) + " " + now.atZone(house.zone()).getYear(),
-                formats.time(now));
+                formats.time(now),
+                now,
+                MODULES);
     }
 
     private static String who(SignedOn signedOn) {

@@ -1,9 +1,7 @@
 package org.trammel.shop.web;
 
-import java.math.BigDecimal;
 import java.util.List;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.format.FormatterRegistry;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
@@ -23,10 +21,5 @@ class WebSetup implements WebMvcConfigurer {
     public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
         resolvers.add(acts);
         resolvers.add(people);
-    }
-
-    @Override
-    public void addFormatters(FormatterRegistry registry) {
-        registry.addConverter(String.class, BigDecimal.class, TypedFigures::read);
     }
 }

@@ -29,7 +29,44 @@ final class Face {
         context.register(Setup.class);
         context.register(samples);
         context.refresh();
-        return MockMvcBuilders.webAppContextSetup(context).build();
+        return MockMvcBuilders.webAppContextSetup(context)
+                .addFilters(new SentByScriptFilter(), new ApiBodyFilter())
+                .build();
+    }
+
+    /** A Swedish shop with invented data. */
+    static House house() {
+        return new House() {
+            @Override
+            public String name() {
+                return "Aldervik Frameworks";
+            }
+
+            @Override
+            public boolean demo() {
+                return true;
+            }
+
+            @Override
+            public ZoneId zone() {
+                return ZoneId.of("Europe/Stockholm");
+            }
+
+            @Override
+            public Locale locale() {
+                return Locale.forLanguageTag("sv-SE");
+            }
+
+            @Override
+            public Currency currency() {
+                return Currency.getInstance("EUR");
+            }
+
+            @Override
+            public String station(String code) {
+                return code;
+            }
+        };
     }
 
     @TestConfiguration(proxyBeanMethods = false)
@@ -48,38 +85,8 @@ final class Face {
         }
 
         @Bean
-        House house() {
-            return new House() {
-                @Override
-                public String name() {
-                    return "Aldervik Frameworks";
-                }
-
-                @Override
-                public boolean demo() {
-                    return true;
-                }
-
-                @Override
-                public ZoneId zone() {
-                    return ZoneId.of("Europe/Stockholm");
-                }
-
-                @Override
-                public Locale locale() {
-                    return Locale.forLanguageTag("sv-SE");
-                }
-
-                @Override
-                public Currency currency() {
-                    return Currency.getInstance("EUR");
-                }
-
-                @Override
-                public String station(String code) {
-                    return code;
-                }
-            };
+        House sampleHouse() {
+            return house();
         }
 
         @Bean
