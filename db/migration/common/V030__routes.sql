@@ -177,3 +177,8 @@ insert into setting_definition (code, place, sequence, name, explanation, kind, 
 
 insert into setting (code, worth, source, reason, by_person, since) values
 ('gauge.aids', 'FEELER, GO-NO-GO, JIG-SCALE, LEVEL, OHM, TAPE, TIMER', 'shop default, to be owned by the QA lead', 'Shipped with the program', 0, timestamp with time zone '2000-01-01 00:00:00+00');
+
+-- What the starter routes read with beside the gauges of the register.
+insert into gauge_kind (code, name) values
+('OVEN-LOG', 'Log of an oven run, evaluated'),
+('METER', 'Meters of a welding set');
