@@ -19,6 +19,10 @@ class TemplatesStructureTest {
     private static final Pattern DRAWN =
             Pattern.compile("th:with=\"drawn=\\$\\{@(?:draw|qr)\\.[^\"]*\" th:utext=\"\\$\\{drawn\\}\"");
 
+    private static final Pattern TAG = Pattern.compile("<[\\w:]+(?:\\s+[\\w:-]+(?:=\"[^\"]*\")?)*\\s*/?>");
+
+    private static final Pattern CONDITION = Pattern.compile("th:(?:if|unless|each)=\"");
+
     private static final Pattern RAW_MARKUP = Pattern.compile("th:utext");
 
     @Test
@@ -43,8 +47,25 @@ class TemplatesStructureTest {
         return Sources.matches(RAW_MARKUP, DRAWN.matcher(template).replaceAll(""));
     }
 
+    /** The engine replaces a tag before it looks at its condition, so a condition beside th:replace is never asked. */
+    @Test
+    void noTagCarriesAConditionBesideItsReplacement() {
+        assertThat(Sources.findings(TEMPLATES, file -> unasked(Sources.text(file))))
+                .isEmpty();
+    }
+
+    private static List<String> unasked(String template) {
+        return Sources.matches(TAG, template).stream()
+                .filter(tag ->
+                        tag.contains("th:replace=\"") && CONDITION.matcher(tag).find())
+                .toList();
+    }
+
     @Test
     void aSlipIsFound() {
+        assertThat(unasked("<p th:if=\"${a > b}\" th:replace=\"~{x}\"></p>")).hasSize(1);
+        assertThat(unasked("<th:block th:if=\"${a > b}\"><p th:replace=\"~{x}\"></p></th:block>"))
+                .isEmpty();
         assertThat(rawMarkup("<p th:utext=\"${name}\">")).hasSize(1);
         assertThat(rawMarkup("<p th:with=\"drawn=${@draw.punch(1)}\" th:utext=\"${drawn}\">"))
                 .isEmpty();

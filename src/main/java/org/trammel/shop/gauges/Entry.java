@@ -12,7 +12,7 @@ import org.trammel.shop.records.TypedText;
 /** Reads what was entered of a gauge and refuses what cannot be. */
 final class Entry {
 
-    private static final Pattern LABEL = Pattern.compile("[A-Z0-9][A-Z0-9/-]{0,18}[A-Z0-9]");
+    private static final Pattern LABEL = Pattern.compile("[A-Z0-9][A-Z0-9-]{0,18}[A-Z0-9]");
     private static final String NOT = "The gauge was not entered.";
     private static final BigDecimal GREATEST = new BigDecimal("1e9");
 

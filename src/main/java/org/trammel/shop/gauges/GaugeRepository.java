@@ -1,8 +1,10 @@
 package org.trammel.shop.gauges;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
@@ -29,6 +31,15 @@ interface GaugeRepository extends Repository<GaugeRow, Long> {
     @Query(
             "select s from GaugeRow s join fetch s.parts where s in (select o from GaugeRow o join o.parts p where p.id = :part)")
     List<GaugeRow> setupsWith(long part);
+
+    /** A page of ids by what falls due first, after a due date and code; what was never calibrated counts as due. */
+    @Query("""
+            select g.id from GaugeRow g
+            where (:retired = true or g.state <> org.trammel.shop.gauges.GaugeState.RETIRED)
+            and (coalesce(g.dueOn, :never) > :due or coalesce(g.dueOn, :never) = :due and g.code > :code)
+            order by coalesce(g.dueOn, :never), g.code
+            """)
+    List<Long> page(boolean retired, LocalDate never, LocalDate due, String code, Limit limit);
 
     boolean existsByCode(String code);
 

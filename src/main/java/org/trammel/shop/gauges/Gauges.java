@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Refusal;
@@ -20,6 +21,8 @@ import org.trammel.shop.settings.Settings;
 @Transactional(readOnly = true)
 public class Gauges {
 
+    private static final int MOST_ON_A_PAGE = 200;
+    private static final LocalDate NEVER = LocalDate.of(1, 1, 1);
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
     private static final Comparator<Gauge> DUE_FIRST = Comparator.comparing(
@@ -46,6 +49,25 @@ public class Gauges {
     /** All of them, retired ones too, by what falls due first; what was never calibrated stands before all. */
     public List<Gauge> all() {
         return rows.everyOne().stream().map(GaugeRow::gauge).sorted(DUE_FIRST).toList();
+    }
+
+    /**
+     * A page of the register by what falls due first.
+     *
+     * @param after last gauge of the page before; null for the first page
+     * @param retired whether retired ones are wanted too
+     */
+    public List<Gauge> page(@Nullable Gauge after, boolean retired, int limit) {
+        LocalDate due = after == null || after.dueOn() == null ? NEVER : after.dueOn();
+        String code = after == null ? "" : after.code();
+        int most = Math.min(Math.max(limit, 1), MOST_ON_A_PAGE);
+        List<Long> ids = rows.page(retired, NEVER, due, code, Limit.of(most));
+        return ids.isEmpty()
+                ? List.of()
+                : rows.withRanges(ids).stream()
+                        .map(GaugeRow::gauge)
+                        .sorted(DUE_FIRST)
+                        .toList();
     }
 
     public List<GaugeKind> kinds() {

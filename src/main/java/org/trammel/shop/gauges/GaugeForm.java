@@ -1,0 +1,71 @@
+package org.trammel.shop.gauges;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.trammel.calc.units.TypedNumber;
+import org.trammel.shop.records.Refusal;
+
+/** The fields of the register's forms as they were typed. */
+record GaugeForm(Map<String, String> fields) {
+
+    /** Ranges one form has room for. */
+    static final int RANGES = 3;
+
+    NewGauge gauge() {
+        List<GaugeRange> ranges = new ArrayList<>();
+        IntStream.rangeClosed(1, RANGES)
+                .filter(i -> !text("kind" + i).isEmpty())
+                .forEach(i -> ranges.add(new GaugeRange(
+                        text("kind" + i),
+                        text("unit" + i),
+                        figure("lowest" + i),
+                        figure("highest" + i),
+                        figure("resolution" + i),
+                        figure("u" + i),
+                        figure("uPercent" + i),
+                        text("uSource" + i))));
+        return new NewGauge(text("what"), text("makerNumber"), text("location"), fields.containsKey("aid"), ranges);
+    }
+
+    List<String> parts() {
+        return Stream.of(text("parts").split("[\\s,;]+"))
+                .filter(part -> !part.isEmpty())
+                .toList();
+    }
+
+    String text(String field) {
+        return fields.getOrDefault(field, "").strip();
+    }
+
+    @Nullable
+    BigDecimal figure(String field) {
+        if (text(field).isEmpty()) {
+            return null;
+        }
+        TypedNumber number = TypedNumber.of(text(field));
+        if (number instanceof TypedNumber.Read read) {
+            return read.value();
+        }
+        throw Refusal.input(
+                field, "The gauge was not entered.", ((TypedNumber.Unreadable) number).reason(), "Type it again.");
+    }
+
+    LocalDate day(String field) {
+        try {
+            return LocalDate.parse(text(field));
+        } catch (DateTimeParseException e) {
+            throw Refusal.input(
+                    field,
+                    "The gauge was not entered.",
+                    text(field).isEmpty() ? "A date is missing." : "There is no such day.",
+                    "Enter the day as 2026-03-18.");
+        }
+    }
+}

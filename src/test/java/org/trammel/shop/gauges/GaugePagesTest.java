@@ -1,0 +1,242 @@
+package org.trammel.shop.gauges;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.http.MediaType;
+import org.springframework.mock.web.MockHttpSession;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.MvcResult;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.test.web.servlet.request.RequestPostProcessor;
+import org.trammel.shop.ShopTest;
+import org.trammel.shop.Statements;
+import org.trammel.shop.TestCrew;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Signed;
+
+@ShopTest
+class GaugePagesTest {
+
+    private static final AtomicInteger NUMBER = new AtomicInteger();
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private Gauges gauges;
+
+    @Autowired
+    private GaugeRegister register;
+
+    @Autowired
+    private TestCrew hands;
+
+    @Autowired
+    private Crew crew;
+
+    @Autowired
+    private Statements statements;
+
+    private long qa;
+    private RequestPostProcessor signedOn;
+
+    @BeforeEach
+    void hire() {
+        qa = hands.hire(Role.QA_LEAD);
+        signedOn = Signed.on(crew.byId(qa));
+    }
+
+    @Test
+    void aGaugeIsRegisteredCalibratedAndRefusedByItsForms() throws Exception {
+        String code = next();
+        mvc.perform(form("/shop/gauges")
+                        .param("code", code)
+                        .param("what", "height gauge")
+                        .param("kind1", "HEIGHT")
+                        .param("unit1", "mm")
+                        .param("lowest1", "0")
+                        .param("highest1", "600")
+                        .param("resolution1", "0,01")
+                        .param("u1", "0,012")
+                        .param("uSource1", "certificate"))
+                .andExpect(redirectedUrl("/shop/gauges/" + code));
+        assertThat(gauges.byCode(code).orElseThrow().ranges().get(0).u()).isEqualByComparingTo("0.012");
+        mvc.perform(form("/shop/gauges/" + code + "/calibration")
+                        .param("calibratedOn", "2026-03-10")
+                        .param("dueOn", "2027-03-10")
+                        .param("certificate", "C-771"))
+                .andExpect(redirectedUrl("/shop/gauges/" + code));
+        assertThat(page("/shop/gauges/" + code))
+                .contains("C-771", "10 Mar 2027", "Block it")
+                .doesNotContain("never calibrated");
+        MvcResult refused = mvc.perform(form("/shop/gauges/" + code + "/calibration")
+                        .header("Referer", "http://localhost/shop/gauges/" + code)
+                        .param("calibratedOn", "10/3")
+                        .param("dueOn", "2027-03-10")
+                        .param("certificate", "C-772"))
+                .andExpect(status().isSeeOther())
+                .andReturn();
+        MockHttpSession session = (MockHttpSession) refused.getRequest().getSession();
+        mvc.perform(get("/shop/gauges/" + code).with(signedOn).session(session))
+                .andExpect(content().string(containsString("There is no such day.")))
+                .andExpect(content().string(containsString("value=\"C-772\"")));
+        mvc.perform(form("/shop/gauges/" + code + "/block").param("reason", "dropped"))
+                .andExpect(redirectedUrl("/shop/gauges/" + code));
+        assertThat(page("/shop/gauges/" + code))
+                .contains("dropped", "Unblock it")
+                .doesNotContain("Block it</button>");
+    }
+
+    @Test
+    void whatIsTypedIsNeverMarkup() throws Exception {
+        String code = calibrated("<b onclick=alert(1)>=1+1</b>", "2099-01-01");
+        register.block(hands.act(qa), code, "<script>alert(1)</script>".repeat(160));
+        for (String path :
+                List.of("/shop/gauges/" + code, "/shop/gauges?retired=true", "/shop/gauges/" + code + "/edit")) {
+            assertThat(page(path)).doesNotContain("<b onclick", "<script>alert").contains("&lt;b onclick=alert(1)&gt;");
+        }
+    }
+
+    @Test
+    void theRegisterIsSortedByWhatFallsDueFirstAndGoesOnWhereAPageEnded() throws Exception {
+        String late = calibrated("late", "2031-02-02");
+        String early = calibrated("early", "2031-02-01");
+        String never = register.register(hands.act(qa), next(), entry("never")).code();
+        String list = page("/shop/gauges");
+        assertThat(list.indexOf("/" + never + "\"")).isPositive().isLessThan(list.indexOf("/" + early + "\""));
+        assertThat(list.indexOf("/" + early + "\"")).isLessThan(list.indexOf("/" + late + "\""));
+        assertThat(gauges.page(gauges.byCode(early).orElseThrow(), false, 1))
+                .extracting(Gauge::code)
+                .containsExactly(late);
+        assertThat(gauges.page(gauges.byCode(never).orElseThrow(), false, 200))
+                .extracting(Gauge::code)
+                .contains(early, late)
+                .doesNotContain(never);
+    }
+
+    @Test
+    void aListCostsTwoStatementsHoweverLongItIs() throws Exception {
+        calibrated("one", "2030-01-01");
+        calibrated("two", "2030-01-01");
+        assertThat(statements.during(() -> page("/shop/gauges"))).hasSizeLessThanOrEqualTo(2);
+        String code = calibrated("three", "2030-01-01");
+        assertThat(statements.during(() -> page("/shop/gauges/" + code))).hasSizeLessThanOrEqualTo(5);
+    }
+
+    @Test
+    void theApiDoesWhatTheFormsDoWithTheSameRefusals() throws Exception {
+        String code = next();
+        String body = """
+                {"code": "%s", "what": "torque tool", "aid": false, "ranges": [
+                  {"kind": "TORQUE", "unit": "N·m", "lowest": 2, "highest": 10, "resolution": 0.1, "uPercent": 3.5,
+                   "uSource": "certificate"}]}""".formatted(code);
+        mvc.perform(api("/api/v1/gauges", body))
+                .andExpect(status().isCreated())
+                .andExpect(jsonPath("$.state").value("IN_USE"));
+        mvc.perform(api("/api/v1/gauges", body))
+                .andExpect(status().is(422))
+                .andExpect(header().string("Content-Type", "application/problem+json"))
+                .andExpect(jsonPath("$.field").value("code"))
+                .andExpect(jsonPath("$.instead").isNotEmpty());
+        mvc.perform(api("/api/v1/gauges/" + code + "/calibrations", """
+                        {"calibratedOn": "2026-03-01", "dueOn": "2027-03-01", "certificate": "C-9"}"""))
+                .andExpect(status().isOk())
+                .andExpect(jsonPath("$.dueOn").value("2027-03-01"));
+        mvc.perform(api("/api/v1/gauges/" + code + "/unblock", "{\"reason\": \"why\"}"))
+                .andExpect(status().isConflict());
+        mvc.perform(get("/api/v1/gauges/usable")
+                        .with(signedOn)
+                        .param("kind", "TORQUE")
+                        .param("unit", "N·m"))
+                .andExpect(status().isOk())
+                .andExpect(jsonPath("$[?(@.code == '" + code + "')].u").value(0.35));
+        mvc.perform(get("/api/v1/gauges/XX-404").with(signedOn)).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void aWorkerIsOfferedOnlyWhatAWorkerMayDo() throws Exception {
+        String code = calibrated("for all", "2030-01-01");
+        long worker = hands.hire(Role.STATION_WORKER);
+        String sheet = mvc.perform(get("/shop/gauges/" + code).with(Signed.on(crew.byId(worker))))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(sheet).contains("Block it").doesNotContain("Record the calibration", "Retire", "Unblock");
+    }
+
+    @Test
+    void theFileNeverStartsAFormula() throws Exception {
+        String code = calibrated("=cmd|' /c calc'!A0", "2030-01-01");
+        assertThat(page("/shop/gauges.csv").lines().filter(line -> line.startsWith(code + ",")))
+                .singleElement()
+                .satisfies(line -> assertThat(line)
+                        .contains(",'=cmd|' /c calc'!A0,")
+                        .contains(",2026-03-10,2030-01-01,")
+                        .contains(",0,600,0.01,0.012,"));
+    }
+
+    private String calibrated(String what, String due) {
+        String code = register.register(hands.act(qa), next(), entry(what)).code();
+        register.calibrated(hands.act(qa), code, LocalDate.of(2026, 3, 10), LocalDate.parse(due), "C-1", null, "");
+        return code;
+    }
+
+    private static NewGauge entry(String what) {
+        GaugeRange range = new GaugeRange(
+                "HEIGHT",
+                "mm",
+                BigDecimal.ZERO,
+                new BigDecimal("600"),
+                new BigDecimal("0.01"),
+                new BigDecimal("0.012"),
+                null,
+                "certificate");
+        return new NewGauge(what, null, "", false, List.of(range));
+    }
+
+    private String page(String path) throws Exception {
+        return mvc.perform(get(path).with(signedOn))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+    }
+
+    private MockHttpServletRequestBuilder form(String path) {
+        return post(path)
+                .with(signedOn)
+                .with(csrf())
+                .param("actId", UUID.randomUUID().toString());
+    }
+
+    private MockHttpServletRequestBuilder api(String path, String body) {
+        return post(path)
+                .with(signedOn)
+                .with(csrf())
+                .header("Act-Id", UUID.randomUUID().toString())
+                .contentType(MediaType.APPLICATION_JSON)
+                .content(body);
+    }
+
+    private static String next() {
+        return "GP-" + NUMBER.incrementAndGet();
+    }
+}
