@@ -7,6 +7,7 @@ import org.springframework.boot.autoconfigure.condition.ConditionalOnMissingBean
 import org.springframework.context.annotation.Bean;
 import org.springframework.modulith.Modulithic;
 import org.springframework.scheduling.annotation.EnableScheduling;
+import org.trammel.shop.records.VerifyCommand;
 
 /** The service of one workshop. Its modules are the packages beside this class. */
 @SpringBootApplication
@@ -17,6 +18,9 @@ import org.springframework.scheduling.annotation.EnableScheduling;
 public class TrammelApplication {
 
     public static void main(String[] args) {
+        if (VerifyCommand.isAskedFor(args)) {
+            System.exit(VerifyCommand.run(System.out, args));
+        }
         SpringApplication.run(TrammelApplication.class, args);
     }
 

@@ -2,6 +2,7 @@ package org.trammel.shop.records;
 
 import jakarta.persistence.LockModeType;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Modifying;
@@ -12,6 +13,11 @@ interface ChainHeadRepository extends JpaRepository<ChainHead, String> {
     @Lock(LockModeType.PESSIMISTIC_WRITE)
     @Query("select h from ChainHead h where h.chain = :chain")
     Optional<ChainHead> lock(String chain);
+
+    /** Heads that moved since they were last tied into a checkpoint, in an order that does not matter. */
+    @Query("select h from ChainHead h where h.position > 0 and not exists"
+            + " (select 1 from CheckpointHead c where c.chain = h.chain and c.position = h.position)")
+    Stream<ChainHead> moved();
 
     /** Begins a chain, unless somebody else does so at the same moment; then it waits for them. */
     @Modifying

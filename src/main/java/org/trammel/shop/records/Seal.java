@@ -14,15 +14,29 @@ final class Seal {
     private Seal() {}
 
     static String of(String chain, long position, String previousHash, String payload) {
-        return sha256(
-                (chain + '\n' + position + '\n' + previousHash + '\n' + payload).getBytes(StandardCharsets.UTF_8));
+        return new Stamp().of(chain, position, previousHash, payload);
     }
 
     static String sha256(byte[] bytes) {
+        return HexFormat.of().formatHex(digest().digest(bytes));
+    }
+
+    static MessageDigest digest() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("Every Java platform has SHA-256", e);
+        }
+    }
+
+    /** Makes seals one after the other. */
+    static final class Stamp {
+
+        private final MessageDigest digest = digest();
+
+        String of(String chain, long position, String previousHash, String payload) {
+            String sealed = chain + '\n' + position + '\n' + previousHash + '\n' + payload;
+            return HexFormat.of().formatHex(digest.digest(sealed.getBytes(StandardCharsets.UTF_8)));
         }
     }
 }
