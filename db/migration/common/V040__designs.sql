@@ -7,7 +7,7 @@ create table design (
     constraint design_drawn_for_key unique (drawn_for)
 );
 
--- The approver is named by the customer and is emptied with the customer's data; the log holds no words, only ids.
+-- What people wrote lies among the kept words; the approver's name is erased there with the customer's data.
 create table design_revision (
     id bigint generated always as identity,
     design_id bigint not null,
@@ -21,7 +21,7 @@ create table design_revision (
     test_family varchar(60),
     drawing_sha256 varchar(64),
     drawing_name varchar(200),
-    reason varchar(4000),
+    reason_words bigint,
     begun_by bigint not null,
     begun_at timestamp(6) with time zone not null,
     sent_by bigint,
@@ -30,18 +30,21 @@ create table design_revision (
     approved_at timestamp(6) with time zone,
     approved_on date,
     approved_sha256 varchar(64),
-    approver varchar(200),
+    approver_words bigint,
     checked_at timestamp(6) with time zone,
     released_by bigint,
     released_at timestamp(6) with time zone,
     superseded_at timestamp(6) with time zone,
     withdrawn_by bigint,
     withdrawn_at timestamp(6) with time zone,
-    withdrawn_reason varchar(4000),
+    withdrawn_words bigint,
     version bigint not null,
     constraint design_revision_id_pkey primary key (id),
     constraint design_revision_design_id_position_key unique (design_id, position),
     constraint design_revision_design_id_letter_key unique (design_id, letter),
+    constraint design_revision_reason_words_fkey foreign key (reason_words) references kept_words (id),
+    constraint design_revision_approver_words_fkey foreign key (approver_words) references kept_words (id),
+    constraint design_revision_withdrawn_words_fkey foreign key (withdrawn_words) references kept_words (id),
     constraint design_revision_design_id_fkey foreign key (design_id) references design (id),
     constraint design_revision_state_check check (state in ('DRAFT', 'SENT', 'APPROVED', 'CHECKED', 'RELEASED',
         'SUPERSEDED', 'WITHDRAWN'))
@@ -83,11 +86,12 @@ create table design_check (
     revision_id bigint not null,
     code varchar(30) not null,
     answer varchar(30) not null,
-    decision varchar(4000),
+    decision_words bigint,
     answered_by bigint not null,
     answered_at timestamp(6) with time zone not null,
     constraint design_check_id_pkey primary key (id),
     constraint design_check_revision_id_code_key unique (revision_id, code),
+    constraint design_check_decision_words_fkey foreign key (decision_words) references kept_words (id),
     constraint design_check_revision_id_fkey foreign key (revision_id) references design_revision (id),
     constraint design_check_answer_check check (answer in ('MEETS', 'DECIDED', 'NOT_CONCERNED'))
 );
@@ -108,10 +112,11 @@ create table design_signature (
 create table design_note (
     id bigint generated always as identity,
     revision_id bigint not null,
-    note varchar(4000) not null,
+    note_words bigint not null,
     written_by bigint not null,
     written_at timestamp(6) with time zone not null,
     constraint design_note_id_pkey primary key (id),
+    constraint design_note_note_words_fkey foreign key (note_words) references kept_words (id),
     constraint design_note_revision_id_fkey foreign key (revision_id) references design_revision (id)
 );
 

@@ -43,9 +43,10 @@ create table shop_order (
     closed_at timestamp(6) with time zone,
     cancelled_by bigint,
     cancelled_at timestamp(6) with time zone,
-    cancelled_reason varchar(4000),
+    cancelled_words bigint,
     version bigint not null,
     constraint shop_order_id_pkey primary key (id),
+    constraint shop_order_cancelled_words_fkey foreign key (cancelled_words) references kept_words (id),
     constraint shop_order_number_key unique (number),
     constraint shop_order_entered_act_key unique (entered_act),
     constraint shop_order_design_id_key unique (design_id),
@@ -99,12 +100,14 @@ create table own_part (
     state varchar(30) not null,
     arrived_at timestamp(6) with time zone,
     arrived_by bigint,
-    measured varchar(4000),
+    measured_words bigint,
     ended_at timestamp(6) with time zone,
     ended_by bigint,
-    ended_reason varchar(4000),
+    ended_words bigint,
     version bigint not null,
     constraint own_part_id_pkey primary key (id),
+    constraint own_part_measured_words_fkey foreign key (measured_words) references kept_words (id),
+    constraint own_part_ended_words_fkey foreign key (ended_words) references kept_words (id),
     constraint own_part_order_id_fkey foreign key (order_id) references shop_order (id),
     constraint own_part_state_check check (state in ('EXPECTED', 'WITH_US', 'GIVEN_BACK', 'LOST'))
 );
@@ -116,10 +119,11 @@ create table order_promise (
     order_id bigint not null,
     promised_on date not null,
     percentile numeric(5, 2) not null,
-    reason varchar(4000) not null,
+    reason_words bigint not null,
     promised_by bigint not null,
     promised_at timestamp(6) with time zone not null,
     constraint order_promise_id_pkey primary key (id),
+    constraint order_promise_reason_words_fkey foreign key (reason_words) references kept_words (id),
     constraint order_promise_order_id_fkey foreign key (order_id) references shop_order (id),
     constraint order_promise_percentile_check check (percentile > 0 and percentile < 100)
 );
@@ -131,10 +135,11 @@ create table order_price (
     order_id bigint not null,
     amount numeric(12, 2) not null,
     currency varchar(3) not null,
-    reason varchar(4000) not null,
+    reason_words bigint not null,
     priced_by bigint not null,
     priced_at timestamp(6) with time zone not null,
     constraint order_price_id_pkey primary key (id),
+    constraint order_price_reason_words_fkey foreign key (reason_words) references kept_words (id),
     constraint order_price_order_id_fkey foreign key (order_id) references shop_order (id)
 );
 
@@ -148,10 +153,11 @@ create table order_cost (
     hour_rate numeric(12, 2),
     amount numeric(12, 2),
     currency varchar(3) not null,
-    reason varchar(4000) not null,
+    reason_words bigint not null,
     entered_by bigint not null,
     entered_at timestamp(6) with time zone not null,
     constraint order_cost_id_pkey primary key (id),
+    constraint order_cost_reason_words_fkey foreign key (reason_words) references kept_words (id),
     constraint order_cost_order_id_fkey foreign key (order_id) references shop_order (id),
     constraint order_cost_kind_check check (kind in ('WORK', 'REWORK', 'MATERIAL', 'OUTSIDE'))
 );
@@ -163,14 +169,16 @@ create table order_change (
     id bigint generated always as identity,
     order_id bigint not null,
     state varchar(30) not null,
-    asked varchar(4000) not null,
+    asked_words bigint not null,
     asked_by bigint not null,
     asked_at timestamp(6) with time zone not null,
-    answer varchar(4000),
+    answer_words bigint,
     answered_by bigint,
     answered_at timestamp(6) with time zone,
     version bigint not null,
     constraint order_change_id_pkey primary key (id),
+    constraint order_change_asked_words_fkey foreign key (asked_words) references kept_words (id),
+    constraint order_change_answer_words_fkey foreign key (answer_words) references kept_words (id),
     constraint order_change_order_id_fkey foreign key (order_id) references shop_order (id),
     constraint order_change_state_check check (state in ('ASKED', 'AGREED', 'DECLINED'))
 );

@@ -74,7 +74,8 @@ public class DesignGate {
         }
         String approver = TypedText.line("approver", "Who approved", deed, approval.approver(), NAME);
         day(act, deed, revision, approval.on());
-        revision.approve(act, approval.file(), approval.on(), approver);
+        long name = opening.keep(revision, "approver-named", approver);
+        revision.approve(act, approval.file(), approval.on(), name);
         opening.event(
                 revision,
                 "design-approved",
@@ -123,7 +124,7 @@ public class DesignGate {
         }
         GateEntry entry =
                 entries.findByRevisionIdAndCheck(revisionId, check).orElseGet(() -> new GateEntry(revisionId, check));
-        entry.answer(answer, decision, act);
+        entry.answer(answer, decision == null ? null : opening.keep(revision, "check-reasoned", decision), act);
         entries.save(entry);
         List<GateSignature> lapsed = signed.findByRevisionIdOrderById(revisionId);
         signed.deleteAll(lapsed);

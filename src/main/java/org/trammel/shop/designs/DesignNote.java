@@ -18,15 +18,15 @@ class DesignNote {
     private Long id;
 
     private long revisionId;
-    private String note;
+    private long noteWords;
     private long writtenBy;
     private Instant writtenAt;
 
     protected DesignNote() {}
 
-    DesignNote(long revisionId, String note, Act act) {
+    DesignNote(long revisionId, long noteWords, Act act) {
         this.revisionId = revisionId;
-        this.note = note;
+        this.noteWords = noteWords;
         this.writtenBy = act.by();
         this.writtenAt = act.at();
     }
@@ -35,8 +35,8 @@ class DesignNote {
         return id;
     }
 
-    String note() {
-        return note;
+    long noteWords() {
+        return noteWords;
     }
 
     long writtenBy() {

@@ -64,7 +64,7 @@ class DesignRevision {
     private @Nullable String drawing;
 
     private @Nullable String drawingName;
-    private @Nullable String reason;
+    private @Nullable Long reasonWords;
     private long begunBy;
     private Instant begunAt;
     private @Nullable Long sentBy;
@@ -76,14 +76,14 @@ class DesignRevision {
     @Column(name = "approved_sha256")
     private @Nullable String approvedDrawing;
 
-    private @Nullable String approver;
+    private @Nullable Long approverWords;
     private @Nullable Instant checkedAt;
     private @Nullable Long releasedBy;
     private @Nullable Instant releasedAt;
     private @Nullable Instant supersededAt;
     private @Nullable Long withdrawnBy;
     private @Nullable Instant withdrawnAt;
-    private @Nullable String withdrawnReason;
+    private @Nullable Long withdrawnWords;
 
     @ElementCollection
     @CollectionTable(name = "design_nominal", joinColumns = @JoinColumn(name = "revision_id"))
@@ -121,7 +121,7 @@ class DesignRevision {
     }
 
     /** The next revision: a copy as a draft. The drawing is not copied, since a change wants a drawing of its own. */
-    DesignRevision next(int newPosition, String why, Act act) {
+    DesignRevision next(int newPosition, long why, Act act) {
         DesignRevision next = new DesignRevision();
         next.design = design;
         next.position = newPosition;
@@ -135,7 +135,7 @@ class DesignRevision {
         next.nominals.putAll(nominals);
         next.geometry.putAll(geometry);
         next.components.addAll(components);
-        next.reason = why;
+        next.reasonWords = why;
         next.begunBy = act.by();
         next.begunAt = act.at();
         return next;
@@ -190,7 +190,7 @@ class DesignRevision {
         sentAt = act.at();
     }
 
-    void approve(Act act, String file, LocalDate on, String who) {
+    void approve(Act act, String file, LocalDate on, long who) {
         DesignVerb.APPROVE.refuseUnless(letter, state);
         if (!file.equals(drawing)) {
             throw Refusal.input(
@@ -205,7 +205,7 @@ class DesignRevision {
         approvedAt = act.at();
         approvedOn = on;
         approvedDrawing = file;
-        approver = who;
+        approverWords = who;
     }
 
     void checked(Act act) {
@@ -222,23 +222,18 @@ class DesignRevision {
         releasedAt = act.at();
     }
 
-    void withdraw(Act act, String why) {
+    void withdraw(Act act, long why) {
         DesignVerb.WITHDRAW.refuseUnless(letter, state);
         state = DesignState.WITHDRAWN;
         withdrawnBy = act.by();
         withdrawnAt = act.at();
-        withdrawnReason = why;
+        withdrawnWords = why;
     }
 
     /** A later revision was sent or released. */
     void supersede(Instant at) {
         state = DesignState.SUPERSEDED;
         supersededAt = at;
-    }
-
-    /** The customer asked to be erased. */
-    void forgetApprover() {
-        approver = null;
     }
 
     private static String shortened(@Nullable String sha256) {
@@ -279,7 +274,7 @@ class DesignRevision {
                 version,
                 drawing,
                 drawingName,
-                reason,
+                reasonWords,
                 begunBy,
                 begunAt,
                 sentBy,
@@ -287,14 +282,14 @@ class DesignRevision {
                 approvedBy,
                 approvedAt,
                 approvedOn,
-                approver,
+                approverWords,
                 checkedAt,
                 releasedBy,
                 releasedAt,
                 supersededAt,
                 withdrawnBy,
                 withdrawnAt,
-                withdrawnReason);
+                withdrawnWords);
     }
 
     long id() {
@@ -332,8 +327,8 @@ class DesignRevision {
     }
 
     @Nullable
-    String approver() {
-        return approver;
+    Long approverWords() {
+        return approverWords;
     }
 
     Map<String, Nominal> nominals() {

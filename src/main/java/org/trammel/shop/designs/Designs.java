@@ -12,6 +12,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.Words;
 import org.trammel.shop.routes.RouteSheet;
 
 /** Designs of frames and their revisions, for orders and travellers. */
@@ -23,6 +24,7 @@ public class Designs {
     private final RevisionAct opening;
     private final ActLog log;
     private final Crew crew;
+    private final Words words;
     private final ApplicationEventPublisher events;
 
     Designs(
@@ -31,12 +33,14 @@ public class Designs {
             RevisionAct opening,
             ActLog log,
             Crew crew,
+            Words words,
             ApplicationEventPublisher events) {
         this.designs = designs;
         this.revisions = revisions;
         this.opening = opening;
         this.log = log;
         this.crew = crew;
+        this.words = words;
         this.events = events;
     }
 
@@ -121,8 +125,9 @@ public class Designs {
         }
         crew.require(act.by(), "The approvers' names were not erased.", Role.OWNER);
         for (DesignRevision revision : revisions.ofDesign(designId)) {
-            if (revision.approver() != null) {
-                revision.forgetApprover();
+            Long approver = revision.approverWords();
+            if (approver != null) {
+                words.erase(act, approver);
                 opening.event(revision, "approver-forgotten", Map.of());
             }
         }

@@ -9,7 +9,9 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Files;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.StoredFile;
 import org.trammel.shop.records.TypedText;
 import org.trammel.shop.routes.RouteBook;
 import org.trammel.shop.routes.RouteSheet;
@@ -27,6 +29,7 @@ public class DrawingOffice {
     private final DesignNoteRepository notes;
     private final RevisionAct opening;
     private final RouteBook routes;
+    private final Files files;
     private final ApplicationEventPublisher events;
 
     DrawingOffice(
@@ -34,11 +37,13 @@ public class DrawingOffice {
             DesignNoteRepository notes,
             RevisionAct opening,
             RouteBook routes,
+            Files files,
             ApplicationEventPublisher events) {
         this.revisions = revisions;
         this.notes = notes;
         this.opening = opening;
         this.routes = routes;
+        this.files = files;
         this.events = events;
     }
 
@@ -171,23 +176,27 @@ public class DrawingOffice {
     }
 
     /**
-     * Puts a drawing to the draft; the one before stays among the files.
+     * Puts a drawing to the draft, a PDF or a picture; the one before stays among the files.
      *
-     * @param sha256 of a file that is kept
+     * @param mediaType what the sender says it is; the content decides
      */
-    public DesignSheet draw(Act act, long revisionId, String sha256, String name) {
+    public DesignSheet draw(Act act, long revisionId, byte[] content, String mediaType, String name) {
         Optional<DesignRevision> opened = opening.open(act, DesignVerb.CHANGE, revisionId);
         if (opened.isEmpty()) {
             return opening.load(revisionId).sheet();
         }
         DesignRevision revision = opened.get();
         String deed = DesignVerb.CHANGE.undone(revision.letter());
-        if (!sha256.matches("[0-9a-f]{64}")) {
+        StoredFile file = files.keep(content, mediaType, name);
+        if (!file.isImage() && !file.mediaType().equals("application/pdf")) {
             throw Refusal.input(
-                    "drawing", deed, "The file has no SHA-256 of 64 hexadecimal digits.", "Add the drawing again.");
+                    "drawing",
+                    deed,
+                    "A drawing is a PDF or a picture; this is " + file.mediaType() + ".",
+                    "Save the drawing as a PDF and add that.");
         }
-        revision.draw(sha256, TypedText.line("drawing", "The file name", deed, name, LINE));
-        opening.event(revision, "drawing-added", Map.of("file", sha256));
+        revision.draw(file.sha256(), file.name());
+        opening.event(revision, "drawing-added", Map.of("file", file.sha256()));
         return revision.sheet();
     }
 
@@ -195,9 +204,8 @@ public class DrawingOffice {
     public void note(Act act, long revisionId, String typed) {
         opening.open(act, DesignVerb.NOTE, revisionId).ifPresent(revision -> {
             String deed = DesignVerb.NOTE.undone(revision.letter());
-            DesignNote note =
-                    notes.save(new DesignNote(revisionId, TypedText.words("note", "The note", deed, typed), act));
-            opening.event(revision, "design-noted", Map.of("note", note.id()));
+            String text = TypedText.words("note", "The note", deed, typed);
+            notes.save(new DesignNote(revisionId, opening.keep(revision, "design-noted", text), act));
         });
     }
 
@@ -231,8 +239,8 @@ public class DrawingOffice {
         }
         DesignRevision revision = opened.get();
         String deed = DesignVerb.WITHDRAW.undone(revision.letter());
-        revision.withdraw(act, TypedText.words("reason", "The reason", deed, reason));
-        opening.event(revision, "design-withdrawn", Map.of());
+        String why = TypedText.words("reason", "The reason", deed, reason);
+        revision.withdraw(act, opening.keep(revision, "design-withdrawn", why));
         return revision.summary();
     }
 
@@ -257,7 +265,8 @@ public class DrawingOffice {
                             "Revision " + draft.letter() + " is being drawn already.",
                             "Change revision " + draft.letter() + ", or withdraw it first.");
                 });
-        DesignRevision next = revisions.save(revision.next(last.position() + 1, why, act));
+        long kept = opening.keep(revision, "design-wish", why);
+        DesignRevision next = revisions.save(revision.next(last.position() + 1, kept, act));
         opening.event(next, "design-revised", Map.of("from", revision.id()));
         return next.summary();
     }

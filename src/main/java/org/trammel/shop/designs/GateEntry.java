@@ -34,7 +34,7 @@ class GateEntry {
     @JdbcTypeCode(SqlTypes.VARCHAR)
     private GateAnswer answer;
 
-    private @Nullable String decision;
+    private @Nullable Long decisionWords;
     private long answeredBy;
     private Instant answeredAt;
 
@@ -45,9 +45,9 @@ class GateEntry {
         this.check = check;
     }
 
-    void answer(GateAnswer newAnswer, @Nullable String words, Act act) {
+    void answer(GateAnswer newAnswer, @Nullable Long words, Act act) {
         answer = newAnswer;
-        decision = words;
+        decisionWords = words;
         answeredBy = act.by();
         answeredAt = act.at();
     }
@@ -61,8 +61,8 @@ class GateEntry {
     }
 
     @Nullable
-    String decision() {
-        return decision;
+    Long decisionWords() {
+        return decisionWords;
     }
 
     long answeredBy() {

@@ -11,6 +11,8 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.records.WordsRef;
 
 /** Opens an act on a revision: log first, then who may and from which state. Design and order share one chain. */
 @Component
@@ -19,11 +21,13 @@ class RevisionAct {
     private final DesignRevisionRepository revisions;
     private final ActLog log;
     private final Crew crew;
+    private final Words words;
 
-    RevisionAct(DesignRevisionRepository revisions, ActLog log, Crew crew) {
+    RevisionAct(DesignRevisionRepository revisions, ActLog log, Crew crew, Words words) {
         this.revisions = revisions;
         this.log = log;
         this.crew = crew;
+        this.words = words;
     }
 
     /** The revision to act on; empty if this act was carried out before. */
@@ -58,6 +62,13 @@ class RevisionAct {
         all.put("revision", revision.id());
         all.put("letter", revision.letter());
         log.event(Chains.order(revision.design().drawnFor()), what, all);
+    }
+
+    /** Keeps what somebody wrote, and writes its id and salted hash as an event. */
+    long keep(DesignRevision revision, String what, String text) {
+        WordsRef kept = words.keep(text);
+        event(revision, what, Map.of("words", kept.id(), "sha256", kept.sha256()));
+        return kept.id();
     }
 
     private static Refusal missing(long revisionId) {

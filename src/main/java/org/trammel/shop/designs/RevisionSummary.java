@@ -5,12 +5,13 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One revision in the history of a design: what happened to it, when and by whom.
+ * One revision in the history of a design: what happened to it, when and by whom. Free text is named
+ * by the id of its kept words.
  *
  * @param drawing SHA-256 of the drawing file
  * @param approvedBy who entered the customer's approval
  * @param approvedOn the day the customer approved
- * @param approver the approver's name; null again when the customer was erased
+ * @param approverWords the approver's name, erased with the customer
  */
 public record RevisionSummary(
         long revisionId,
@@ -22,7 +23,7 @@ public record RevisionSummary(
         long version,
         @Nullable String drawing,
         @Nullable String drawingName,
-        @Nullable String reason,
+        @Nullable Long reasonWords,
         long begunBy,
         Instant begunAt,
         @Nullable Long sentBy,
@@ -30,11 +31,11 @@ public record RevisionSummary(
         @Nullable Long approvedBy,
         @Nullable Instant approvedAt,
         @Nullable LocalDate approvedOn,
-        @Nullable String approver,
+        @Nullable Long approverWords,
         @Nullable Instant checkedAt,
         @Nullable Long releasedBy,
         @Nullable Instant releasedAt,
         @Nullable Instant supersededAt,
         @Nullable Long withdrawnBy,
         @Nullable Instant withdrawnAt,
-        @Nullable String withdrawnReason) {}
+        @Nullable Long withdrawnWords) {}

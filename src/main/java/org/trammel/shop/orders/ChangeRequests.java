@@ -25,8 +25,7 @@ public class ChangeRequests {
     public void ask(Act act, long orderId, String typed) {
         opening.open(act, OrderVerb.ASK_CHANGE, orderId).ifPresent(order -> {
             String asked = TypedText.words("asked", "The wish", OrderVerb.ASK_CHANGE.undone(order.number()), typed);
-            OrderChange change = changes.save(new OrderChange(orderId, asked, act));
-            opening.event(order, "change-asked", Map.of("change", change.id()));
+            changes.save(new OrderChange(orderId, opening.keep(order, "change-asked", asked), act));
         });
     }
 
@@ -37,7 +36,8 @@ public class ChangeRequests {
             Optional<OrderChange> found = changes.findById(changeId).filter(one -> one.orderId() == orderId);
             OrderChange change = found.orElseThrow(() -> Refusal.missing(
                     deed, "It has no request with the number " + changeId + ".", "Choose one from the order."));
-            change.answer(agreed, TypedText.words("answer", "The answer", deed, typed), act);
+            String answer = TypedText.words("answer", "The answer", deed, typed);
+            change.answer(agreed, opening.keep(order, "change-reasoned", answer), act);
             opening.event(
                     order,
                     "change-answered",

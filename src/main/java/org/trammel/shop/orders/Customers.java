@@ -12,14 +12,13 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.Words;
 import org.trammel.shop.settings.Settings;
 
 /** Customers and what they told about themselves. */
 @Service
 @Transactional
 public class Customers {
-
-    private static final String ERASED = "(erased on the customer's demand)";
 
     private final CustomerRepository customers;
     private final ShopOrderRepository orders;
@@ -28,6 +27,7 @@ public class Customers {
     private final Designs designs;
     private final ActLog log;
     private final Crew crew;
+    private final Words words;
     private final Settings settings;
 
     Customers(
@@ -38,6 +38,7 @@ public class Customers {
             Designs designs,
             ActLog log,
             Crew crew,
+            Words words,
             Settings settings) {
         this.customers = customers;
         this.orders = orders;
@@ -46,6 +47,7 @@ public class Customers {
         this.designs = designs;
         this.log = log;
         this.crew = crew;
+        this.words = words;
         this.settings = settings;
     }
 
@@ -88,7 +90,13 @@ public class Customers {
         customer.erase(act.at());
         for (ShopOrder order : theirs) {
             riders.findById(order.id()).ifPresent(riders::delete);
-            changes.findByOrderIdOrderById(order.id()).forEach(change -> change.erase(ERASED));
+            changes.findByOrderIdOrderById(order.id()).forEach(change -> {
+                words.erase(act, change.askedWords());
+                Long answer = change.answerWords();
+                if (answer != null) {
+                    words.erase(act, answer);
+                }
+            });
             Long design = order.designId();
             if (design != null) {
                 designs.forgetApprovers(act, design);

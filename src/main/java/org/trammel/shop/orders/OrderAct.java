@@ -10,6 +10,8 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.records.WordsRef;
 
 /** Opens an act on an order: log first, then who may and from which state. */
 @Component
@@ -18,11 +20,13 @@ class OrderAct {
     private final ShopOrderRepository orders;
     private final ActLog log;
     private final Crew crew;
+    private final Words words;
 
-    OrderAct(ShopOrderRepository orders, ActLog log, Crew crew) {
+    OrderAct(ShopOrderRepository orders, ActLog log, Crew crew, Words words) {
         this.orders = orders;
         this.log = log;
         this.crew = crew;
+        this.words = words;
     }
 
     /** The order to act on; empty if this act was carried out before. */
@@ -58,6 +62,13 @@ class OrderAct {
         Map<String, Object> all = new TreeMap<>(facts);
         all.put("order", order.id());
         log.event(Chains.order(order.number()), what, all);
+    }
+
+    /** Keeps what somebody wrote, and writes its id and salted hash as an event. */
+    long keep(ShopOrder order, String what, String text) {
+        WordsRef kept = words.keep(text);
+        event(order, what, Map.of("words", kept.id(), "sha256", kept.sha256()));
+        return kept.id();
     }
 
     private static Refusal missing(long orderId) {

@@ -155,8 +155,7 @@ public class OrderBook {
                         "Settle these first, or confirm that the order is called off as it stands.");
             }
             withdrawDrawings(act, order, reason);
-            order.cancel(act, reason);
-            opening.event(order, "order-cancelled", Map.of("underWay", running.size()));
+            order.cancel(act, opening.keep(order, "order-cancelled", reason));
             events.publishEvent(new OrderEvent.Cancelled(act, orderId));
         });
         return orders.byId(orderId);

@@ -30,10 +30,10 @@ class OrderChange {
     @JdbcTypeCode(SqlTypes.VARCHAR)
     private State state;
 
-    private String asked;
+    private long askedWords;
     private long askedBy;
     private Instant askedAt;
-    private @Nullable String answer;
+    private @Nullable Long answerWords;
     private @Nullable Long answeredBy;
     private @Nullable Instant answeredAt;
 
@@ -59,15 +59,15 @@ class OrderChange {
         }
     }
 
-    OrderChange(long orderId, String asked, Act act) {
+    OrderChange(long orderId, long askedWords, Act act) {
         this.orderId = orderId;
         this.state = State.ASKED;
-        this.asked = asked;
+        this.askedWords = askedWords;
         this.askedBy = act.by();
         this.askedAt = act.at();
     }
 
-    void answer(boolean agreed, String words, Act act) {
+    void answer(boolean agreed, long words, Act act) {
         if (state != State.ASKED) {
             throw Refusal.state(
                     "The change request was not answered.",
@@ -75,15 +75,9 @@ class OrderChange {
                     "Enter a new request if the customer asks again.");
         }
         state = agreed ? State.AGREED : State.DECLINED;
-        answer = words;
+        answerWords = words;
         answeredBy = act.by();
         answeredAt = act.at();
-    }
-
-    /** The customer asked to be erased; these were their words. */
-    void erase(String instead) {
-        asked = instead;
-        answer = answer == null ? null : instead;
     }
 
     long id() {
@@ -98,8 +92,8 @@ class OrderChange {
         return state;
     }
 
-    String asked() {
-        return asked;
+    long askedWords() {
+        return askedWords;
     }
 
     long askedBy() {
@@ -111,8 +105,8 @@ class OrderChange {
     }
 
     @Nullable
-    String answer() {
-        return answer;
+    Long answerWords() {
+        return answerWords;
     }
 
     @Nullable

@@ -33,7 +33,7 @@ class OrderCost {
     private @Nullable BigDecimal hourRate;
     private @Nullable BigDecimal amount;
     private String currency;
-    private String reason;
+    private long reasonWords;
     private long enteredBy;
     private Instant enteredAt;
 
@@ -46,7 +46,7 @@ class OrderCost {
             @Nullable BigDecimal hourRate,
             @Nullable BigDecimal amount,
             String currency,
-            String reason,
+            long reasonWords,
             Act act) {
         this.orderId = orderId;
         this.kind = kind;
@@ -54,7 +54,7 @@ class OrderCost {
         this.hourRate = hourRate;
         this.amount = amount;
         this.currency = currency;
-        this.reason = reason;
+        this.reasonWords = reasonWords;
         this.enteredBy = act.by();
         this.enteredAt = act.at();
     }
@@ -86,8 +86,8 @@ class OrderCost {
         return currency;
     }
 
-    String reason() {
-        return reason;
+    long reasonWords() {
+        return reasonWords;
     }
 
     long enteredBy() {

@@ -21,17 +21,17 @@ class OrderPrice {
     private long orderId;
     private BigDecimal amount;
     private String currency;
-    private String reason;
+    private long reasonWords;
     private long pricedBy;
     private Instant pricedAt;
 
     protected OrderPrice() {}
 
-    OrderPrice(long orderId, BigDecimal amount, String currency, String reason, Act act) {
+    OrderPrice(long orderId, BigDecimal amount, String currency, long reasonWords, Act act) {
         this.orderId = orderId;
         this.amount = amount;
         this.currency = currency;
-        this.reason = reason;
+        this.reasonWords = reasonWords;
         this.pricedBy = act.by();
         this.pricedAt = act.at();
     }
@@ -48,8 +48,8 @@ class OrderPrice {
         return currency;
     }
 
-    String reason() {
-        return reason;
+    long reasonWords() {
+        return reasonWords;
     }
 
     long pricedBy() {

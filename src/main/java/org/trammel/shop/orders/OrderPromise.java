@@ -22,17 +22,17 @@ class OrderPromise {
     private long orderId;
     private LocalDate promisedOn;
     private BigDecimal percentile;
-    private String reason;
+    private long reasonWords;
     private long promisedBy;
     private Instant promisedAt;
 
     protected OrderPromise() {}
 
-    OrderPromise(long orderId, LocalDate promisedOn, BigDecimal percentile, String reason, Act act) {
+    OrderPromise(long orderId, LocalDate promisedOn, BigDecimal percentile, long reasonWords, Act act) {
         this.orderId = orderId;
         this.promisedOn = promisedOn;
         this.percentile = percentile;
-        this.reason = reason;
+        this.reasonWords = reasonWords;
         this.promisedBy = act.by();
         this.promisedAt = act.at();
     }
@@ -49,8 +49,8 @@ class OrderPromise {
         return percentile;
     }
 
-    String reason() {
-        return reason;
+    long reasonWords() {
+        return reasonWords;
     }
 
     long promisedBy() {

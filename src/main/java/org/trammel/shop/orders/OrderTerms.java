@@ -60,7 +60,8 @@ class OrderTerms {
                     "Enter a number from 50 to 99.");
         }
         order.promise(on, percentile);
-        promises.save(new OrderPromise(order.id(), on, percentile, reason, act));
+        promises.save(
+                new OrderPromise(order.id(), on, percentile, opening.keep(order, "promise-reasoned", reason), act));
         opening.event(
                 order,
                 "date-promised",
@@ -94,7 +95,7 @@ class OrderTerms {
         }
         String currency = settings.currency().getCurrencyCode();
         order.price(amount, currency);
-        prices.save(new OrderPrice(order.id(), amount, currency, reason, act));
+        prices.save(new OrderPrice(order.id(), amount, currency, opening.keep(order, "price-reasoned", reason), act));
         opening.event(
                 order, "price-agreed", Map.of("amount", Plain.number(amount).toPlainString(), "currency", currency));
     }

@@ -165,7 +165,7 @@ public class Orders {
                     hours == null ? null : settings.number("cost.hour"),
                     amount,
                     settings.currency().getCurrencyCode(),
-                    why,
+                    opening.keep(order, "cost-reasoned", why),
                     act));
             Map<String, Object> facts = new HashMap<>();
             facts.put("cost", cost.id());

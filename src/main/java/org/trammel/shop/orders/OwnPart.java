@@ -36,10 +36,10 @@ class OwnPart {
 
     private @Nullable Instant arrivedAt;
     private @Nullable Long arrivedBy;
-    private @Nullable String measured;
+    private @Nullable Long measuredWords;
     private @Nullable Instant endedAt;
     private @Nullable Long endedBy;
-    private @Nullable String endedReason;
+    private @Nullable Long endedWords;
 
     @Version
     private long version;
@@ -72,27 +72,27 @@ class OwnPart {
         this.state = State.EXPECTED;
     }
 
-    void arrive(String found, Act act) {
+    void arrive(long found, Act act) {
         refuseUnless(State.EXPECTED, "was not booked in");
         state = State.WITH_US;
-        measured = found;
+        measuredWords = found;
         arrivedAt = act.at();
         arrivedBy = act.by();
     }
 
-    void giveBack(String why, Act act) {
+    void giveBack(long why, Act act) {
         refuseUnless(State.WITH_US, "was not given back");
         end(State.GIVEN_BACK, why, act);
     }
 
-    void lose(String why, Act act) {
+    void lose(long why, Act act) {
         refuseUnless(State.WITH_US, "was not entered as lost");
         end(State.LOST, why, act);
     }
 
-    private void end(State end, String why, Act act) {
+    private void end(State end, long why, Act act) {
         state = end;
-        endedReason = why;
+        endedWords = why;
         endedAt = act.at();
         endedBy = act.by();
     }
@@ -142,8 +142,8 @@ class OwnPart {
     }
 
     @Nullable
-    String measured() {
-        return measured;
+    Long measuredWords() {
+        return measuredWords;
     }
 
     @Nullable
@@ -157,7 +157,7 @@ class OwnPart {
     }
 
     @Nullable
-    String endedReason() {
-        return endedReason;
+    Long endedWords() {
+        return endedWords;
     }
 }

@@ -2,7 +2,7 @@ package org.trammel.shop.orders;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -56,8 +56,11 @@ public class OwnParts {
                 orderId,
                 partId,
                 "own-part-arrived",
-                part -> part.arrive(
-                        TypedText.words("measured", "What was measured", "The part was not booked in.", measured),
+                (order, part) -> part.arrive(
+                        keep(
+                                order,
+                                TypedText.words(
+                                        "measured", "What was measured", "The part was not booked in.", measured)),
                         act));
         if (moved) {
             events.publishEvent(new OrderEvent.OwnPartArrived(act, orderId, partId));
@@ -71,8 +74,9 @@ public class OwnParts {
                 orderId,
                 partId,
                 "own-part-given-back",
-                part -> part.giveBack(
-                        TypedText.words("ended", "The reason", "The part was not given back.", reason), act));
+                (order, part) -> part.giveBack(
+                        keep(order, TypedText.words("ended", "The reason", "The part was not given back.", reason)),
+                        act));
     }
 
     public void lose(Act act, long orderId, long partId, String reason) {
@@ -82,11 +86,19 @@ public class OwnParts {
                 orderId,
                 partId,
                 "own-part-lost",
-                part -> part.lose(
-                        TypedText.words("ended", "What happened", "The part was not entered as lost.", reason), act));
+                (order, part) -> part.lose(
+                        keep(
+                                order,
+                                TypedText.words("ended", "What happened", "The part was not entered as lost.", reason)),
+                        act));
     }
 
-    private boolean move(Act act, String kind, long orderId, long partId, String event, Consumer<OwnPart> move) {
+    private long keep(ShopOrder order, String text) {
+        return opening.keep(order, "own-part-described", text);
+    }
+
+    private boolean move(
+            Act act, String kind, long orderId, long partId, String event, BiConsumer<ShopOrder, OwnPart> move) {
         Optional<ShopOrder> opened = opening.open(act, kind, orderId);
         opened.ifPresent(order -> {
             String deed = "The customer's part of " + order.number() + " stays as it was.";
@@ -95,7 +107,7 @@ public class OwnParts {
                     .filter(one -> one.orderId() == orderId)
                     .orElseThrow(() -> Refusal.missing(
                             deed, "It has no part with the number " + partId + ".", "Choose one from the order."));
-            move.accept(part);
+            move.accept(order, part);
             opening.event(order, event, Map.of("part", partId));
         });
         return opened.isPresent();

@@ -74,7 +74,7 @@ class ShopOrder {
     private @Nullable Instant closedAt;
     private @Nullable Long cancelledBy;
     private @Nullable Instant cancelledAt;
-    private @Nullable String cancelledReason;
+    private @Nullable Long cancelledWords;
 
     @ElementCollection
     @CollectionTable(name = "order_component", joinColumns = @JoinColumn(name = "order_id"))
@@ -192,12 +192,12 @@ class ShopOrder {
         returnedAt = act.at();
     }
 
-    void cancel(Act act, String reason) {
+    void cancel(Act act, long reason) {
         OrderVerb.CANCEL.refuseUnless(number, state);
         state = OrderState.CANCELLED;
         cancelledBy = act.by();
         cancelledAt = act.at();
-        cancelledReason = reason;
+        cancelledWords = reason;
         closedAt = act.at();
     }
 
@@ -296,8 +296,8 @@ class ShopOrder {
     }
 
     @Nullable
-    String cancelledReason() {
-        return cancelledReason;
+    Long cancelledWords() {
+        return cancelledWords;
     }
 
     long version() {

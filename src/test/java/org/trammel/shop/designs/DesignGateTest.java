@@ -58,7 +58,7 @@ class DesignGateTest {
     void theCustomerApprovesTheRevisionThatWasSentLastAndNoOther() {
         long a = frame.sent();
         long b = office.revise(owner(), a, "longer chainstay").revisionId();
-        office.draw(owner(), b, DrawnFrame.FILE, "b.pdf");
+        office.draw(owner(), b, DrawnFrame.PDF, "application/pdf", "b.pdf");
         assertThat(state(a)).isEqualTo(DesignState.SENT);
         office.send(owner(), b);
         assertThat(state(a)).isEqualTo(DesignState.SUPERSEDED);
@@ -101,7 +101,7 @@ class DesignGateTest {
 
         long bare = frame.begin();
         office.change(owner(), bare, null, frame.draft(Map.of()));
-        office.draw(owner(), bare, DrawnFrame.FILE, "frame.pdf");
+        office.draw(owner(), bare, DrawnFrame.PDF, "application/pdf", "frame.pdf");
         frame.approved(frame.sent(bare));
         frame.answerAll(bare);
         Refusal lacking = refusal(() -> sign(bare, frame.owner, Role.OWNER));
@@ -191,7 +191,7 @@ class DesignGateTest {
         assertThat(copy.nominals()).isEqualTo(released.nominals());
         assertThat(copy.drawing()).isNull();
         assertThat(refusal(() -> office.revise(owner(), a, "again")).why()).contains("Revision B is being drawn");
-        office.draw(owner(), b, DrawnFrame.FILE, "b.pdf");
+        office.draw(owner(), b, DrawnFrame.PDF, "application/pdf", "b.pdf");
         frame.checked(frame.approved(frame.sent(b)));
         assertThat(state(a)).isEqualTo(DesignState.RELEASED);
         designs.release(owner(), b, routes.revision(frame.route));

@@ -87,7 +87,7 @@ class DesignRolesTest {
     private void carryOut(String verb, long revision, long person, Role role) {
         switch (verb) {
             case "change" -> office.change(crew.act(person), revision, null, frame.draft(Map.of()));
-            case "draw" -> office.draw(crew.act(person), revision, DrawnFrame.FILE, "frame.pdf");
+            case "draw" -> office.draw(crew.act(person), revision, DrawnFrame.PDF, "application/pdf", "frame.pdf");
             case "nominal" ->
                 office.give(crew.act(person), revision, null, Map.of("080-2", Nominal.of(BigDecimal.ZERO)));
             case "send" -> office.send(crew.act(person), revision);

@@ -42,7 +42,7 @@ class DesignStatesTest {
             return revision;
         }
         if (state == DesignState.WITHDRAWN) {
-            revision.withdraw(ACT, "not wanted");
+            revision.withdraw(ACT, 5);
             return revision;
         }
         revision.send(ACT);
@@ -53,7 +53,7 @@ class DesignStatesTest {
             revision.supersede(ACT.at());
             return revision;
         }
-        revision.approve(ACT, FILE, LocalDate.of(2026, 3, 18), "Rider One");
+        revision.approve(ACT, FILE, LocalDate.of(2026, 3, 18), 5);
         if (state == DesignState.APPROVED) {
             return revision;
         }
@@ -73,15 +73,15 @@ class DesignStatesTest {
             case "draw" -> revision.draw(FILE, "again.pdf");
             case "nominal" -> revision.give(Map.of("080-7", Nominal.of(BigDecimal.ONE)));
             case "send" -> revision.send(ACT);
-            case "approve" -> revision.approve(ACT, FILE, LocalDate.of(2026, 3, 18), "Rider One");
+            case "approve" -> revision.approve(ACT, FILE, LocalDate.of(2026, 3, 18), 5);
             case "sign-twice" -> revision.checked(ACT);
             case "release" -> revision.release(ACT, 7);
-            case "withdraw" -> revision.withdraw(ACT, "not wanted");
+            case "withdraw" -> revision.withdraw(ACT, 5);
             case "answer" -> DesignVerb.ANSWER.refuseUnless(revision.letter(), revision.state());
             case "note" -> DesignVerb.NOTE.refuseUnless(revision.letter(), revision.state());
             case "revise" -> {
                 DesignVerb.REVISE.refuseUnless(revision.letter(), revision.state());
-                assertThat(revision.next(2, "a wish", ACT).state()).isEqualTo(DesignState.DRAFT);
+                assertThat(revision.next(2, 5, ACT).state()).isEqualTo(DesignState.DRAFT);
             }
             default -> throw new IllegalArgumentException(verb);
         }

@@ -1,7 +1,12 @@
 package org.trammel.shop.designs;
 
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -15,7 +20,8 @@ import org.trammel.shop.people.Role;
 public final class DrawnFrame {
 
     public static final String PIN = "481592";
-    public static final String FILE = "ab".repeat(32);
+    public static final byte[] PDF = "%PDF-1.4\ninvented drawing\n%%EOF\n".getBytes(StandardCharsets.US_ASCII);
+    public static final String FILE = sha256(PDF);
 
     public final long owner;
     public final long qa;
@@ -62,7 +68,7 @@ public final class DrawnFrame {
     public long drawn(long revision) {
         desk.office().change(desk.crew().act(owner), revision, null, draft(Map.of()));
         desk.office().give(desk.crew().act(owner), revision, null, Map.of("080-7", Nominal.of(new BigDecimal("65.5"))));
-        desk.office().draw(desk.crew().act(owner), revision, FILE, "frame.pdf");
+        desk.office().draw(desk.crew().act(owner), revision, PDF, "application/pdf", "frame.pdf");
         return revision;
     }
 
@@ -112,6 +118,14 @@ public final class DrawnFrame {
         return revision;
     }
 
+    private static String sha256(byte[] content) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     private long smallRoute() {
         String code = "T"
                 + UUID.randomUUID().toString().replace("-", "").substring(0, 10).toUpperCase();
@@ -158,7 +172,7 @@ public final class DrawnFrame {
 
     private long insert(String sql, Object... values) {
         GeneratedKeyHolder key = new GeneratedKeyHolder();
-        desk.jdbc().sql(sql).params(java.util.Arrays.asList(values)).update(key, "id");
+        desk.jdbc().sql(sql).params(Arrays.asList(values)).update(key, "id");
         return key.getKeyAs(Long.class);
     }
 }

@@ -45,7 +45,7 @@ class OrderStatesTest {
     private static ShopOrder in(OrderState state) {
         ShopOrder order = new ShopOrder("O-1", 1, DETAILS, "EUR", ACT);
         if (state == OrderState.CANCELLED) {
-            order.cancel(ACT, "not wanted");
+            order.cancel(ACT, 5);
             return order;
         }
         if (state == OrderState.ORDERED) {
@@ -87,7 +87,7 @@ class OrderStatesTest {
             case "reopen" -> order.reopen();
             case "ship" -> order.ship(ACT);
             case "take-back" -> order.takeBack(ACT);
-            case "cancel" -> order.cancel(ACT, "not wanted");
+            case "cancel" -> order.cancel(ACT, 5);
             case "reserve-serial", "assign-serial", "ask-change", "answer-change" ->
                 OrderVerb.valueOf(verb.toUpperCase().replace('-', '_')).refuseUnless(order.number(), order.state());
             default -> throw new IllegalArgumentException(verb);

@@ -187,7 +187,7 @@ class OrdersTest {
         assertThat(orders.byId(order.id()).state()).isEqualTo(OrderState.APPROVED);
         assertThat(orders.byId(order.id()).designRevisionId()).isEqualTo(a);
         long b = office.revise(act(), a, "a wish").revisionId();
-        office.draw(act(), b, DrawnFrame.FILE, "b.pdf");
+        office.draw(act(), b, DrawnFrame.PDF, "application/pdf", "b.pdf");
         office.send(act(), b);
         assertThat(orders.byId(order.id()).state()).isEqualTo(OrderState.DESIGNING);
         frame.checked(frame.approved(b));
