@@ -58,3 +58,16 @@ create table first_owner_code (
 );
 
 comment on table sign_on_failure is 'append-only: guesses that were wrong';
+
+create table lifted_lock (
+    id bigint generated always as identity,
+    person_id bigint not null,
+    lifted_by bigint not null,
+    at timestamp(6) with time zone not null,
+    reason varchar(400) not null,
+    constraint lifted_lock_id_pkey primary key (id),
+    constraint lifted_lock_person_id_fkey foreign key (person_id) references person (id),
+    constraint lifted_lock_lifted_by_fkey foreign key (lifted_by) references person (id)
+);
+
+comment on table lifted_lock is 'append-only: locks that were lifted, by whom and why';

@@ -17,5 +17,5 @@ record AtTheDoor(
         @Nullable Person lastDoer) {
 
     /** Request attribute that carries it to the sign-on pages. */
-    static final String ATTRIBUTE = AtTheDoor.class.getName();
+    static final String ATTRIBUTE = "trammel.door";
 }

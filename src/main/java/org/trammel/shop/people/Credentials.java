@@ -7,6 +7,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 
 /** Gives, changes and unlocks PINs and passwords. What is given is shown once and changed at the first sign-on. */
 @Service
@@ -15,13 +16,21 @@ public class Credentials {
 
     private final PersonRepository people;
     private final Crew crew;
+    private final LiftedLockRepository lifts;
     private final Guesses guesses;
     private final SecretHash secrets;
     private final ActLog log;
 
-    Credentials(PersonRepository people, Crew crew, Guesses guesses, SecretHash secrets, ActLog log) {
+    Credentials(
+            PersonRepository people,
+            Crew crew,
+            LiftedLockRepository lifts,
+            Guesses guesses,
+            SecretHash secrets,
+            ActLog log) {
         this.people = people;
         this.crew = crew;
+        this.lifts = lifts;
         this.guesses = guesses;
         this.secrets = secrets;
         this.log = log;
@@ -81,13 +90,11 @@ public class Credentials {
             throw Refusal.person(
                     deed, "Nobody lifts a lock of their own.", "Ask the other of QA lead and owner to do it.");
         }
-        if (reason.isBlank() || reason.length() > 400) {
-            throw Refusal.input(
-                    "reason", deed, "A reason of 1 to 400 characters is kept with it.", "Say why it is lifted.");
-        }
+        String why = TypedText.line("reason", "The reason", deed, reason, 400);
         PersonRow row = lock(personId);
         guesses.lift(personId, row.initials(), act.at());
-        log.event(Chains.SHOP, "lock-lifted", Map.of("person", personId));
+        LiftedLock lifted = lifts.save(new LiftedLock(personId, act.by(), act.at(), why));
+        log.event(Chains.SHOP, "lock-lifted", Map.of("person", personId, "lift", lifted.id()));
     }
 
     /** Whether somebody's PIN or password is locked. */

@@ -19,8 +19,9 @@ final class Doors {
         return STATIC_BEGINNINGS.stream().anyMatch(path::startsWith);
     }
 
+    /** Whether a program asks; the pages that describe the API are read in a browser. */
     static boolean isApi(String path) {
-        return path.startsWith("/api/");
+        return path.startsWith("/api/") && !path.startsWith("/api/docs");
     }
 
     /** A path of our own to go on to, or the other if the wanted one leads away from here. */

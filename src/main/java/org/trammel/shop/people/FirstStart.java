@@ -80,6 +80,8 @@ public class FirstStart {
      * @param address where the request comes from, for counting guesses
      */
     public Person make(UUID actId, String code, String address, Entry entry) {
+        SecretRules.checkPassword("password", entry.password(), entry.initials(), entry.name());
+        SecretRules.checkPin("pin", entry.pin());
         Guess guess = Guess.code(Secret.FIRST_OWNER, address, DEED);
         guesses.count(guess);
         String typed = Devices.hash(code.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9]", ""));
@@ -97,8 +99,6 @@ public class FirstStart {
     }
 
     private Person made(FirstOwnerCode code, Act act, Entry entry) {
-        SecretRules.checkPassword("password", entry.password(), entry.initials(), entry.name());
-        SecretRules.checkPin("pin", entry.pin());
         if (!log.opens(act, "make-first-owner", "person:first", Chains.SHOP)) {
             throw Refusal.state(DEED, "It was made before.", "Sign on.");
         }

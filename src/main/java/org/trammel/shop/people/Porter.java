@@ -1,6 +1,5 @@
 package org.trammel.shop.people;
 
-import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -13,19 +12,14 @@ import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.access.AccessDeniedHandler;
-import org.springframework.security.web.csrf.CsrfException;
-import org.springframework.web.servlet.HandlerExceptionResolver;
-import org.trammel.shop.records.Refusal;
 
 /** Turns away who may not come in: a browser is sent to the sign-on page, a program gets a problem document. */
 final class Porter implements AuthenticationEntryPoint, AccessDeniedHandler {
 
     private final FirstStart firstStart;
-    private final HandlerExceptionResolver answers;
 
-    Porter(FirstStart firstStart, HandlerExceptionResolver answers) {
+    Porter(FirstStart firstStart) {
         this.firstStart = firstStart;
-        this.answers = answers;
     }
 
     @Override
@@ -53,19 +47,8 @@ final class Porter implements AuthenticationEntryPoint, AccessDeniedHandler {
 
     @Override
     public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException reason)
-            throws IOException, ServletException {
-        Refusal refusal = reason instanceof CsrfException
-                ? Refusal.person(
-                        "This was not done.",
-                        "The page it was sent from is not one that this browser has just loaded from here.",
-                        "Load the page again and repeat it.")
-                : Refusal.person(
-                        "This was not done.",
-                        "Who is signed on here may read it at most.",
-                        "Let somebody do it whose role allows it.");
-        if (answers.resolveException(request, response, null, refusal) == null && !response.isCommitted()) {
-            response.sendError(HttpStatus.FORBIDDEN.value());
-        }
+            throws IOException {
+        response.sendError(HttpStatus.FORBIDDEN.value());
     }
 
     private static String next(HttpServletRequest request, String path) {

@@ -13,6 +13,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
 
 /** Changes who works here: takes people on, renames them, gives roles, names deputies, notes who is away or leaves. */
@@ -73,7 +74,7 @@ public class Roster {
         String deed = "Nobody was renamed.";
         crew.require(act.by(), deed, Role.OWNER, Role.QA_LEAD);
         PersonRow row = working(personId, deed);
-        row.rename(checkedName(name, deed));
+        row.rename(TypedText.line("name", "The name", deed, name, 120));
         PersonName kept = names.save(new PersonName(personId, row.name(), act.at(), act.by()));
         log.event(Chains.SHOP, "renamed", Map.of("person", personId, "name", kept.id()));
         people.flush();
@@ -248,8 +249,12 @@ public class Roster {
         if (roles.isEmpty()) {
             throw Refusal.input("roles", deed, "No role was chosen.", "Choose at least one.");
         }
-        PersonRow row = people.save(
-                new PersonRow(mark, checkedName(name, deed), freshBadge(), settings.dayOf(act.at()), roles));
+        PersonRow row = people.save(new PersonRow(
+                mark,
+                TypedText.line("name", "The name", deed, name, 120),
+                freshBadge(),
+                settings.dayOf(act.at()),
+                roles));
         names.save(new PersonName(row.id(), row.name(), act.at(), act.by()));
         log.event(
                 Chains.SHOP,
@@ -264,7 +269,7 @@ public class Roster {
     }
 
     private String freshBadge() {
-        return "TB" + secrets.fresh(10).toUpperCase(Locale.ROOT);
+        return "B" + secrets.freshDigits(11);
     }
 
     private void requireMayGive(Act act, Set<Role> roles, String deed) {
@@ -290,14 +295,6 @@ public class Roster {
                     deed, row.initials() + " does not work here any more.", "Take them on again with new initials.");
         }
         return row;
-    }
-
-    private static String checkedName(String name, String deed) {
-        String plain = name.strip();
-        if (plain.isEmpty() || plain.length() > 120 || plain.chars().anyMatch(Character::isISOControl)) {
-            throw Refusal.input("name", deed, "A name has 1 to 120 characters.", "Enter the name.");
-        }
-        return plain;
     }
 
     private static void requireOrder(String field, LocalDate from, @Nullable LocalDate until, String deed) {

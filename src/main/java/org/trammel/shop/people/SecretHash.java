@@ -52,7 +52,16 @@ class SecretHash {
         return pin;
     }
 
-    /** A one-time password, or the text of a badge, of this length. */
+    /** The text of a badge: digits, which a scanner types alike on every keyboard. */
+    String freshDigits(int length) {
+        StringBuilder made = new StringBuilder();
+        for (int i = 0; i < length; i++) {
+            made.append(random.nextInt(10));
+        }
+        return made.toString();
+    }
+
+    /** A one-time password of this length. */
     String fresh(int length) {
         StringBuilder made = new StringBuilder();
         for (int i = 0; i < length; i++) {

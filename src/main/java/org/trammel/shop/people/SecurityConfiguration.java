@@ -1,21 +1,21 @@
 package org.trammel.shop.people;
 
 import java.time.Clock;
-import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpMethod;
 import org.springframework.security.authentication.AuthenticationManager;
+import org.springframework.security.authentication.AuthenticationServiceException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.savedrequest.NullRequestCache;
-import org.springframework.web.servlet.HandlerExceptionResolver;
 
 /**
  * Who may come in at all. Everything is shut unless it is named here, and what each may do is checked again by the
@@ -88,8 +88,8 @@ class SecurityConfiguration {
     }
 
     @Bean
-    Porter porter(FirstStart firstStart, @Qualifier("handlerExceptionResolver") HandlerExceptionResolver answers) {
-        return new Porter(firstStart, answers);
+    Porter porter(FirstStart firstStart) {
+        return new Porter(firstStart);
     }
 
     private HttpSecurity shut(HttpSecurity http, SignOnFilter filter, Porter porter, String policy) throws Exception {
@@ -101,16 +101,13 @@ class SecurityConfiguration {
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
                         .permissionsPolicyHeader(
                                 permissions -> permissions.policy("camera=(self), microphone=(), geolocation=()"))
-                        .crossOriginOpenerPolicy(opener -> opener.policy(
-                                org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter
-                                        .CrossOriginOpenerPolicy.SAME_ORIGIN)))
+                        .crossOriginOpenerPolicy(opener -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN)))
                 .addFilterBefore(filter, AnonymousAuthenticationFilter.class)
                 .exceptionHandling(
                         answers -> answers.authenticationEntryPoint(porter).accessDeniedHandler(porter));
     }
 
     private static Authentication refuse(Authentication authentication) {
-        throw new org.springframework.security.authentication.AuthenticationServiceException(
-                "People sign on at the sign-on page");
+        throw new AuthenticationServiceException("People sign on at the sign-on page");
     }
 }

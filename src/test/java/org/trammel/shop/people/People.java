@@ -24,15 +24,24 @@ class People {
     private final FirstStart firstStart;
     private final Devices devices;
     private final Crew crew;
+    private final PersonRepository rows;
     private final TestClock clock;
     private Long owner;
 
-    People(Roster roster, Credentials credentials, FirstStart firstStart, Devices devices, Crew crew, TestClock clock) {
+    People(
+            Roster roster,
+            Credentials credentials,
+            FirstStart firstStart,
+            Devices devices,
+            Crew crew,
+            PersonRepository rows,
+            TestClock clock) {
         this.roster = roster;
         this.credentials = credentials;
         this.firstStart = firstStart;
         this.devices = devices;
         this.crew = crew;
+        this.rows = rows;
         this.clock = clock;
     }
 
@@ -89,6 +98,10 @@ class People {
 
     void withdraw(Enrolled tablet) {
         devices.withdraw(act(owner()), tablet.device().id());
+    }
+
+    String badge(Person person) {
+        return rows.findById(person.id()).orElseThrow().badge();
     }
 
     static String initials() {

@@ -1,0 +1,100 @@
+package org.trammel.shop.people;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.settings.Settings;
+
+/** Puts together what the sheet of a person shows to somebody. */
+@Component
+@Transactional(readOnly = true)
+class PersonSheets {
+
+    private final PersonRepository people;
+    private final PersonNameRepository names;
+    private final DeputyRepository deputies;
+    private final AbsenceRepository absences;
+    private final SignOnFailureRepository failures;
+    private final LiftedLockRepository lifts;
+    private final Qualifications qualifications;
+    private final Guesses guesses;
+    private final CrewLists lists;
+    private final Crew crew;
+    private final Settings settings;
+
+    PersonSheets(
+            PersonRepository people,
+            PersonNameRepository names,
+            DeputyRepository deputies,
+            AbsenceRepository absences,
+            SignOnFailureRepository failures,
+            LiftedLockRepository lifts,
+            Qualifications qualifications,
+            Guesses guesses,
+            CrewLists lists,
+            Crew crew,
+            Settings settings) {
+        this.people = people;
+        this.names = names;
+        this.deputies = deputies;
+        this.absences = absences;
+        this.failures = failures;
+        this.lifts = lifts;
+        this.qualifications = qualifications;
+        this.guesses = guesses;
+        this.lists = lists;
+        this.crew = crew;
+        this.settings = settings;
+    }
+
+    PersonSheet of(long personId, Person who) {
+        Person person = crew.byId(personId);
+        PersonRow row = people.findById(personId).orElseThrow();
+        boolean keeper = who.isAny(Role.OWNER, Role.QA_LEAD);
+        boolean self = who.id() == personId;
+        LocalDate today = settings.today();
+        int warnDays = settings.whole("qualification.warn.days");
+        return new PersonSheet(
+                lists.of(person),
+                who.seesPersonalData() ? person.name() : person.initials(),
+                row.joinedOn(),
+                row.leftOn(),
+                qualifications.of(personId).stream()
+                        .map(sheet -> held(sheet, today, warnDays))
+                        .toList(),
+                keeper ? names.findByPersonIdOrderBySinceAscIdAsc(personId) : List.of(),
+                deputies.findByPersonIdOrderById(personId).stream()
+                        .map(one -> new PersonSheet.StandIn(
+                                one.role(), RoleWords.of(one.role()), one.fromOn(), one.untilOn(), one.open(today)))
+                        .toList(),
+                who.seesPersonalData()
+                        ? absences.findByPersonIdOrderByFromOn(personId).stream()
+                                .filter(one -> !one.untilOn().isBefore(today))
+                                .map(one -> new PersonSheet.Away(one.fromOn(), one.untilOn()))
+                                .toList()
+                        : List.of(),
+                keeper || self ? failures.findTop10ByPersonIdOrderByIdDesc(personId) : List.of(),
+                keeper || self ? lifts(personId) : List.of(),
+                row.pinHash() != null,
+                row.pinOneTime(),
+                row.passwordHash() != null,
+                guesses.locked(personId, row.initials()),
+                keeper,
+                self);
+    }
+
+    private List<PersonSheet.Lifted> lifts(long personId) {
+        return lifts.findTop5ByPersonIdOrderByIdDesc(personId).stream()
+                .map(one -> new PersonSheet.Lifted(
+                        one.at(), crew.byId(one.liftedBy()).initials(), one.reason()))
+                .toList();
+    }
+
+    private static PersonSheet.Held held(Qualification sheet, LocalDate today, int warnDays) {
+        LocalDate until = sheet.until();
+        Standing.State state = sheet.state(today);
+        boolean soon = state == Standing.State.VALID && until != null && !until.isAfter(today.plusDays(warnDays));
+        return new PersonSheet.Held(sheet, state, until, soon, MayDo.words(sheet.kind()));
+    }
+}
