@@ -79,11 +79,11 @@ final class RouteDrawing {
         svg.line(hold, AXIS + 9, hold, HEIGHT - 22, Svg.BLUE, 1, null);
         double wanted = Math.max(hold - 4, end + 12);
         if (wanted + width <= WIDTH) {
-            svg.text(wanted, baseline, words, FIGURES, "start", Svg.INK_2, false);
+            svg.aside(wanted, baseline, words, FIGURES, "start");
         } else if (WIDTH - 4 - width > end) {
-            svg.text(WIDTH - 4, baseline, words, FIGURES, "end", Svg.INK_2, false);
+            svg.aside(WIDTH - 4, baseline, words, FIGURES, "end");
         } else if (now >= 0 && x(now, stops.size()) - width > 8) {
-            svg.text(x(now, stops.size()) - 8, baseline, words, FIGURES, "end", Svg.INK_2, false);
+            svg.aside(x(now, stops.size()) - 8, baseline, words, FIGURES, "end");
         }
     }
 

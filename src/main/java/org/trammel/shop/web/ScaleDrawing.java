@@ -136,7 +136,7 @@ final class ScaleDrawing {
     private void side(double at, String anchor, String word) {
         double width = Svg.wide(word, 16);
         if (anchor.equals("start") ? free(at, at + width) : free(at - width, at)) {
-            svg.text(at, size.axis() + size.figures() + 11, word, 16, anchor, Svg.INK_2, false);
+            svg.aside(at, size.axis() + size.figures() + 11, word, 16, anchor);
         }
     }
 

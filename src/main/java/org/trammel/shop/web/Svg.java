@@ -143,6 +143,14 @@ final class Svg {
         return this;
     }
 
+    /** Text that a small screen leaves out, because something else says it too. */
+    Svg aside(double x, double y, String words, double size, String anchor) {
+        out.append("<g class=\"aside\">");
+        text(x, y, words, size, anchor, INK_2, false);
+        out.append("</g>");
+        return this;
+    }
+
     String done() {
         return out.append("</svg>").toString();
     }

@@ -8,7 +8,10 @@ import org.springframework.boot.test.context.TestComponent;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.TestClock;
+import org.trammel.shop.records.Refusal;
 import org.trammel.shop.web.RouteView.Progress;
 import org.trammel.shop.web.RouteView.Stop;
 
@@ -66,6 +69,19 @@ class Samples {
         model.addAttribute("used", Duration.ofMinutes(35));
         model.addAttribute("allowed", Duration.ofHours(3));
         return "web-test/weld";
+    }
+
+    @GetMapping("/samples/key")
+    String key() {
+        return "web-test/key";
+    }
+
+    @PostMapping("/samples/key")
+    String keyed(@RequestParam String value) {
+        if (value.equals("refuse")) {
+            throw Refusal.input("value", "The reading was not recorded.", "It is not a number.", "Key it again.");
+        }
+        return "redirect:/samples/key?done";
     }
 
     static RouteView route() {

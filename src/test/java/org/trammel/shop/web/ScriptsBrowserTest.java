@@ -1,0 +1,198 @@
+package org.trammel.shop.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.Cookie;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+@Tag("browser")
+class ScriptsBrowserTest {
+
+    private static FaceServer server;
+    private static Playwright playwright;
+    private static Browser browser;
+
+    private BrowserContext context;
+    private Page page;
+    private final List<String> complaints = new ArrayList<>();
+
+    @BeforeAll
+    static void opens() {
+        server = new FaceServer(Samples.class);
+        playwright = Playwright.create();
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(Path.of(System.getProperty("trammel.chromium", "/usr/bin/chromium")))
+                        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic")));
+    }
+
+    @AfterAll
+    static void closes() {
+        browser.close();
+        playwright.close();
+        server.close();
+    }
+
+    @BeforeEach
+    void aFreshTablet() {
+        server.reachable(true);
+        server.sent().clear();
+        context = browser.newContext(new Browser.NewContextOptions().setViewportSize(1280, 800));
+        page = context.newPage();
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error") && !message.text().startsWith("Failed to load resource")) {
+                complaints.add(message.text());
+            }
+        });
+    }
+
+    @AfterEach
+    void nothingWasRefusedByThePolicy() {
+        context.close();
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void keysWriteAFigureAndEnterSendsIt() {
+        page.navigate(server.at("/samples/key"));
+        page.waitForFunction("document.getElementById('f-value').inputMode === 'none'");
+        for (String key : List.of("1", "4", ",", ",", "5", "9", "rub out")) {
+            page.locator(".key", new Page.LocatorOptions())
+                    .getByText(key, exactly())
+                    .click();
+        }
+        page.getByText("non-drive up", new Page.GetByTextOptions().setExact(true))
+                .click();
+        assertThat(page.inputValue("#f-value")).isEqualTo("14,5");
+        page.locator(".key.enter").click();
+        page.waitForURL("**/samples/key?done");
+        assertThat(server.sent()).singleElement().satisfies(form -> {
+            assertThat(form).containsEntry("value", "14,5").containsEntry("side", "NON_DRIVE");
+            assertThat(form.get("actId")).matches("[0-9a-f-]{36}");
+            assertThat(form.get("deviceAt")).matches("\\d{4}-\\d\\d-\\d\\dT.*Z");
+        });
+    }
+
+    @Test
+    void aLostAnswerKeepsThePageAndTheSameActIsSentAgain() {
+        page.navigate(server.at("/samples/key"));
+        page.fill("#f-value", "0,3");
+        server.reachable(false);
+        page.locator(".key.enter").click();
+        page.waitForSelector(".strip.unsent");
+        assertThat(page.isEnabled(".key.enter")).isTrue();
+        assertThat(page.inputValue("#f-value")).isEqualTo("0,3");
+        server.reachable(true);
+        page.locator(".key.enter").click();
+        page.waitForURL("**/samples/key?done");
+        List<String> ids =
+                server.sent().stream().map(form -> form.get("actId")).distinct().toList();
+        assertThat(ids).hasSize(1);
+    }
+
+    @Test
+    void changedContentAfterALostAnswerIsAnotherAct() {
+        page.navigate(server.at("/samples/key"));
+        page.fill("#f-value", "0,3");
+        server.reachable(false);
+        page.locator(".key.enter").click();
+        page.waitForSelector(".strip.unsent");
+        server.reachable(true);
+        page.fill("#f-value", "0,4");
+        page.locator(".key.enter").click();
+        page.waitForURL("**/samples/key?done");
+        assertThat(server.sent().stream().map(form -> form.get("actId")).distinct())
+                .hasSize(2);
+    }
+
+    @Test
+    void aRefusedFormComesBackWithTheFocusOnItsRefusal() {
+        page.navigate(server.at("/samples/key"));
+        page.fill("#f-value", "refuse");
+        page.locator(".key.enter").click();
+        page.waitForSelector(".refusal");
+        assertThat(page.evaluate("document.activeElement.className")).isEqualTo("refusal");
+        assertThat(page.inputValue("#f-value")).isEqualTo("refuse");
+    }
+
+    @Test
+    void everythingWorksWithoutScript() {
+        try (BrowserContext bare = browser.newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
+            Page plain = bare.newPage();
+            plain.navigate(server.at("/samples/key"));
+            assertThat(plain.locator(".key.digit").first().isVisible()).isFalse();
+            plain.fill("#f-value", "0,3");
+            plain.getByText("drive up", new Page.GetByTextOptions().setExact(true))
+                    .click();
+            plain.locator(".key.enter").click();
+            plain.waitForURL("**/samples/key?done");
+            plain.getByText("Night sheet").click();
+            plain.waitForSelector("html[data-theme=night]");
+            assertThat(server.sent().get(0)).containsEntry("value", "0,3").containsEntry("side", "DRIVE");
+        }
+    }
+
+    @Test
+    void aReaderTypesIntoTheScanFieldWhereverTheFocusIs() {
+        page.navigate(server.at("/samples/desk"));
+        page.waitForFunction("document.querySelector('form.scan') !== null");
+        page.waitForLoadState();
+        page.locator(".desk .tb a").first().focus();
+        page.keyboard().type("AV26-101-H");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/samples/frames?code=AV26-101-H");
+    }
+
+    @Test
+    void theNightSheetComesAtOnceAndStays() {
+        page.navigate(server.at("/samples/desk"));
+        page.getByText("Night sheet").click();
+        page.waitForSelector("html[data-theme=night]");
+        page.reload();
+        assertThat(page.getAttribute("html", "data-theme")).isEqualTo("night");
+    }
+
+    @Test
+    void whileTheGlassIsWipedNothingCanBeTapped() {
+        page.clock().install();
+        page.navigate(server.at("/samples/key"));
+        page.waitForSelector("[data-behaviour=wipe]:not([hidden])");
+        page.click("[data-behaviour=wipe]");
+        assertThat(page.evaluate("document.querySelector('.field').inert")).isEqualTo(true);
+        page.clock().runFor(10_500);
+        assertThat(page.evaluate("document.querySelector('.field').inert")).isEqualTo(false);
+    }
+
+    @Test
+    void axeFindsNothingOnAnyPartOfTheSheet() {
+        for (String theme : List.of("paper", "night")) {
+            context.addCookies(List.of(new Cookie("trammel-theme", theme).setUrl(server.at("/"))));
+            for (String sample : List.of("desk", "station", "weld", "key")) {
+                page.navigate(server.at("/samples/" + sample));
+                assertThat(new AxeBuilder(page).analyze().getViolations())
+                        .as(sample + " on " + theme)
+                        .extracting(rule -> rule.getId() + " " + rule.getNodes())
+                        .isEmpty();
+            }
+        }
+    }
+
+    private static com.microsoft.playwright.Locator.GetByTextOptions exactly() {
+        return new com.microsoft.playwright.Locator.GetByTextOptions().setExact(true);
+    }
+}
