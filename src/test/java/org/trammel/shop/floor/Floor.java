@@ -1,0 +1,241 @@
+package org.trammel.shop.floor;
+
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyLong;
+import static org.mockito.ArgumentMatchers.anyString;
+import static org.mockito.Mockito.when;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.test.context.TestComponent;
+import org.trammel.calc.marks.SerialNumber;
+import org.trammel.shop.TestClock;
+import org.trammel.shop.TestCrew;
+import org.trammel.shop.designs.DesignSheet;
+import org.trammel.shop.designs.DesignState;
+import org.trammel.shop.designs.Designs;
+import org.trammel.shop.designs.Nominal;
+import org.trammel.shop.gauges.GaugeRange;
+import org.trammel.shop.gauges.GaugeRegister;
+import org.trammel.shop.gauges.NewGauge;
+import org.trammel.shop.inspection.ReadingLine;
+import org.trammel.shop.inspection.Readings;
+import org.trammel.shop.orders.OrderSheet;
+import org.trammel.shop.orders.OrderState;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.people.Qualification;
+import org.trammel.shop.people.Qualifications;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.routes.RouteBook;
+import org.trammel.shop.routes.RouteSheet;
+import org.trammel.shop.travellers.Bench;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Release;
+import org.trammel.shop.travellers.Travellers;
+
+/** A shop floor with a crew, gauges and frames on small routes of the test's own. */
+@TestComponent
+public class Floor {
+
+    private static final AtomicLong NEXT = new AtomicLong(1);
+
+    private final Orders orders;
+    private final Designs designs;
+    private final RouteBook book;
+    private final Release release;
+    private final Travellers travellers;
+    private final Bench bench;
+    private final Readings readings;
+    private final GaugeRegister register;
+    private final Qualifications qualifications;
+    private final TestCrew crew;
+    private final TestClock clock;
+    private final Map<Long, String> serials = new ConcurrentHashMap<>();
+    private final Map<Long, RouteSheet> routes = new ConcurrentHashMap<>();
+    private final Map<Long, DesignSheet> drawings = new ConcurrentHashMap<>();
+
+    Floor(
+            Orders orders,
+            Designs designs,
+            RouteBook book,
+            Release release,
+            Travellers travellers,
+            Bench bench,
+            Readings readings,
+            GaugeRegister register,
+            Qualifications qualifications,
+            TestCrew crew,
+            TestClock clock) {
+        this.orders = orders;
+        this.designs = designs;
+        this.book = book;
+        this.release = release;
+        this.travellers = travellers;
+        this.bench = bench;
+        this.readings = readings;
+        this.register = register;
+        this.qualifications = qualifications;
+        this.crew = crew;
+        this.clock = clock;
+    }
+
+    /** Opens the books. The mocks are reset between tests, so every test calls it first. */
+    public void open() {
+        when(orders.byId(anyLong())).thenAnswer(i -> order(i.getArgument(0)));
+        when(orders.assignSerial(any(), anyLong())).thenAnswer(i -> serials.get(i.<Long>getArgument(1)));
+        when(orders.began(any(), anyLong(), anyLong(), anyString())).thenAnswer(i -> order(i.getArgument(1)));
+        when(designs.release(any(), anyLong(), any())).thenAnswer(i -> drawings.get(i.<Long>getArgument(1)));
+        when(book.revision(anyLong())).thenAnswer(i -> routes.get(i.<Long>getArgument(0)));
+    }
+
+    private OrderSheet order(long id) {
+        return new OrderSheet(
+                id,
+                "T-" + id,
+                serials.get(id),
+                false,
+                "test frame",
+                "AL6061",
+                "HARDTAIL",
+                OrderState.APPROVED,
+                LocalDate.of(2026, 4, 10),
+                new BigDecimal("85"),
+                id,
+                id,
+                "TEST",
+                "SE",
+                TestClock.START,
+                null);
+    }
+
+    /** A frame of the shop floor. */
+    public record Frame(long orderId, long travellerId, String serial) {}
+
+    /** Releases a frame on a route; nominals may be given by characteristic code. */
+    public Frame frame(RouteSheet route, Map<String, Nominal> nominals) {
+        long id = NEXT.getAndIncrement();
+        String letters = "" + (char) ('B' + id / 100000 % 20) + (char) ('A' + id / 1000 / 100 % 20 + id / 1000 % 5);
+        SerialNumber serial = SerialNumber.of(letters, (int) (id / 1000 % 100), (int) (id % 1000));
+        serials.put(id, serial.stored());
+        long owner = crew.hire(Role.OWNER);
+        release.release(act(owner), id, drawing(route.metal(), "A", nominals), book(route));
+        return new Frame(id, travellers.inForce(serial.stored(), "").travellerId(), serial.stored());
+    }
+
+    public Frame frame(RouteSheet route) {
+        return frame(route, Map.of());
+    }
+
+    /** Enters a route in the book; gives the id of its revision. */
+    public long book(RouteSheet route) {
+        long id = NEXT.getAndIncrement();
+        routes.put(id, route);
+        return id;
+    }
+
+    /** Enters a drawing; gives the id of its revision. */
+    public long drawing(String metal, String letter, Map<String, Nominal> nominals) {
+        long id = NEXT.getAndIncrement();
+        drawings.put(
+                id,
+                new DesignSheet(
+                        id,
+                        id,
+                        "T-" + id,
+                        letter,
+                        DesignState.RELEASED,
+                        metal,
+                        "HARDTAIL",
+                        "test frame",
+                        null,
+                        nominals,
+                        Map.of(),
+                        List.of(),
+                        null,
+                        null));
+        return id;
+    }
+
+    public long hire(Role... roles) {
+        return crew.hire(roles);
+    }
+
+    /** Somebody who holds a qualification that needs no confirmation. */
+    public long qualified(String kind, Role... roles) {
+        long person = crew.hire(roles);
+        qualifications.enter(
+                act(crew.hire(Role.QA_LEAD)),
+                person,
+                Qualification.of(kind, "shop rule", LocalDate.of(2025, 1, 1), LocalDate.of(2027, 1, 1), false));
+        return person;
+    }
+
+    public Act act(long by) {
+        return crew.act(by);
+    }
+
+    /** An act that a device sent at a time of its own. */
+    public Act act(long by, Instant deviceAt) {
+        return new Act(UUID.randomUUID(), by, null, clock.instant(), deviceAt);
+    }
+
+    /** A gauge in date. */
+    public String gauge(String kind, String unit, @Nullable String u) {
+        long qa = crew.hire(Role.QA_LEAD);
+        String code = "G" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(java.util.Locale.ROOT);
+        BigDecimal least = new BigDecimal("0.001");
+        register.register(
+                act(qa),
+                code,
+                new NewGauge(
+                        "gauge of a test",
+                        null,
+                        "bench",
+                        u == null,
+                        List.of(new GaugeRange(
+                                kind,
+                                unit,
+                                new BigDecimal("-2000"),
+                                new BigDecimal("2000"),
+                                u == null ? null : least,
+                                u == null ? null : new BigDecimal(u),
+                                null,
+                                "from memory"))));
+        register.calibrated(
+                act(qa), code, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 12, 31), "C-1", null, "as it should be");
+        return code;
+    }
+
+    public FrameSheet sheet(Frame frame) {
+        return travellers.sheet(frame.travellerId());
+    }
+
+    public FrameSheet.OperationSheetOfFrame at(Frame frame) {
+        return java.util.Objects.requireNonNull(sheet(frame).at());
+    }
+
+    /** Ticks every step of the operation at hand that is not ticked. */
+    public void tickAll(Frame frame, long by) {
+        for (FrameSheet.StepLine step : at(frame).steps()) {
+            if (!step.ticked()) {
+                bench.tick(act(by), List.of(step.stepId()), null, null);
+            }
+        }
+    }
+
+    public ReadingLine read(long by, long characteristicId, String gauge, String... values) {
+        return readings.read(
+                act(by),
+                characteristicId,
+                new Readings.Input(
+                        java.util.Arrays.stream(values).map(BigDecimal::new).toList(), gauge, null, true));
+    }
+}

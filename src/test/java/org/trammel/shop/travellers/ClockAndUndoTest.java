@@ -1,0 +1,122 @@
+package org.trammel.shop.travellers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.trammel.shop.floor.SmallRoute.op;
+
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.routes.Signer;
+
+class ClockAndUndoTest extends AtTheBench {
+
+    @Test
+    void aClosedWindowKeepsTheOperationShutUntilItsStartIsDoneAgain() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("140").step("blast").sheet(), op("150").step("spray").sheet())
+                .window("BLAST", 240, "140", "150")
+                .sheet());
+        floor.tickAll(frame, worker);
+        clock.pass(Duration.ofMinutes(240));
+        assertThat(floor.sheet(frame).inTheWay()).isEmpty();
+        clock.pass(Duration.ofMinutes(1));
+        List<Long> spray = List.of(floor.at(frame).steps().get(0).stepId());
+        refused(() -> bench.tick(floor.act(worker), spray, null, null), "BLAST", "closed at");
+        rework.redoForClock(floor.act(worker), floor.at(frame).line().operationId(), "BLAST");
+        assertThat(floor.at(frame).line().code()).isEqualTo("140");
+        floor.tickAll(frame, worker);
+        bench.tick(floor.act(worker), spray, null, null);
+    }
+
+    @Test
+    void aWaitingTimeKeepsTheOperationShutUntilItIsOver() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("070").step("weld").sheet(), op("110").step("age").sheet())
+                .wait("NATURAL-AGE", 72 * 60, "070", "110")
+                .sheet());
+        floor.tickAll(frame, worker);
+        List<Long> age = List.of(floor.at(frame).steps().get(0).stepId());
+        clock.pass(Duration.ofHours(72).minusSeconds(1));
+        refused(() -> bench.tick(floor.act(worker), age, null, null), "ends at");
+        clock.pass(Duration.ofSeconds(1));
+        bench.tick(floor.act(worker), age, null, null);
+    }
+
+    @Test
+    void aWindowClosesOnTheEarliestPossibleStartAndADeviceThatRunsAheadGainsNothing() {
+        SmallRoute route = SmallRoute.of(
+                        op("090").step("quench").sheet(),
+                        op("100").step("measure").sheet())
+                .window("W", 60, "090", "100");
+        var late = floor.frame(route.sheet());
+        bench.tick(
+                floor.act(worker, clock.instant().minus(Duration.ofMinutes(10))),
+                List.of(floor.at(late).steps().get(0).stepId()),
+                null,
+                null);
+        assertThat(floor.sheet(late).clocks().get(0).endsAt())
+                .isEqualTo(clock.instant().plus(Duration.ofMinutes(50)));
+        var ahead = floor.frame(route.sheet());
+        bench.tick(
+                floor.act(worker, clock.instant().plus(Duration.ofHours(2))),
+                List.of(floor.at(ahead).steps().get(0).stepId()),
+                null,
+                null);
+        assertThat(floor.sheet(ahead).clocks().get(0).endsAt())
+                .isEqualTo(clock.instant().plus(Duration.ofMinutes(60)));
+    }
+
+    @Test
+    void aTickIsTakenBackFreelyForTwoMinutesThenWithAReasonThenOnlyByTheQaLead() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("030").step("cut").step("deburr").sheet(),
+                        op("040").step("form").sheet())
+                .sheet());
+        long cut = floor.at(frame).steps().get(0).stepId();
+        bench.tick(floor.act(worker), List.of(cut), null, null);
+        clock.pass(Duration.ofMinutes(2));
+        refused(() -> bench.untick(floor.act(second), cut, "not mine"), "ticked by");
+        bench.untick(floor.act(worker), cut, null);
+        bench.tick(floor.act(worker), List.of(cut), null, null);
+        clock.pass(Duration.ofSeconds(121));
+        refused(() -> bench.untick(floor.act(worker), cut, null), "free 2 minutes are over");
+        bench.untick(floor.act(worker), cut, "wrong tube");
+        floor.tickAll(frame, worker);
+        floor.tickAll(frame, worker);
+        refused(() -> bench.untick(floor.act(worker), cut, "wrong tube"), "later operation has begun");
+        bench.untick(floor.act(qa), cut, "wrong tube after all");
+        assertThat(floor.at(frame).line().code()).isEqualTo("030");
+    }
+
+    @Test
+    void takingBackATickOpensTheSignedPointAgainAndItsSignatureNoLongerCounts() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("080").step("a").hold(Signer.SECOND).sheet(),
+                        op("090").step("b").sheet())
+                .sheet());
+        long step = floor.at(frame).steps().get(0).stepId();
+        floor.tickAll(frame, worker);
+        long point = floor.at(frame).line().operationId();
+        signing.sign(floor.act(second), point, second, Signer.SECOND);
+        refused(() -> bench.untick(floor.act(worker), step, null), "signed");
+        bench.untick(floor.act(qa), step, "seen from the root side: not through");
+        floor.tickAll(frame, worker);
+        assertThat(floor.at(frame).line().state()).isEqualTo(OperationState.AT_POINT);
+        signing.sign(floor.act(second), point, second, Signer.SECOND);
+        assertThat(floor.at(frame).line().code()).isEqualTo("090");
+    }
+
+    @Test
+    void aWitnessPointIsPassedAfterThirtyMinutesWithoutAWitness() {
+        var frame = floor.frame(
+                SmallRoute.of(op("060").step("tack").witness().sheet()).sheet());
+        floor.tickAll(frame, worker);
+        long point = floor.at(frame).line().operationId();
+        clock.pass(Duration.ofMinutes(29));
+        refused(() -> signing.passWitness(floor.act(worker), point), "30 minutes");
+        clock.pass(Duration.ofMinutes(1));
+        signing.passWitness(floor.act(worker), point);
+        assertThat(floor.sheet(frame).head().state()).isEqualTo(TravellerState.FINISHED);
+    }
+}
