@@ -76,7 +76,6 @@ class ChainVerificationTest {
             delimiter = '|',
             quoteCharacter = '~',
             value = {
-                "id|id = default",
                 "chain|chain = 'frame:OTHER'",
                 "position|position = 70",
                 "act_id|act_id = '00000000-0000-0000-0000-000000000001'",
@@ -95,6 +94,27 @@ class ChainVerificationTest {
             assertThat(fault.chain()).isEqualTo(FIRST);
             assertThat(fault.position()).isBetween(3L, 4L);
         });
+    }
+
+    /** The number a database gives a record cannot be assigned, so it is changed by writing the record again. */
+    @Test
+    void aRecordThatWasTakenOutAndPutBackIsFound() {
+        String columns = "chain, position, act_id, at, kind, subject, payload, previous_hash, hash, place";
+        assertThat(history.after(owner -> {
+                            owner.update(
+                                    "insert into log_entry (" + columns + ") select 'aside', 3, gen_random_uuid(), at,"
+                                            + " kind, subject, payload, previous_hash, hash, place from log_entry"
+                                            + " where chain = ? and position = 3",
+                                    FIRST);
+                            owner.update("delete from log_entry where chain = ? and position = 3", FIRST);
+                            owner.update(
+                                    "update log_entry set chain = ?, act_id = cast(? as uuid) where chain = 'aside'",
+                                    FIRST,
+                                    actOf(owner));
+                        })
+                        .faults())
+                .extracting(Fault::position)
+                .contains(4L);
     }
 
     @ParameterizedTest
@@ -312,6 +332,12 @@ class ChainVerificationTest {
                 "--spring.datasource.username=" + DATABASE.user(),
                 "--spring.datasource.password=" + DATABASE.password());
         return Map.entry(code, out.toString(StandardCharsets.UTF_8).strip());
+    }
+
+    /** The act of the record put aside, as its content says. */
+    private static String actOf(JdbcTemplate owner) {
+        String payload = owner.queryForObject("select payload from log_entry where chain = 'aside'", String.class);
+        return payload.substring(8, 44);
     }
 
     private static void move(JdbcTemplate owner, int from, int to) {
