@@ -19,6 +19,8 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.records.WordsRef;
 import org.trammel.shop.settings.Settings;
 
 /** The verbs on the register of gauges. Anybody at work may set a gauge aside; the QA lead alone lets it back. */
@@ -31,6 +33,7 @@ public class GaugeRegister {
     private final GaugeKindRepository kinds;
     private final Crew crew;
     private final Settings settings;
+    private final Words words;
     private final ActLog log;
     private final ApplicationEventPublisher events;
 
@@ -41,6 +44,7 @@ public class GaugeRegister {
             GaugeKindRepository kinds,
             Crew crew,
             Settings settings,
+            Words words,
             ActLog log,
             ApplicationEventPublisher events) {
         this.rows = rows;
@@ -49,6 +53,7 @@ public class GaugeRegister {
         this.kinds = kinds;
         this.crew = crew;
         this.settings = settings;
+        this.words = words;
         this.log = log;
         this.events = events;
     }
@@ -216,9 +221,10 @@ public class GaugeRegister {
         GaugeRow row = required(code);
         String not = row.code() + " was not blocked.";
         requireAtWork(act, not);
-        row.block(TypedText.words("reason", "Reason", not, reason), act.at());
+        String why = TypedText.words("reason", "Reason", not, reason);
+        row.block(why, act.at());
         rows.saveAndFlush(row);
-        log.event(Chains.SHOP, "gauge-blocked", facts(row));
+        log.event(Chains.SHOP, "gauge-blocked", said(facts(row), why));
         return row.gauge();
     }
 
@@ -231,9 +237,10 @@ public class GaugeRegister {
         GaugeRow row = required(code);
         String not = row.code() + " was not unblocked.";
         crew.require(act.by(), not, Role.QA_LEAD);
-        row.unblock(TypedText.words("reason", "Reason", not, reason), act.at());
+        String why = TypedText.words("reason", "Reason", not, reason);
+        row.unblock(why, act.at());
         rows.saveAndFlush(row);
-        log.event(Chains.SHOP, "gauge-unblocked", facts(row));
+        log.event(Chains.SHOP, "gauge-unblocked", said(facts(row), why));
         return row.gauge();
     }
 
@@ -265,7 +272,7 @@ public class GaugeRegister {
         facts.put("foundOn", read.foundOn().toString());
         facts.put("lastGoodOn", lastGood == null ? "" : lastGood.toString());
         facts.put("error", read.error() == null ? "" : read.error().toPlainString() + " " + read.unit());
-        log.event(Chains.SHOP, "gauge-failed", facts);
+        log.event(Chains.SHOP, "gauge-failed", said(facts, note));
         events.publishEvent(new GaugeFailed(
                 act, row.id(), row.code(), means, lastGood, read.foundOn(), read.error(), read.unit(), read.errorAt()));
         return row.gauge();
@@ -280,9 +287,10 @@ public class GaugeRegister {
         GaugeRow row = required(code);
         String not = row.code() + " was not retired.";
         crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
-        row.retire(TypedText.words("reason", "Reason", not, reason), act.at());
+        String why = TypedText.words("reason", "Reason", not, reason);
+        row.retire(why, act.at());
         rows.saveAndFlush(row);
-        log.event(Chains.SHOP, "gauge-retired", facts(row));
+        log.event(Chains.SHOP, "gauge-retired", said(facts(row), why));
         return row.gauge();
     }
 
@@ -332,6 +340,13 @@ public class GaugeRegister {
             throw Refusal.person(
                     not, "Only people at work in the shop change the register.", "Let somebody of the crew do it.");
         }
+    }
+
+    private Map<String, Object> said(Map<String, Object> facts, String why) {
+        WordsRef ref = words.keep(why);
+        facts.put("words", ref.id());
+        facts.put("sha256", ref.sha256());
+        return facts;
     }
 
     private static Map<String, Object> facts(GaugeRow row) {

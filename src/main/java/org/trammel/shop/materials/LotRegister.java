@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -18,8 +18,11 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Files;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.records.WordsRef;
 import org.trammel.shop.settings.Settings;
 
 /** The verbs on a lot itself: received, certified, released by the QA lead, set aside by anybody, blocked, used up. */
@@ -35,6 +38,8 @@ public class LotRegister {
     private final TraceHolds traceHolds;
     private final Crew crew;
     private final Settings settings;
+    private final Files files;
+    private final Words words;
     private final ActLog log;
     private final ApplicationEventPublisher events;
 
@@ -45,6 +50,8 @@ public class LotRegister {
             TraceHolds traceHolds,
             Crew crew,
             Settings settings,
+            Files files,
+            Words words,
             ActLog log,
             ApplicationEventPublisher events) {
         this.rows = rows;
@@ -53,6 +60,8 @@ public class LotRegister {
         this.traceHolds = traceHolds;
         this.crew = crew;
         this.settings = settings;
+        this.files = files;
+        this.words = words;
         this.log = log;
         this.events = events;
     }
@@ -101,6 +110,7 @@ public class LotRegister {
                         not, "Somebody else changed it meanwhile.", "Look at it as it is now and correct it again.");
             }
             row.correct(read(entry, row.code(), not));
+            return Map.of();
         });
     }
 
@@ -108,17 +118,20 @@ public class LotRegister {
      * Records the certificate.
      *
      * @param type such as 3.1 or batch
-     * @param file hash of the file kept; null to leave what is there
+     * @param file the certificate itself; null to leave what is there
      */
     @Transactional
-    public Lot certify(Act act, String code, String type, String number, @Nullable String file) {
+    public Lot certify(Act act, String code, String type, String number, @Nullable CertificateFile file) {
         return change(act, "certify-lot", code, "lot-certified", row -> {
             String not = "The certificate of " + row.code() + " was not recorded.";
             requireAtWork(act, not);
-            row.certify(
-                    TypedText.line("certificateType", "Type of certificate", not, type, 30),
-                    TypedText.line("certificate", "Certificate", not, number, 200),
-                    file);
+            String kind = TypedText.line("certificateType", "Type of certificate", not, type, 30);
+            String named = TypedText.line("certificate", "Certificate", not, number, 200);
+            String kept = file == null
+                    ? null
+                    : files.keep(file.content(), file.mediaType(), file.name()).sha256();
+            row.certify(kind, named, kept);
+            return kept == null ? Map.of() : Map.of("file", kept);
         });
     }
 
@@ -128,6 +141,7 @@ public class LotRegister {
         return change(act, "release-lot", code, "lot-released", row -> {
             crew.require(act.by(), row.code() + " was not released.", Role.QA_LEAD);
             row.release(settings.today(), act.at());
+            return Map.of();
         });
     }
 
@@ -137,7 +151,9 @@ public class LotRegister {
         return change(act, "quarantine-lot", code, "lot-quarantined", row -> {
             String not = row.code() + " was not quarantined.";
             requireAtWork(act, not);
-            row.quarantine(TypedText.words("reason", "Reason", not, reason), act.at());
+            String why = TypedText.words("reason", "Reason", not, reason);
+            row.quarantine(why, act.at());
+            return said(why);
         });
     }
 
@@ -147,7 +163,9 @@ public class LotRegister {
         return change(act, "use-up-lot", code, "lot-used-up", row -> {
             String not = row.code() + " was not written off.";
             requireAtWork(act, not);
-            row.useUp(TypedText.words("reason", "Reason", not, reason), act.at());
+            String why = TypedText.words("reason", "Reason", not, reason);
+            row.useUp(why, act.at());
+            return said(why);
         });
     }
 
@@ -173,17 +191,20 @@ public class LotRegister {
         LotRow row = locked(code);
         String not = code + " was not blocked.";
         crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
-        row.block(TypedText.words("reason", "Reason", not, reason), act.at());
+        String why = TypedText.words("reason", "Reason", not, reason);
+        row.block(why, act.at());
         rows.saveAndFlush(row);
-        log.event(Chains.SHOP, "lot-blocked", facts(row));
+        Map<String, Object> facts = facts(row);
+        facts.putAll(said(why));
+        log.event(Chains.SHOP, "lot-blocked", facts);
         // Read again under the lot's lock: an issue may have come in between.
         List<WentInto> places = uses.wentInto(row.id());
         places.stream()
                 .map(LotRegister::chain)
                 .filter(chain -> !chain.equals(Chains.SHOP))
                 .distinct()
-                .forEach(chain -> log.event(chain, "lot-blocked", facts(row)));
-        traceHolds.place(act, row.code(), places, row.lot().stateReason());
+                .forEach(chain -> log.event(chain, "lot-blocked", facts));
+        traceHolds.place(act, row.code(), places, why);
         events.publishEvent(new LotBlocked(act, row.id(), row.code(), row.kind(), places));
         return row.lot();
     }
@@ -192,15 +213,17 @@ public class LotRegister {
         return Lots.chain(place.serial());
     }
 
-    private Lot change(Act act, String kind, String typed, String what, Consumer<LotRow> verb) {
+    private Lot change(Act act, String kind, String typed, String what, Function<LotRow, Map<String, ?>> verb) {
         String code = label(typed);
         if (!log.opens(act, kind, "lot:" + code, Chains.SHOP)) {
             return required(code).lot();
         }
         LotRow row = locked(code);
-        verb.accept(row);
+        Map<String, ?> more = verb.apply(row);
         rows.saveAndFlush(row);
-        log.event(Chains.SHOP, what, facts(row));
+        Map<String, Object> facts = facts(row);
+        facts.putAll(more);
+        log.event(Chains.SHOP, what, facts);
         return row.lot();
     }
 
@@ -290,6 +313,11 @@ public class LotRegister {
 
     static String label(String typed) {
         return typed.strip().toUpperCase(Locale.ROOT);
+    }
+
+    private Map<String, Object> said(String why) {
+        WordsRef ref = words.keep(why);
+        return Map.of("words", ref.id(), "sha256", ref.sha256());
     }
 
     private static Map<String, Object> facts(LotRow row) {

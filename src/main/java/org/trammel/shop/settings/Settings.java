@@ -16,6 +16,8 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.records.WordsRef;
 
 /**
  * The settings of the shop. Readers ask a copy in memory that is at most a few seconds old, so that a page costs no
@@ -26,12 +28,14 @@ public class Settings {
 
     private final SettingRepository rows;
     private final SettingsCopy copy;
+    private final Words words;
     private final ActLog log;
     private final Clock clock;
 
-    Settings(SettingRepository rows, SettingsCopy copy, ActLog log, Clock clock) {
+    Settings(SettingRepository rows, SettingsCopy copy, Words words, ActLog log, Clock clock) {
         this.rows = rows;
         this.copy = copy;
+        this.words = words;
         this.log = log;
         this.clock = clock;
     }
@@ -142,18 +146,17 @@ public class Settings {
                     "Enter another value, or the same value with a better source.");
         }
         SettingRow row = rows.save(new SettingRow(key, worth, from, why, act));
+        WordsRef said = words.keep(from + "\n" + why);
         log.event(
                 Chains.SHOP,
                 "setting-changed",
                 Map.of(
-                        "key",
-                        key,
-                        "setting",
-                        row.id(),
-                        "before",
-                        before.id(),
-                        "number",
-                        definition.kind().figure() ? worth : ""));
+                        "key", key,
+                        "setting", row.id(),
+                        "before", before.id(),
+                        "number", definition.kind().figure() ? worth : "",
+                        "words", said.id(),
+                        "sha256", said.sha256()));
         copy.changed();
         return row.setting(definition.unit());
     }
