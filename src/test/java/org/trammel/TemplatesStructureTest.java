@@ -21,6 +21,9 @@ class TemplatesStructureTest {
 
     private static final Pattern TAG = Pattern.compile("<[\\w:]+(?:\\s+[\\w:-]+(?:=\"[^\"]*\")?)*\\s*/?>");
 
+    private static final Pattern BEAN_ARGUMENT =
+            Pattern.compile("th:(?:replace|insert)=\"[^\"]*\\$\\{[^\"}]*@[^\"]*\"");
+
     private static final Pattern CONDITION = Pattern.compile("th:(?:if|unless|each)=\"");
 
     private static final Pattern RAW_MARKUP = Pattern.compile("th:utext");
@@ -54,6 +57,13 @@ class TemplatesStructureTest {
                 .isEmpty();
     }
 
+    /** The engine refuses a bean among the arguments of a fragment when the page is drawn; th:with takes it before. */
+    @Test
+    void noFragmentTakesABeanAsItsArgument() {
+        assertThat(Sources.findings(TEMPLATES, file -> Sources.matches(BEAN_ARGUMENT, Sources.text(file))))
+                .isEmpty();
+    }
+
     private static List<String> unasked(String template) {
         return Sources.matches(TAG, template).stream()
                 .filter(tag ->
@@ -63,6 +73,8 @@ class TemplatesStructureTest {
 
     @Test
     void aSlipIsFound() {
+        assertThat(Sources.matches(BEAN_ARGUMENT, "<p th:replace=\"~{parts :: frame(${@fmt.mark(s)})}\"></p>"))
+                .hasSize(1);
         assertThat(unasked("<p th:if=\"${a > b}\" th:replace=\"~{x}\"></p>")).hasSize(1);
         assertThat(unasked("<th:block th:if=\"${a > b}\"><p th:replace=\"~{x}\"></p></th:block>"))
                 .isEmpty();
