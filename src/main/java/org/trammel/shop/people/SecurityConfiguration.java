@@ -8,10 +8,11 @@ import org.springframework.http.HttpMethod;
 import org.springframework.security.authentication.AuthenticationManager;
 import org.springframework.security.authentication.AuthenticationServiceException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
-import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
+import org.springframework.security.web.authentication.session.NullAuthenticatedSessionStrategy;
+import org.springframework.security.web.context.RequestAttributeSecurityContextRepository;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
@@ -93,9 +94,14 @@ class SecurityConfiguration {
     }
 
     private HttpSecurity shut(HttpSecurity http, SignOnFilter filter, Porter porter, String policy) throws Exception {
-        return http.sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+        return http.sessionManagement(session -> session.disable())
+                .securityContext(
+                        context -> context.securityContextRepository(new RequestAttributeSecurityContextRepository()))
                 .requestCache(cache -> cache.requestCache(new NullRequestCache()))
-                .csrf(csrf -> csrf.spa().csrfTokenRepository(pageTokens()))
+                .csrf(csrf -> csrf.spa()
+                        .csrfTokenRepository(pageTokens())
+                        // Every request signs on anew here, and a new page token each time would shut all open pages.
+                        .sessionAuthenticationStrategy(new NullAuthenticatedSessionStrategy()))
                 .logout(logout -> logout.disable())
                 .headers(headers -> headers.contentSecurityPolicy(csp -> csp.policyDirectives(policy))
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))

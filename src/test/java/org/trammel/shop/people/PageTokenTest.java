@@ -56,6 +56,24 @@ class PageTokenTest {
                 .andExpect(redirectedUrl("/station"));
     }
 
+    @Test
+    void itStaysTheSameWhileSomebodyIsSignedOnSoThatNoOpenPageIsShut() throws Exception {
+        Enrolled tablet = people.tablet();
+        Person welder = people.somebody(Role.WELDER);
+        Cookie device = new Cookie("trammel-device", tablet.token());
+        Cookie token = mvc.perform(get("/sign-on").cookie(device))
+                .andReturn()
+                .getResponse()
+                .getCookie("XSRF-TOKEN");
+        mvc.perform(signOn(welder).cookie(device, token).header("X-XSRF-TOKEN", token.getValue()))
+                .andExpect(redirectedUrl("/station"));
+        assertThat(mvc.perform(get("/sign-on").cookie(device, token))
+                        .andReturn()
+                        .getResponse()
+                        .getCookie("XSRF-TOKEN"))
+                .isNull();
+    }
+
     private static MockHttpServletRequestBuilder signOn(Person person) {
         return post("/sign-on").param("person", "" + person.id()).param("pin", People.PIN);
     }
