@@ -64,10 +64,17 @@ create table lifted_lock (
     person_id bigint not null,
     lifted_by bigint not null,
     at timestamp(6) with time zone not null,
-    reason varchar(400) not null,
+    reason_id bigint not null,
     constraint lifted_lock_id_pkey primary key (id),
     constraint lifted_lock_person_id_fkey foreign key (person_id) references person (id),
-    constraint lifted_lock_lifted_by_fkey foreign key (lifted_by) references person (id)
+    constraint lifted_lock_lifted_by_fkey foreign key (lifted_by) references person (id),
+    constraint lifted_lock_reason_id_fkey foreign key (reason_id) references kept_words (id)
 );
 
 comment on table lifted_lock is 'append-only: locks that were lifted, by whom and why';
+
+insert into setting_definition (code, place, sequence, name, explanation, kind, unit, lowest, highest) values
+('signon.desk.minutes', 'Stations', 221, 'Desk locks after', 'Time without a touch after which a desk asks for the password again.', 'WHOLE', 'min', 1, 480);
+
+insert into setting (code, worth, source, reason, by_person, since) values
+('signon.desk.minutes', '30', 'shop default, to be owned by the QA lead', 'Shipped with the program', 0, timestamp with time zone '2000-01-01 00:00:00+00');

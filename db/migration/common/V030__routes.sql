@@ -25,7 +25,7 @@ create table route_revision (
     drawn_at timestamp(6) with time zone not null,
     released_by bigint,
     released_at timestamp(6) with time zone,
-    reason_words bigint,
+    reason varchar(1000),
     content_sha256 varchar(64),
     superseded_at timestamp(6) with time zone,
     edits integer not null,

@@ -2,6 +2,8 @@
 // file's hash, so a module is fetched once and only where a page needs it.
 import(address("send"));
 
+const seen = new WeakSet();
+
 function address(behaviour) {
   return document.querySelector(`link[rel=modulepreload][data-module="${behaviour}"]`)?.href;
 }
@@ -9,7 +11,8 @@ function address(behaviour) {
 for (const element of document.querySelectorAll("[data-behaviour]")) {
   for (const behaviour of element.dataset.behaviour.split(" ")) {
     const from = address(behaviour);
-    if (from) {
+    if (from && !seen.has(element)) {
+      seen.add(element);
       import(from).then((module) => module.default(element));
     }
   }

@@ -8,6 +8,8 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.records.WordsRef;
 
 /** Gives, changes and unlocks PINs and passwords. What is given is shown once and changed at the first sign-on. */
 @Service
@@ -17,6 +19,7 @@ public class Credentials {
     private final PersonRepository people;
     private final Crew crew;
     private final LiftedLockRepository lifts;
+    private final Words words;
     private final Guesses guesses;
     private final SecretHash secrets;
     private final ActLog log;
@@ -25,12 +28,14 @@ public class Credentials {
             PersonRepository people,
             Crew crew,
             LiftedLockRepository lifts,
+            Words words,
             Guesses guesses,
             SecretHash secrets,
             ActLog log) {
         this.people = people;
         this.crew = crew;
         this.lifts = lifts;
+        this.words = words;
         this.guesses = guesses;
         this.secrets = secrets;
         this.log = log;
@@ -93,8 +98,9 @@ public class Credentials {
         String why = TypedText.line("reason", "The reason", deed, reason, 400);
         PersonRow row = lock(personId);
         guesses.lift(personId, row.initials(), act.at());
-        LiftedLock lifted = lifts.save(new LiftedLock(personId, act.by(), act.at(), why));
-        log.event(Chains.SHOP, "lock-lifted", Map.of("person", personId, "lift", lifted.id()));
+        WordsRef kept = words.keep(why);
+        lifts.save(new LiftedLock(personId, act.by(), act.at(), kept.id()));
+        log.event(Chains.SHOP, "lock-lifted", Map.of("person", personId, "words", kept.id(), "sha256", kept.sha256()));
     }
 
     /** Whether somebody's PIN or password is locked. */

@@ -85,7 +85,7 @@ class Doorkeeper {
         if (doer == null || place == null) {
             return new AtTheDoor(device.deviceId, device.deviceName, device.tablet, served, null, null);
         }
-        Instant locksAt = locksAt(device.deviceId, place.since, place.lastSeen);
+        Instant locksAt = locksAt(device.deviceId, device.tablet, place.since, place.lastSeen);
         if (!clock.instant().isBefore(locksAt)) {
             return new AtTheDoor(device.deviceId, device.deviceName, device.tablet, served, null, doer);
         }
@@ -95,8 +95,9 @@ class Doorkeeper {
     }
 
     /** When a sign-on locks: some minutes after the last use, and after a long shift in any case. */
-    Instant locksAt(long deviceId, Instant since, Instant written) {
-        Instant idle = lastSeen.of(deviceId, written).plus(Duration.ofMinutes(settings.whole("signon.lock.minutes")));
+    Instant locksAt(long deviceId, boolean tablet, Instant since, Instant written) {
+        int minutes = settings.whole(tablet ? "signon.lock.minutes" : "signon.desk.minutes");
+        Instant idle = lastSeen.of(deviceId, written).plus(Duration.ofMinutes(minutes));
         Instant longest = since.plus(LONGEST);
         return idle.isBefore(longest) ? idle : longest;
     }

@@ -27,16 +27,16 @@ class LiftedLock {
     @Column(nullable = false)
     private Instant at;
 
-    @Column(nullable = false)
-    private String reason;
+    @Column(name = "reason_id", nullable = false)
+    private long reasonId;
 
     protected LiftedLock() {}
 
-    LiftedLock(long personId, long liftedBy, Instant at, String reason) {
+    LiftedLock(long personId, long liftedBy, Instant at, long reasonId) {
         this.personId = personId;
         this.liftedBy = liftedBy;
         this.at = at;
-        this.reason = reason;
+        this.reasonId = reasonId;
     }
 
     long id() {
@@ -54,7 +54,7 @@ class LiftedLock {
         return at;
     }
 
-    String reason() {
-        return reason;
+    long reasonId() {
+        return reasonId;
     }
 }

@@ -20,10 +20,10 @@ record PersonSheet(
         LocalDate joinedOn,
         @Nullable LocalDate leftOn,
         List<Held> qualifications,
-        List<PersonName> names,
+        List<Named> names,
         List<StandIn> standsIn,
         List<Away> absences,
-        List<SignOnFailure> failures,
+        List<Wrong> failures,
         List<Lifted> lifts,
         boolean pin,
         boolean pinGiven,
@@ -68,6 +68,12 @@ record PersonSheet(
             LocalDate from,
             @Nullable LocalDate until,
             boolean open) {}
+
+    /** A name and since when. */
+    record Named(String name, Instant since) {}
+
+    /** A guess that was wrong. */
+    record Wrong(Instant at, String secret, boolean locked) {}
 
     /** A lock that was lifted. */
     record Lifted(Instant at, String by, String reason) {}

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.records.Words;
 import org.trammel.shop.settings.Settings;
 
 /** Puts together what the sheet of a person shows to somebody. */
@@ -17,6 +18,7 @@ class PersonSheets {
     private final AbsenceRepository absences;
     private final SignOnFailureRepository failures;
     private final LiftedLockRepository lifts;
+    private final Words words;
     private final Qualifications qualifications;
     private final Guesses guesses;
     private final CrewLists lists;
@@ -30,6 +32,7 @@ class PersonSheets {
             AbsenceRepository absences,
             SignOnFailureRepository failures,
             LiftedLockRepository lifts,
+            Words words,
             Qualifications qualifications,
             Guesses guesses,
             CrewLists lists,
@@ -41,6 +44,7 @@ class PersonSheets {
         this.absences = absences;
         this.failures = failures;
         this.lifts = lifts;
+        this.words = words;
         this.qualifications = qualifications;
         this.guesses = guesses;
         this.lists = lists;
@@ -63,7 +67,7 @@ class PersonSheets {
                 qualifications.of(personId).stream()
                         .map(sheet -> held(sheet, today, warnDays))
                         .toList(),
-                keeper ? names.findByPersonIdOrderBySinceAscIdAsc(personId) : List.of(),
+                keeper ? names(personId) : List.of(),
                 deputies.findByPersonIdOrderById(personId).stream()
                         .map(one -> new PersonSheet.StandIn(
                                 one.role(), RoleWords.of(one.role()), one.fromOn(), one.untilOn(), one.open(today)))
@@ -74,7 +78,7 @@ class PersonSheets {
                                 .map(one -> new PersonSheet.Away(one.fromOn(), one.untilOn()))
                                 .toList()
                         : List.of(),
-                keeper || self ? failures.findTop10ByPersonIdOrderByIdDesc(personId) : List.of(),
+                keeper || self ? wrong(personId) : List.of(),
                 keeper || self ? lifts(personId) : List.of(),
                 row.pinHash() != null,
                 row.pinOneTime(),
@@ -84,10 +88,24 @@ class PersonSheets {
                 self);
     }
 
+    private List<PersonSheet.Named> names(long personId) {
+        return names.findByPersonIdOrderBySinceAscIdAsc(personId).stream()
+                .map(one -> new PersonSheet.Named(one.name(), one.since()))
+                .toList();
+    }
+
+    private List<PersonSheet.Wrong> wrong(long personId) {
+        return failures.findTop10ByPersonIdOrderByIdDesc(personId).stream()
+                .map(one -> new PersonSheet.Wrong(one.at(), one.secret().name(), one.locked()))
+                .toList();
+    }
+
     private List<PersonSheet.Lifted> lifts(long personId) {
         return lifts.findTop5ByPersonIdOrderByIdDesc(personId).stream()
                 .map(one -> new PersonSheet.Lifted(
-                        one.at(), crew.byId(one.liftedBy()).initials(), one.reason()))
+                        one.at(),
+                        crew.byId(one.liftedBy()).initials(),
+                        words.find(one.reasonId()).shown()))
                 .toList();
     }
 

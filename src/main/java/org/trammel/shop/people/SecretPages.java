@@ -76,6 +76,7 @@ class SecretPages {
     @GetMapping("/own-secrets")
     String own(SignedOn who, Model model) {
         PersonRow row = people.findById(who.person().id()).orElseThrow();
+        model.addAttribute("person", who.person());
         model.addAttribute("password", row.passwordHash() != null);
         return "people/own-secrets";
     }

@@ -2,6 +2,8 @@ package org.trammel.shop.people;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
@@ -29,9 +31,11 @@ import org.trammel.shop.stations.Devices.Enrolled;
 class SignOnApi {
 
     private final SignOns signOns;
+    private final Clock clock;
 
-    SignOnApi(SignOns signOns) {
+    SignOnApi(SignOns signOns, Clock clock) {
         this.signOns = signOns;
+        this.clock = clock;
     }
 
     /** Who is signed on at this device; nulls if nobody is. */
@@ -41,12 +45,20 @@ class SignOnApi {
             @Nullable String device,
             boolean tablet,
             List<String> stations,
-            @Nullable Instant locksAt) {
+            @Nullable Instant locksAt,
+            long locksInSeconds) {
 
-        static final State NOBODY = new State(null, null, null, false, List.of(), null);
+        static final State NOBODY = new State(null, null, null, false, List.of(), null, 0);
 
-        static State of(SignedOn who) {
-            return new State(who.person(), who.second(), who.deviceName(), who.tablet(), who.stations(), who.locksAt());
+        static State of(SignedOn who, Instant now) {
+            return new State(
+                    who.person(),
+                    who.second(),
+                    who.deviceName(),
+                    who.tablet(),
+                    who.stations(),
+                    who.locksAt(),
+                    Math.max(0, Duration.between(now, who.locksAt()).toSeconds()));
         }
     }
 
@@ -54,7 +66,7 @@ class SignOnApi {
     @GetMapping
     State state(@Nullable SignedOn who, CsrfToken token) {
         token.getToken();
-        return who == null ? State.NOBODY : State.of(who);
+        return who == null ? State.NOBODY : State.of(who, clock.instant());
     }
 
     @PostMapping
@@ -98,9 +110,11 @@ class SignOnApi {
         signOns.signOff(UUID.randomUUID(), who, place);
     }
 
-    /** Keeps the device open while somebody keys a value; says when it locks. */
+    /** Keeps the device open while somebody keys something; says when it locks. */
     @PostMapping("/ping")
     ResponseEntity<State> ping(@Nullable SignedOn who) {
-        return who == null ? ResponseEntity.status(HttpStatus.UNAUTHORIZED).build() : ResponseEntity.ok(State.of(who));
+        return who == null
+                ? ResponseEntity.status(HttpStatus.UNAUTHORIZED).build()
+                : ResponseEntity.ok(State.of(who, clock.instant()));
     }
 }

@@ -13,6 +13,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.stations.Device;
 import org.trammel.shop.stations.Devices;
 import org.trammel.shop.stations.Devices.Enrolled;
 
@@ -153,12 +154,16 @@ class SignOnBook {
         Optional<Instant> locksAt = open.stream()
                 .filter(row -> row.place() == Place.DOER)
                 .findFirst()
-                .map(row -> doorkeeper.locksAt(deviceId, row.since(), row.lastSeen()));
+                .map(row -> doorkeeper.locksAt(deviceId, tablet(deviceId), row.since(), row.lastSeen()));
         if (locksAt.isPresent() && act.at().isBefore(locksAt.get())) {
             return open;
         }
         open.forEach(row -> row.end(locksAt.orElse(act.at()), End.LOCKED));
         return List.of();
+    }
+
+    private boolean tablet(long deviceId) {
+        return devices.byId(deviceId).map(Device::tablet).orElse(true);
     }
 
     private String initials(long personId) {

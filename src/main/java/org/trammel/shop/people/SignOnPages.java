@@ -2,7 +2,9 @@ package org.trammel.shop.people;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -38,7 +40,7 @@ class SignOnPages {
     String show(
             @RequestAttribute(name = AtTheDoor.ATTRIBUTE, required = false) @Nullable AtTheDoor door,
             @RequestParam @Nullable Long person,
-            @RequestParam @Nullable String badge,
+            @RequestParam @Nullable String code,
             @RequestParam(defaultValue = "DOER") Place place,
             @RequestParam(defaultValue = "") String next,
             @RequestParam(defaultValue = "false") boolean all,
@@ -48,18 +50,14 @@ class SignOnPages {
             boolean empty = door == null && firstStart.ownerMissing();
             return empty ? "redirect:/first-owner" : "people/sign-on-desk";
         }
-        List<CrewLists.Line> crew = lists.atTablet(door.deviceId());
-        Long chosen = chosen(person, badge, door);
-        boolean fold = !all
-                && crew.size() > LINES
-                && crew.stream()
-                        .limit(LINES - 1)
-                        .map(line -> line.person().id())
-                        .anyMatch(id -> chosen == null || id.equals(chosen));
+        Long chosen = chosen(person, code, door);
+        List<CrewLists.Line> crew = crew(door, place, chosen);
+        int lines = door.signedOn() == null ? LINES : LINES - 1;
+        boolean fold = !all && crew.size() > lines;
         model.addAttribute("door", door);
         model.addAttribute("place", place);
-        model.addAttribute("crew", fold ? crew.subList(0, LINES - 1) : crew);
-        model.addAttribute("more", fold ? crew.size() - LINES + 1 : 0);
+        model.addAttribute("crew", fold ? crew.subList(0, lines - 1) : crew);
+        model.addAttribute("more", fold ? crew.size() - lines + 1 : 0);
         model.addAttribute(
                 "chosen",
                 crew.stream()
@@ -115,13 +113,29 @@ class SignOnPages {
         return "redirect:/sign-on";
     }
 
-    private @Nullable Long chosen(@Nullable Long person, @Nullable String badge, AtTheDoor door) {
-        if (badge != null) {
-            return people.findByBadge(badge.strip())
+    /** The crew, those first who were last here, the chosen one where the eye is; the second is never the doer. */
+    private List<CrewLists.Line> crew(AtTheDoor door, Place place, @Nullable Long chosen) {
+        SignedOn on = door.signedOn();
+        List<CrewLists.Line> crew = new ArrayList<>(lists.atTablet(door.deviceId()));
+        crew.removeIf(line -> place == Place.SECOND
+                && on != null
+                && on.person().id() == line.person().id());
+        for (int i = LINES - 2; chosen != null && i < crew.size(); i++) {
+            if (crew.get(i).person().id() == chosen) {
+                crew.add(0, crew.remove(i));
+                break;
+            }
+        }
+        return crew;
+    }
+
+    private @Nullable Long chosen(@Nullable Long person, @Nullable String code, AtTheDoor door) {
+        if (code != null && !code.isBlank()) {
+            return people.findByBadge(code.strip().toUpperCase(Locale.ROOT))
                     .filter(PersonRow::active)
                     .map(PersonRow::id)
                     .orElseThrow(() -> Refusal.input(
-                            "badge",
+                            "code",
                             "Nobody was chosen.",
                             "The badge is nobody's, or was replaced by a newer one.",
                             "Tap your name instead."));

@@ -95,10 +95,6 @@ class LogEntry {
         return previousHash;
     }
 
-    int place() {
-        return place;
-    }
-
     String hash() {
         return hash;
     }

@@ -102,7 +102,7 @@ class DoorsTest {
     void aBadgeChoosesThePersonAndProvesNothing() throws Exception {
         Enrolled tablet = people.tablet();
         Person welder = people.somebody(Role.WELDER);
-        mvc.perform(get("/sign-on").param("badge", people.badge(welder)).cookie(cookie(tablet)))
+        mvc.perform(get("/sign-on").param("code", people.badge(welder)).cookie(cookie(tablet)))
                 .andExpect(content().string(containsString("PIN of Person of tests")));
         mvc.perform(get("/api/v1/sign-on").cookie(cookie(tablet)))
                 .andExpect(jsonPath("$.person").isEmpty());
