@@ -25,7 +25,7 @@ create table route_revision (
     drawn_at timestamp(6) with time zone not null,
     released_by bigint,
     released_at timestamp(6) with time zone,
-    reason varchar(1000),
+    reason_words bigint,
     content_sha256 varchar(64),
     superseded_at timestamp(6) with time zone,
     edits integer not null,

@@ -2,8 +2,6 @@
 // file's hash, so a module is fetched once and only where a page needs it.
 import(address("send"));
 
-const seen = new WeakSet();
-
 function address(behaviour) {
   return document.querySelector(`link[rel=modulepreload][data-module="${behaviour}"]`)?.href;
 }
@@ -11,8 +9,7 @@ function address(behaviour) {
 for (const element of document.querySelectorAll("[data-behaviour]")) {
   for (const behaviour of element.dataset.behaviour.split(" ")) {
     const from = address(behaviour);
-    if (from && !seen.has(element)) {
-      seen.add(element);
+    if (from) {
       import(from).then((module) => module.default(element));
     }
   }

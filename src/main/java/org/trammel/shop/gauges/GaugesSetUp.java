@@ -1,15 +1,20 @@
 package org.trammel.shop.gauges;
 
+import java.util.List;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.settings.SetUpPart;
+import org.trammel.shop.settings.Settings;
 
+/** Nothing can be measured before a gauge is in date. */
 @Component
 class GaugesSetUp implements SetUpPart {
 
     private final Gauges gauges;
+    private final Settings settings;
 
-    GaugesSetUp(Gauges gauges) {
+    GaugesSetUp(Gauges gauges, Settings settings) {
         this.gauges = gauges;
+        this.settings = settings;
     }
 
     @Override
@@ -19,12 +24,20 @@ class GaugesSetUp implements SetUpPart {
 
     @Override
     public State state() {
-        int count = gauges.all().size();
+        List<Gauge> here = gauges.all().stream()
+                .filter(gauge -> gauge.state() != GaugeState.RETIRED)
+                .toList();
+        boolean inDate = here.stream()
+                .anyMatch(gauge -> gauge.state() == GaugeState.IN_USE
+                        && gauge.dueOn() != null
+                        && !gauge.dueOn().isBefore(settings.today()));
         return new State(
                 "Gauges",
-                count,
-                count > 0,
-                "Enter each gauge with its range, its uncertainty and the day it falls due.",
+                here.size(),
+                inDate,
+                inDate
+                        ? "Register every gauge a route asks for."
+                        : "Register the gauges and record their calibrations; a reading needs one in date.",
                 "/shop/gauges");
     }
 }

@@ -12,4 +12,7 @@ interface ColdSetRepository extends JpaRepository<ColdSet, Long> {
 
     @Query("select distinct s.personId from ColdSet s where s.operationId = :operationId")
     Set<Long> peopleAt(long operationId);
+
+    @Query("select distinct s.personId from ColdSet s where s.characteristicId in :characteristicIds")
+    Set<Long> peopleOn(Collection<Long> characteristicIds);
 }

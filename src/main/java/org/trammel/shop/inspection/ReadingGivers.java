@@ -1,5 +1,6 @@
 package org.trammel.shop.inspection;
 
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.Set;
 import org.springframework.stereotype.Component;
@@ -21,6 +22,16 @@ class ReadingGivers implements EvidenceGivers {
     public Set<Long> peopleAt(long operationId) {
         Set<Long> people = new HashSet<>(readings.peopleAt(operationId));
         people.addAll(coldSets.peopleAt(operationId));
+        return people;
+    }
+
+    @Override
+    public Set<Long> peopleOn(Collection<Long> characteristicIds) {
+        if (characteristicIds.isEmpty()) {
+            return Set.of();
+        }
+        Set<Long> people = new HashSet<>(readings.peopleOn(characteristicIds));
+        people.addAll(coldSets.peopleOn(characteristicIds));
         return people;
     }
 }

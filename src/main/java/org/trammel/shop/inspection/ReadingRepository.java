@@ -24,4 +24,7 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
 
     @Query("select distinct r.personId from Reading r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);
+
+    @Query("select distinct r.personId from Reading r where r.characteristicId in :characteristicIds")
+    Set<Long> peopleOn(Collection<Long> characteristicIds);
 }

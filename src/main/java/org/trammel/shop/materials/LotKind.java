@@ -30,6 +30,11 @@ public enum LotKind {
         return word;
     }
 
+    /** Whether work that asks for this kind may take a lot of another. A shell is scanned among the tubes. */
+    boolean takes(LotKind other) {
+        return this == other || this == TUBE && other == FITTING;
+    }
+
     /** Whether the table of what fits which metal decides over it, so that its class must be known. */
     public boolean classed() {
         return classed;

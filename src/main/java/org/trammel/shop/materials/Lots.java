@@ -190,7 +190,7 @@ public class Lots {
 
     private void refuseUnlessIssuable(LotRow row, @Nullable LotKind asked, Destination to) {
         row.refuseUnlessIssuable(settings.today());
-        if (asked != null && asked != row.kind()) {
+        if (asked != null && !asked.takes(row.kind())) {
             throw Refusal.input(
                     "lot",
                     row.code() + " was not issued.",

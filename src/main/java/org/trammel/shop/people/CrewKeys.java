@@ -1,12 +1,15 @@
 package org.trammel.shop.people;
 
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.settings.SettingKeys;
 import org.trammel.shop.stations.ShopKeys;
 
-/** Answers the stations' question who may change them. */
+/** Answers the stations and the settings, which stand below the crew, who may change them. */
 @Component
-class CrewKeys implements ShopKeys {
+class CrewKeys implements ShopKeys, SettingKeys {
 
     private final Crew crew;
 
@@ -17,5 +20,10 @@ class CrewKeys implements ShopKeys {
     @Override
     public void requireOwnerOrQa(Act act, String deed) {
         crew.require(act.by(), deed, Role.OWNER, Role.QA_LEAD);
+    }
+
+    @Override
+    public Map<Long, String> names() {
+        return crew.all().stream().collect(Collectors.toMap(Person::id, Person::name));
     }
 }

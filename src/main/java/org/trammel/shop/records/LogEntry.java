@@ -95,6 +95,10 @@ class LogEntry {
         return previousHash;
     }
 
+    int place() {
+        return place;
+    }
+
     String hash() {
         return hash;
     }

@@ -44,10 +44,19 @@ public record Verification(List<Fault> faults, List<String> remarks, long chains
         return faults.stream().findFirst();
     }
 
+    /** How much was walked. */
+    public String walked() {
+        return counted(chains, "chain") + ", " + counted(records, "record") + ", " + counted(checkpoints, "checkpoint");
+    }
+
+    private static String counted(long number, String what) {
+        return number + " " + what + (number == 1 ? "" : "s");
+    }
+
     /** The answer in one sentence. */
     public String words() {
-        String walked = chains + " chains, " + records + " records, " + checkpoints + " checkpoints: ";
-        return walked
+        return walked()
+                + ": "
                 + first().map(fault ->
                                 (faults.size() == 1 ? "one fault. " : faults.size() + " faults. ") + fault.words())
                         .orElse("every record fits.");

@@ -2,15 +2,19 @@ package org.trammel.shop.routes;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.records.KeptWords;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.Words;
 
 /** The routes of the shop, as other modules read them. */
 @Service
@@ -21,8 +25,10 @@ public class RouteBook {
 
     private final RouteRepository routes;
     private final RevisionRepository revisions;
+    private final Words words;
 
-    RouteBook(RouteRepository routes, RevisionRepository revisions) {
+    RouteBook(RouteRepository routes, RevisionRepository revisions, Words words) {
+        this.words = words;
         this.routes = routes;
         this.revisions = revisions;
     }
@@ -78,7 +84,36 @@ public class RouteBook {
     /** The revisions of a route, newest first. */
     public List<RevisionSummary> history(String code) {
         List<RouteRevision> history = revisions.history(known(code).code());
-        return history.stream().map(RouteRevision::summary).toList();
+        Map<Long, KeptWords> reasons = words.findAll(history.stream()
+                .map(RouteRevision::reasonWords)
+                .filter(Objects::nonNull)
+                .toList());
+        return history.stream().map(revision -> summary(revision, reasons)).toList();
+    }
+
+    private static RevisionSummary summary(RouteRevision revision, Map<Long, KeptWords> reasons) {
+        KeptWords reason = revision.reasonWords() == null ? null : reasons.get(revision.reasonWords());
+        return revision.summary(reason == null ? null : reason.shown());
+    }
+
+    RevisionSummary summary(RouteRevision revision) {
+        Long reason = revision.reasonWords();
+        return summary(revision, reason == null ? Map.of() : words.findAll(List.of(reason)));
+    }
+
+    /**
+     * Whether a released revision still says what it said when it was released.
+     *
+     * @return true for a revision whose content fits its seal; false if somebody changed it in the database
+     */
+    public boolean unchanged(long revisionId) {
+        RouteRevision revision = revisions
+                .findById(revisionId)
+                .orElseThrow(() -> Refusal.missing(
+                        "The revision was not found.",
+                        "No route has a revision with the number " + revisionId + ".",
+                        "Open the route and choose one of its revisions."));
+        return revision.contentSha256() == null || revision.contentSha256().equals(ContentSeal.of(sheet(revision)));
     }
 
     RouteSheet sheet(RouteRevision revision) {
@@ -101,7 +136,7 @@ public class RouteBook {
         }
         List<Long> pinned = children.stream()
                 .map(ChildRow::childRevisionId)
-                .filter(java.util.Objects::nonNull)
+                .filter(Objects::nonNull)
                 .toList();
         if (!revision.draft()) {
             return byRoute(revisions.withRoute(pinned));
@@ -109,7 +144,7 @@ public class RouteBook {
         Collection<Long> ids =
                 children.stream().map(child -> child.route().id()).toList();
         List<RouteRevision> current = new ArrayList<>(revisions.of(ids, CURRENT));
-        current.sort(java.util.Comparator.comparing(RouteRevision::draft).reversed());
+        current.sort(Comparator.comparing(RouteRevision::draft).reversed());
         return byRoute(current);
     }
 

@@ -69,7 +69,8 @@ class RouteRevision {
     @Column(name = "released_at")
     private @Nullable Instant releasedAt;
 
-    private @Nullable String reason;
+    @Column(name = "reason_words")
+    private @Nullable Long reasonWords;
 
     @Column(name = "content_sha256")
     private @Nullable String contentSha256;
@@ -131,14 +132,14 @@ class RouteRevision {
     }
 
     /** Puts the draft in force. The one it replaces is superseded by the caller, before this. */
-    void release(long by, Instant at, String why, String sha256) {
+    void release(long by, Instant at, long why, String sha256) {
         requireDraft("was not released");
         state = RevisionState.RELEASED;
         draftOf = null;
         releasedOf = route.id();
         releasedBy = by;
         releasedAt = at;
-        reason = why;
+        reasonWords = why;
         contentSha256 = sha256;
     }
 
@@ -150,11 +151,11 @@ class RouteRevision {
     }
 
     /** Gives the draft up. Its letter is not given again. */
-    void withdraw(String why) {
+    void withdraw(long why) {
         requireDraft("was not withdrawn");
         state = RevisionState.WITHDRAWN;
         draftOf = null;
-        reason = why;
+        reasonWords = why;
     }
 
     /** The last guard, should a way around the verbs be found: rows of a revision that is not a draft stay as they are. */
@@ -225,7 +226,17 @@ class RouteRevision {
         return contentSha256;
     }
 
-    RevisionSummary summary() {
+    @Nullable
+    Long reasonWords() {
+        return reasonWords;
+    }
+
+    /**
+     * The revision in the list of its route.
+     *
+     * @param reason the words kept for it, null if there are none
+     */
+    RevisionSummary summary(@Nullable String reason) {
         return new RevisionSummary(
                 id,
                 letter,

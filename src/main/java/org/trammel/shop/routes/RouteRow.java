@@ -6,10 +6,12 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import org.hibernate.annotations.BatchSize;
 
 /** What a route is for; what it says is in its revisions. */
 @Entity
 @Table(name = "route")
+@BatchSize(size = 20)
 class RouteRow {
 
     @Id

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Act;
@@ -28,13 +29,21 @@ public class Settings {
 
     private final SettingRepository rows;
     private final SettingsCopy copy;
+    private final ObjectProvider<SettingKeys> keys;
     private final Words words;
     private final ActLog log;
     private final Clock clock;
 
-    Settings(SettingRepository rows, SettingsCopy copy, Words words, ActLog log, Clock clock) {
+    Settings(
+            SettingRepository rows,
+            SettingsCopy copy,
+            ObjectProvider<SettingKeys> keys,
+            Words words,
+            ActLog log,
+            Clock clock) {
         this.rows = rows;
         this.copy = copy;
+        this.keys = keys;
         this.words = words;
         this.log = log;
         this.clock = clock;
@@ -111,14 +120,14 @@ public class Settings {
                 .toList();
     }
 
-    /** Puts a new value in force. Who may do so is asked by the caller, since people stand above settings. */
+    /** Puts a new value in force. For the owner and the QA lead. */
     @Transactional
     public Setting change(Act act, String key, String value, String source, String reason) {
         return change(act, key, value, source, reason, null);
     }
 
     /**
-     * Puts a new value in force.
+     * Puts a new value in force. For the owner and the QA lead.
      *
      * @param seen id of the value the person had on the page; null to skip the comparison
      */
@@ -127,6 +136,9 @@ public class Settings {
         Definition definition = definition(key);
         if (!log.opens(act, "change-setting", "setting:" + key, Chains.SHOP)) {
             return newest(key, definition);
+        }
+        if (act.by() != Act.SERVICE) {
+            keys.getObject().requireOwnerOrQa(act, definition.name() + " was not changed.");
         }
         Setting before = newest(key, definition);
         if (seen != null && seen != before.id()) {

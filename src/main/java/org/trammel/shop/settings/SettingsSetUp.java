@@ -1,10 +1,13 @@
 package org.trammel.shop.settings;
 
+import java.util.List;
 import org.springframework.stereotype.Component;
 
-/** Settings that still say that they are the program's and not the shop's. */
+/** Name, zone and currency must be the shop's own; the other defaults may wait. */
 @Component
 class SettingsSetUp implements SetUpPart {
+
+    private static final List<String> OWN = List.of("shop.name", "shop.zone", "shop.locale", "shop.currency");
 
     private final Settings settings;
 
@@ -19,17 +22,19 @@ class SettingsSetUp implements SetUpPart {
 
     @Override
     public State state() {
-        long own = settings.all().stream()
-                .filter(setting -> !setting.source().startsWith("shop default"))
-                .count();
-        boolean named = !settings.inForce("shop.name").source().startsWith("shop default");
+        long owned =
+                settings.all().stream().filter(setting -> setting.by() != 0).count();
+        boolean named = settings.inForce("shop.name").by() != 0;
+        boolean allOwn = OWN.stream().allMatch(key -> settings.inForce(key).by() != 0);
         return new State(
-                "Settings with a source of the shop's own",
-                own,
+                "Settings",
+                owned,
                 named,
-                named
-                        ? "Go through the rest and give each its source."
-                        : "Enter the shop's name, zone and currency first, then go through the rest.",
+                !named
+                        ? "Give the shop its name; each value carries its source."
+                        : allOwn
+                                ? "Give each default a source of your own when you have one."
+                                : "Check zone, language and currency.",
                 "/shop/settings");
     }
 }

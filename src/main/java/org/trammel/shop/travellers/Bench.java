@@ -129,8 +129,11 @@ public class Bench {
         }
         progress.begin(act, traveller, operation);
         operation.requireAt("worked on", OperationState.IN_WORK);
-        crewed.qualified(person, operation.qualification(), "Operation " + operation.called(), act.at());
-        crewed.qualified(person, step.qualification(), "Step " + step.position(), act.at());
+        crewed.qualified(
+                person,
+                step.qualification() == null ? operation.qualification() : step.qualification(),
+                "Step " + step.position() + " of operation " + operation.called() + " was not ticked.",
+                act.at());
         requireOrder(step, reason);
         if (step.irreversible() || operation.irreversible()) {
             Gate.refuseFirst(gate.held(traveller, operation, "go on"));

@@ -1,25 +1,44 @@
 package org.trammel.shop.travellers;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.routes.Signer;
 
 /** Who took part in an operation: whoever ticked at it, and whoever gave evidence for it. */
 @Component
 class Doers {
 
     private final TickRepository ticks;
+    private final CharacteristicRepository characteristics;
     private final ObjectProvider<EvidenceGivers> givers;
 
-    Doers(TickRepository ticks, ObjectProvider<EvidenceGivers> givers) {
+    Doers(TickRepository ticks, CharacteristicRepository characteristics, ObjectProvider<EvidenceGivers> givers) {
         this.ticks = ticks;
+        this.characteristics = characteristics;
         this.givers = givers;
     }
 
     Set<Long> of(long operationId) {
         Set<Long> people = new HashSet<>(ticks.peopleAt(operationId));
         givers.forEach(g -> people.addAll(g.peopleAt(operationId)));
+        return people;
+    }
+
+    /**
+     * Who may not sign a point because they did its work. A reading back by two people is no work: each looks for
+     * themselves. Nor is a reading that only the QA lead may take, such as that of an oven's log, for the QA lead.
+     */
+    Set<Long> barredFrom(long operationId, Signer as) {
+        List<Long> worked = characteristics.findByOperationIdOrderByPosition(operationId).stream()
+                .filter(c -> !c.secondPerson())
+                .filter(c -> as != Signer.QA || !c.signers().equals(List.of(Signer.QA)))
+                .map(Characteristic::id)
+                .toList();
+        Set<Long> people = new HashSet<>(ticks.peopleAt(operationId));
+        givers.forEach(g -> people.addAll(g.peopleOn(worked)));
         return people;
     }
 }

@@ -1,5 +1,6 @@
 package org.trammel.shop.travellers;
 
+import java.util.Collection;
 import java.util.Set;
 
 /** Tells who gave evidence for an operation, such as a reading. Each module that keeps evidence provides one. */
@@ -7,4 +8,7 @@ public interface EvidenceGivers {
 
     /** Ids of the people, also of those whose evidence was replaced since. */
     Set<Long> peopleAt(long operationId);
+
+    /** The same, for some characteristics only. */
+    Set<Long> peopleOn(Collection<Long> characteristicIds);
 }

@@ -36,6 +36,7 @@ public class Release {
     private final Orders orders;
     private final Designs designs;
     private final RouteBook routes;
+    private final FrameMarks marks;
     private final Crewed crewed;
     private final ActLog log;
 
@@ -48,6 +49,7 @@ public class Release {
             Orders orders,
             Designs designs,
             RouteBook routes,
+            FrameMarks marks,
             Crewed crewed,
             ActLog log) {
         this.travellers = travellers;
@@ -58,6 +60,7 @@ public class Release {
         this.orders = orders;
         this.designs = designs;
         this.routes = routes;
+        this.marks = marks;
         this.crewed = crewed;
         this.log = log;
     }
@@ -103,6 +106,7 @@ public class Release {
         OrderSheet order = orders.began(act, orderId, designRevisionId, route.code());
         String chain = Chains.frame(serial);
         log.opens(act, "release", "order:" + orderId, chain);
+        marks.give(act, serial);
         Traveller whole = freeze(
                 act,
                 route,

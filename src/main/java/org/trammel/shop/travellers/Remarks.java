@@ -2,6 +2,7 @@ package org.trammel.shop.travellers;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -9,6 +10,7 @@ import org.trammel.shop.people.Person;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Files;
 import org.trammel.shop.records.Refusal;
 
 /** What is said and shown beside the work: notes, photographs, and calls for somebody to look. */
@@ -21,6 +23,7 @@ public class Remarks {
     private final ShopCallRepository calls;
     private final OperationRepository operations;
     private final StepRepository steps;
+    private final Files files;
     private final Crewed crewed;
     private final ActLog log;
 
@@ -31,6 +34,7 @@ public class Remarks {
             ShopCallRepository calls,
             OperationRepository operations,
             StepRepository steps,
+            Files files,
             Crewed crewed,
             ActLog log) {
         this.locator = locator;
@@ -39,6 +43,7 @@ public class Remarks {
         this.calls = calls;
         this.operations = operations;
         this.steps = steps;
+        this.files = files;
         this.crewed = crewed;
         this.log = log;
     }
@@ -66,6 +71,19 @@ public class Remarks {
         log.event(places.get(0).chain(), "note left", Map.of("note", note.id(), "traveller", travellerId));
     }
 
+    /** A picture as it was sent: its bytes, the kind the sender says it is, and its name there. */
+    public record Sent(byte[] content, String mediaType, String name) {}
+
+    /** Adds a photograph to a step; the picture is kept in the same transaction. */
+    @Transactional
+    public void photo(Act act, long stepId, Sent picture) {
+        photo(
+                act,
+                stepId,
+                () -> files.keep(picture.content(), picture.mediaType(), picture.name())
+                        .sha256());
+    }
+
     /**
      * Adds a photograph to a step.
      *
@@ -73,6 +91,10 @@ public class Remarks {
      */
     @Transactional
     public void photo(Act act, long stepId, String sha256) {
+        photo(act, stepId, () -> sha256);
+    }
+
+    private void photo(Act act, long stepId, Supplier<String> kept) {
         List<Locator.Place> places = locator.ofSteps(List.of(stepId));
         if (places.isEmpty()) {
             throw Bench.noSuch("step");
@@ -83,6 +105,7 @@ public class Remarks {
         crewed.worker(act.by(), "Adding a photograph");
         Step step = steps.findById(stepId).orElseThrow(() -> Bench.noSuch("step"));
         Operation operation = operations.findById(step.operationId()).orElseThrow();
+        String sha256 = kept.get();
         photos.save(new Photo(operation.travellerId(), operation.id(), stepId, sha256, act.by(), act.at()));
         log.event(places.get(0).chain(), "photograph added", Map.of("step", stepId, "sha256", sha256));
     }

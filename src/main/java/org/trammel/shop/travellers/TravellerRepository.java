@@ -2,6 +2,7 @@ package org.trammel.shop.travellers;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
@@ -37,4 +38,8 @@ interface TravellerRepository extends JpaRepository<Traveller, Long> {
             order by t.releasedAt, t.id
             """)
     List<Traveller> inShop();
+
+    /** Serials of frames and parts that are not shipped, scrapped or withdrawn. */
+    @Query("select distinct t.serial from Traveller t where t.state in ('RELEASED', 'IN_WORK', 'FINISHED')")
+    Set<String> openSerials();
 }

@@ -35,9 +35,7 @@ class ApiDescription {
 
     @Bean
     OpenAPI description() {
-        return new OpenAPI()
-                .info(new Info().title("Trammel").version("v1").description(CONVENTIONS))
-                .components(new Components().addSchemas("Problem", problem()));
+        return new OpenAPI().info(new Info().title("Trammel").version("v1").description(CONVENTIONS));
     }
 
     @Bean
@@ -46,6 +44,9 @@ class ApiDescription {
             if (api.getPaths() == null) {
                 return;
             }
+            // Here and not before: what nothing refers to yet is taken out of the description again.
+            Components components = api.getComponents() == null ? new Components() : api.getComponents();
+            api.setComponents(components.addSchemas("Problem", problem()));
             api.getPaths()
                     .values()
                     .forEach(path -> path.readOperations().forEach(operation -> {

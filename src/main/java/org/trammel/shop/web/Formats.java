@@ -174,6 +174,11 @@ public class Formats {
         };
     }
 
+    /** The name of a station; its code if there is none, empty for work at no station. */
+    public String station(@Nullable String code) {
+        return code == null || code.isEmpty() ? "" : house.station(code);
+    }
+
     /** The number on a frame's tag, such as 101‑H of AV26101H or of its children. */
     public String mark(@Nullable String serial) {
         if (serial == null) {

@@ -18,7 +18,7 @@ record TypedForm(String action, List<Shown.Typed> values, List<String> secrets) 
     static TypedForm of(HttpServletRequest request) {
         List<Shown.Typed> values = new ArrayList<>();
         List<String> secrets = new ArrayList<>();
-        request.getParameterMap().forEach((name, all) -> {
+        parameters(request).forEach((name, all) -> {
             if (OURS.contains(name)) {
                 return;
             }
@@ -52,6 +52,15 @@ record TypedForm(String action, List<Shown.Typed> values, List<String> secrets) 
                 again ? action : "",
                 again ? values : List.of(),
                 again ? secrets : List.of());
+    }
+
+    /** A form whose file was too large cannot be read any more: then there is nothing to keep. */
+    private static Map<String, String[]> parameters(HttpServletRequest request) {
+        try {
+            return request.getParameterMap();
+        } catch (IllegalStateException tooLarge) {
+            return Map.of();
+        }
     }
 
     private static boolean secret(String name) {

@@ -123,6 +123,12 @@ public final class SmallRoute {
             return this;
         }
 
+        /** A step at which the label of a lot of this kind is scanned. */
+        public Op lot(String text, String kind) {
+            steps.add(new StepSheet(text, "", false, false, kind, null, null));
+            return this;
+        }
+
         public Op photo(String text) {
             steps.add(new StepSheet(text, "", true, false, null, null, null));
             return this;

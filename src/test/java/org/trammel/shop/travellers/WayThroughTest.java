@@ -8,6 +8,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.routes.Signer;
 
 class WayThroughTest extends AtTheBench {
 
@@ -101,5 +103,30 @@ class WayThroughTest extends AtTheBench {
         refused(() -> bench.tick(floor.act(worker), next, null, null), "stopped: purge alarm");
         bench.resume(floor.act(second), at);
         bench.tick(floor.act(second), next, null, null);
+    }
+
+    @Test
+    void whoReadBackSecondMaySignAsSecondAndWhoMeasuredMayNot() {
+        String calliper = floor.gauge("CALLIPER", "mm", null);
+        var frame = floor.frame(SmallRoute.of(op("060")
+                        .step("tack")
+                        .readBack("060-1", "0.3")
+                        .plain("060-5", "0.2")
+                        .hold(Signer.SECOND)
+                        .sheet())
+                .sheet());
+        long other = floor.hire(Role.STATION_WORKER);
+        var characteristics = floor.at(frame).characteristics();
+        floor.tickAll(frame, worker);
+        floor.read(worker, characteristics.get(0).characteristicId(), calliper, "0.1");
+        refused(
+                () -> floor.read(worker, characteristics.get(0).characteristicId(), calliper, "0.1"),
+                "second time by the same person");
+        floor.read(second, characteristics.get(0).characteristicId(), calliper, "0.0");
+        floor.read(other, characteristics.get(1).characteristicId(), calliper, "0.1");
+        long point = floor.at(frame).line().operationId();
+        refused(() -> signing.sign(floor.act(other), point, other, Signer.SECOND), "ticked or measured");
+        signing.sign(floor.act(second), point, second, Signer.SECOND);
+        assertThat(floor.sheet(frame).head().state()).isEqualTo(TravellerState.FINISHED);
     }
 }

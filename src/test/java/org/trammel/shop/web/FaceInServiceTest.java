@@ -1,6 +1,7 @@
 package org.trammel.shop.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
@@ -71,5 +72,15 @@ class FaceInServiceTest {
                 .andExpect(status().isInternalServerError())
                 .andExpect(content().contentType(MediaType.APPLICATION_PROBLEM_JSON))
                 .andExpect(jsonPath("$.detail").value(org.hamcrest.Matchers.containsString("Incident ")));
+    }
+
+    @Test
+    void theApiIsDescribedWithItsUnitsAndItsRefusals() throws Exception {
+        mvc.perform(get("/api/docs/openapi").with(user("auditor")))
+                .andExpect(status().isOk())
+                .andExpect(jsonPath("$.info.title").value("Trammel"))
+                .andExpect(jsonPath("$.info.description").value(org.hamcrest.Matchers.containsString("lengths in mm")))
+                .andExpect(jsonPath("$.components.schemas.Problem.properties.instead")
+                        .exists());
     }
 }

@@ -1,0 +1,156 @@
+package org.trammel.shop.bench;
+
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.web.RouteView;
+
+/**
+ * The sheet of one frame at a station.
+ *
+ * @param heading the place: the station, or the operation where no station works
+ * @param line what is in work, in a line: operation, step, since when
+ * @param holds every open hold that concerns it, as banners
+ * @param past the tick made last, where it can still be shown; null if there is none
+ * @param plate the one next thing
+ * @param toCome what follows, in order
+ * @param measured characteristics of the operation at hand
+ * @param ahead the operations that follow, where nothing is measured at the one at hand
+ * @param again true if operations are being done over
+ */
+record FrameView(
+        FrameSheet.Head head,
+        FrameSheet.@Nullable OperationSheetOfFrame at,
+        String heading,
+        String line,
+        List<ClockLine> clocks,
+        RouteView route,
+        List<HoldBanner> holds,
+        @Nullable Past past,
+        Plate plate,
+        List<ToCome> toCome,
+        List<Measured> measured,
+        List<Ahead> ahead,
+        List<FrameSheet.NoteLine> notes,
+        boolean again) {
+
+    public String tag() {
+        return head.tag();
+    }
+
+    /** What the plate is for. */
+    enum Kind {
+        /** Tick a step. */
+        STEP,
+        /** Key a reading; the reading sheet takes over. */
+        READING,
+        /** A hold or witness point waits for signatures. */
+        POINT,
+        /** Something keeps the next thing from being done. */
+        BLOCKED,
+        /** Work was broken off. */
+        STOPPED,
+        /** The frame is with somebody outside. */
+        AWAY,
+        /** The next operation is done at another station. */
+        ELSEWHERE,
+        /** Everything is done: the frame may be shipped. */
+        READY,
+        /** A part that waits to be joined. */
+        JOIN,
+        /** Shipped, scrapped or withdrawn. */
+        CLOSED,
+        /** Nothing to tick and nothing to read. */
+        NOTHING
+    }
+
+    /**
+     * The one painted plate.
+     *
+     * @param heading what is at hand, in a few words
+     * @param words beside it on paper: the instruction, or why it cannot be done
+     * @param action words on the button
+     * @param step to tick; null unless the plate is for one
+     * @param outOfOrder a step before it is not ticked, so that a reason is asked for
+     * @param photoWanted the step asks for a photograph and there is none
+     * @param obstacle what is in the way
+     * @param redoClock code of the clock whose operations may be done over; null if none
+     * @param mayPass a witness point nobody came to may be passed now
+     */
+    record Plate(
+            Kind kind,
+            String heading,
+            String words,
+            String action,
+            FrameSheet.@Nullable StepLine step,
+            boolean outOfOrder,
+            boolean photoWanted,
+            @Nullable Refusal obstacle,
+            @Nullable String redoClock,
+            boolean mayPass) {
+
+        static Plate of(Kind kind, String heading, String words, String action) {
+            return new Plate(kind, heading, words, action, null, false, false, null, null, false);
+        }
+
+        public boolean is(String name) {
+            return kind.name().equals(name);
+        }
+    }
+
+    /** A clock: what stands before its time and what once it has come. The kind picks the mark: in-work while it runs, stopped once it is closed. */
+    record ClockLine(String before, Instant until, String after, String kind) {}
+
+    /**
+     * A hold as a banner.
+     *
+     * @param mayLift whether the person signed on may try to lift it here
+     */
+    record HoldBanner(
+            long holdId,
+            String reason,
+            String words,
+            String placed,
+            String liftedBy,
+            boolean mayLift,
+            boolean mayFree) {}
+
+    /**
+     * The tick made last.
+     *
+     * @param freeUntil until when the person signed on takes it back without a reason; null if that is over
+     */
+    record Past(
+            long stepId,
+            String number,
+            String words,
+            @Nullable String freeUntil) {}
+
+    /**
+     * Something that follows.
+     *
+     * @param kind step, letter, point or next
+     * @param address where a tap leads; null if nowhere
+     */
+    record ToCome(
+            String kind,
+            String balloon,
+            String words,
+            String note,
+            @Nullable String address) {}
+
+    /** An operation that follows; a hold or witness point ends it where one is said. */
+    record Ahead(String code, String name, String station, String point) {}
+
+    /** A characteristic in the list beside the drawing. */
+    record Measured(
+            long characteristicId,
+            String letter,
+            String name,
+            String limits,
+            String state,
+            String mark,
+            boolean current) {}
+}

@@ -1,0 +1,255 @@
+package org.trammel.shop.bench;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Point;
+import org.trammel.shop.routes.Signer;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.AtHand;
+import org.trammel.shop.travellers.ClockView;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.web.Formats;
+
+/** Lays out the sheet of one frame for whoever looks at it. */
+@Component
+class FrameViews {
+
+    private static final int AHEAD = 6;
+
+    private final AtHand atHand;
+    private final Plates plates;
+    private final Strips strips;
+    private final Words words;
+    private final Formats formats;
+    private final Settings settings;
+    private final Clock clock;
+
+    FrameViews(
+            AtHand atHand, Plates plates, Strips strips, Words words, Formats formats, Settings settings, Clock clock) {
+        this.atHand = atHand;
+        this.plates = plates;
+        this.strips = strips;
+        this.words = words;
+        this.formats = formats;
+        this.settings = settings;
+        this.clock = clock;
+    }
+
+    /**
+     * What the address of the sheet asks for beside the frame.
+     *
+     * @param stepId a step chosen before its turn; null for the next one
+     * @param characteristicId a characteristic chosen before its turn
+     * @param here work at this tablet although the operation belongs to another station
+     */
+    record Asked(@Nullable Long stepId, @Nullable Long characteristicId, boolean here) {
+
+        static final Asked NOTHING = new Asked(null, null, false);
+    }
+
+    FrameView of(FrameSheet sheet, SignedOn who, Asked asked) {
+        return of(sheet, who, asked, sheet.at());
+    }
+
+    /** The sheet, told from an operation that need not be at hand any more. */
+    FrameView of(FrameSheet sheet, SignedOn who, Asked asked, FrameSheet.@Nullable OperationSheetOfFrame at) {
+        Instant now = clock.instant();
+        FrameView.Plate plate = plates.of(sheet, who, asked);
+        FrameSheet.StepLine current = plate.step();
+        return new FrameView(
+                sheet.head(),
+                at,
+                heading(at),
+                line(at, current),
+                sheet.clocks().stream()
+                        .filter(c -> concerns(c, at, now))
+                        .map(c -> words.clock(c, now))
+                        .filter(Objects::nonNull)
+                        .toList(),
+                strips.of(sheet),
+                sheet.holds().stream().map(h -> banner(h, who, at)).toList(),
+                past(sheet, who),
+                plate,
+                toCome(sheet, current),
+                measured(at, asked.characteristicId()),
+                at == null || !at.characteristics().isEmpty() ? List.of() : ahead(sheet, at),
+                sheet.notes(),
+                sheet.operations().stream().anyMatch(o -> o.state() == OperationState.REPEATED));
+    }
+
+    /** A window that has closed is told only where it still matters. */
+    private static boolean concerns(ClockView clock, FrameSheet.@Nullable OperationSheetOfFrame at, Instant now) {
+        return !clock.closedAt(now)
+                || at != null
+                        && (clock.gates().contains(at.line().code())
+                                || at.characteristics().stream()
+                                        .anyMatch(c -> clock.code().equals(c.coldSetClock())));
+    }
+
+    private String heading(FrameSheet.@Nullable OperationSheetOfFrame at) {
+        if (at == null) {
+            return "All operations done";
+        }
+        String station = at.line().station();
+        return station.isEmpty() ? at.line().name() : formats.station(station);
+    }
+
+    private String line(FrameSheet.@Nullable OperationSheetOfFrame at, FrameSheet.@Nullable StepLine current) {
+        if (at == null) {
+            return "";
+        }
+        StringBuilder line =
+                new StringBuilder(Words.called(at.line()) + " " + at.line().name());
+        if (current != null && at.steps().size() > 1) {
+            line.append(", step ")
+                    .append(current.number())
+                    .append(" of ")
+                    .append(at.steps().size());
+        }
+        if (at.line().startedAt() != null && at.line().state() == OperationState.IN_WORK) {
+            line.append(", begun ").append(formats.moment(at.line().startedAt()));
+        }
+        return line.toString();
+    }
+
+    private FrameView.HoldBanner banner(
+            FrameSheet.HoldLine hold, SignedOn who, FrameSheet.@Nullable OperationSheetOfFrame at) {
+        boolean ofNonconformance = hold.source().startsWith("NC-");
+        boolean lifter = hold.reason().lifters().isEmpty()
+                ? who.person().maySign()
+                : hold.reason().lifters().stream().anyMatch(who.person()::is);
+        boolean freeable = at != null && !at.irreversible() && at.line().state() != OperationState.DONE;
+        return new FrameView.HoldBanner(
+                hold.holdId(),
+                hold.reason().word(),
+                hold.words(),
+                "placed by " + hold.placedByName() + " " + formats.moment(hold.placedAt())
+                        + (hold.source().equals(HoldForms.BY_HAND) ? "" : ", " + hold.source()),
+                ofNonconformance
+                        ? "the decision on " + hold.source()
+                        : hold.reason().liftedBy(),
+                lifter && !ofNonconformance,
+                freeable && who.person().is(Role.QA_LEAD));
+    }
+
+    private FrameView.@Nullable Past past(FrameSheet sheet, SignedOn who) {
+        AtHand.LastTick last = atHand.lastTick(sheet.head().travellerId()).orElse(null);
+        if (last == null || last.at() == null || !sheet.head().state().open()) {
+            return null;
+        }
+        Instant free = last.at().plus(Duration.ofMinutes(settings.whole("undo.free.minutes")));
+        boolean atHandNow = sheet.at() != null && sheet.at().line().operationId() == last.operationId();
+        boolean fresh = !clock.instant().isAfter(free);
+        if (!atHandNow && !fresh) {
+            return null;
+        }
+        boolean own = last.by() != null && last.by() == who.person().id();
+        return new FrameView.Past(
+                last.stepId(),
+                String.valueOf(last.number()),
+                last.text() + ", done " + formats.moment(last.at()),
+                own && fresh ? formats.time(free) : null);
+    }
+
+    private List<FrameView.ToCome> toCome(FrameSheet sheet, FrameSheet.@Nullable StepLine current) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        if (at == null) {
+            return List.of();
+        }
+        List<FrameView.ToCome> rows = new ArrayList<>();
+        String address = "/station/" + sheet.head().tag();
+        boolean open = at.line().state() == OperationState.WAITING || at.line().state() == OperationState.IN_WORK;
+        at.steps().stream()
+                .filter(s -> !s.ticked() && (current == null || s.stepId() != current.stepId()))
+                .forEach(s -> rows.add(new FrameView.ToCome(
+                        "step",
+                        String.valueOf(s.number()),
+                        s.text(),
+                        s.photo() ? "photograph" : s.lotKind() == null ? "" : "lot",
+                        open ? address + "?step=" + s.stepId() : null)));
+        for (int i = 0; i < at.characteristics().size(); i++) {
+            FrameSheet.CharacteristicLine c = at.characteristics().get(i);
+            if (!c.state().settled()) {
+                rows.add(new FrameView.ToCome(
+                        "letter",
+                        Words.letter(i),
+                        c.name(),
+                        words.limits(c),
+                        open ? address + "?read=" + c.characteristicId() : null));
+            }
+        }
+        if (at.line().point() != Point.NONE && at.line().state() != OperationState.AT_POINT) {
+            rows.add(new FrameView.ToCome(
+                    "point", "", point(at), at.line().point() == Point.HOLD ? "hold point" : "witness point", null));
+        }
+        sheet.operations().stream()
+                .dropWhile(o -> o.operationId() != at.line().operationId())
+                .skip(1)
+                .limit(2)
+                .forEach(o -> rows.add(new FrameView.ToCome(
+                        "next", "", o.name(), Words.called(o) + " " + formats.station(o.station()), null)));
+        return rows;
+    }
+
+    static String point(FrameSheet.OperationSheetOfFrame at) {
+        return at.signers().isEmpty()
+                ? "To be signed"
+                : "Signed by "
+                        + String.join(
+                                " and ", at.signers().stream().map(Signer::word).toList());
+    }
+
+    List<FrameView.Measured> measured(FrameSheet.@Nullable OperationSheetOfFrame at, @Nullable Long chosen) {
+        if (at == null) {
+            return List.of();
+        }
+        List<FrameView.Measured> rows = new ArrayList<>();
+        for (int i = 0; i < at.characteristics().size(); i++) {
+            FrameSheet.CharacteristicLine c = at.characteristics().get(i);
+            rows.add(new FrameView.Measured(
+                    c.characteristicId(),
+                    Words.letter(i),
+                    c.name(),
+                    words.limits(c),
+                    c.state().word(),
+                    Words.mark(c.state()),
+                    chosen != null && chosen == c.characteristicId()));
+        }
+        return rows;
+    }
+
+    private List<FrameView.Ahead> ahead(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
+        return sheet.operations().stream()
+                .dropWhile(o -> o.operationId() != at.line().operationId())
+                .skip(1)
+                .limit(AHEAD)
+                .map(o -> new FrameView.Ahead(
+                        Words.called(o),
+                        o.name(),
+                        formats.station(o.station()),
+                        switch (o.point()) {
+                            case NONE -> "";
+                            case HOLD -> "hold point";
+                            case WITNESS -> "witness point";
+                        }))
+                .toList();
+    }
+
+    /** The refusal of a page whose characteristic is not on it. */
+    static Refusal notAtHand(FrameSheet.Head head) {
+        return Refusal.missing(
+                "There is nothing to read here.",
+                "The characteristic does not belong to the operation at hand of " + head.mark() + ".",
+                "Open the frame again to see what is at hand.");
+    }
+}

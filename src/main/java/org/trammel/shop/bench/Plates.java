@@ -1,0 +1,208 @@
+package org.trammel.shop.bench;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.bench.FrameView.Kind;
+import org.trammel.shop.bench.FrameView.Plate;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Point;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.AtHand;
+import org.trammel.shop.travellers.ClockView;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.TravellerState;
+import org.trammel.shop.web.Formats;
+
+/** Finds the one next thing of a frame. What it offers, the service still checks. */
+@Component
+class Plates {
+
+    private final AtHand atHand;
+    private final Settings settings;
+    private final Formats formats;
+    private final Clock clock;
+
+    Plates(AtHand atHand, Settings settings, Formats formats, Clock clock) {
+        this.atHand = atHand;
+        this.settings = settings;
+        this.formats = formats;
+        this.clock = clock;
+    }
+
+    Plate of(FrameSheet sheet, SignedOn who, FrameViews.Asked asked) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        if (at == null) {
+            return ended(sheet);
+        }
+        String station = at.line().station();
+        boolean elsewhere = who.tablet()
+                && !asked.here()
+                && !station.isEmpty()
+                && !who.stations().contains(station);
+        if (elsewhere) {
+            return Plate.of(
+                    Kind.ELSEWHERE,
+                    "Goes on to " + formats.station(station),
+                    Words.called(at.line()) + " " + at.line().name() + " is next. Nothing is left to do here.",
+                    "Next frames");
+        }
+        return switch (at.line().state()) {
+            case AT_POINT -> atPoint(sheet, at);
+            case AWAY -> away(at);
+            case STOPPED ->
+                Plate.of(
+                        Kind.STOPPED,
+                        "Work stopped",
+                        Objects.requireNonNullElse(at.line().stateReason(), ""),
+                        "Take the work up again");
+            default -> work(sheet, at, asked);
+        };
+    }
+
+    private Plate ended(FrameSheet sheet) {
+        FrameSheet.Head head = sheet.head();
+        if (head.state() == TravellerState.FINISHED && head.orderId() == null) {
+            return Plate.of(Kind.CLOSED, "Check done", "Every step of it is ticked.", "Next frames");
+        }
+        if (head.state() == TravellerState.FINISHED && !head.part().isEmpty()) {
+            return Plate.of(
+                    Kind.JOIN,
+                    "Ready to be joined",
+                    "Every operation of this part is done. The frame is joined when all its parts are ready.",
+                    "Next frames");
+        }
+        if (head.state() == TravellerState.FINISHED) {
+            return Plate.of(
+                    Kind.READY,
+                    "Ship " + head.mark(),
+                    "Read the serial from the frame in the box, beside the address.",
+                    "Ship " + head.mark());
+        }
+        String reason = head.stateReason();
+        return Plate.of(
+                Kind.CLOSED,
+                head.mark() + " is " + head.state().word(),
+                head.shippedAt() != null
+                        ? "Shipped " + formats.moment(head.shippedAt()) + "."
+                        : reason == null ? "No work is recorded on it." : reason + ".",
+                "Next frames");
+    }
+
+    private Plate atPoint(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
+        if (!sheet.inTheWay().isEmpty()) {
+            return blocked(sheet, at, null, sheet.inTheWay().get(0));
+        }
+        boolean witness = at.line().point() == Point.WITNESS;
+        Instant since = at.atPointSince();
+        Duration wait = Duration.ofMinutes(settings.whole("witness.wait.minutes"));
+        boolean over = witness && since != null && !clock.instant().isBefore(since.plus(wait));
+        String words = witness
+                ? over
+                        ? "Nobody came in " + formats.span(wait) + ": the point may be passed, and the record says so."
+                        : "The witness was called " + formats.moment(since) + " and has until "
+                                + formats.moment(since == null ? null : since.plus(wait)) + "."
+                : "The work is done. It does not go on until this is signed.";
+        return new Plate(
+                Kind.POINT,
+                (witness ? "Witness point: " : "Hold point: ") + at.line().name(),
+                words,
+                "Sign here",
+                null,
+                false,
+                false,
+                null,
+                null,
+                over);
+    }
+
+    private Plate away(FrameSheet.OperationSheetOfFrame at) {
+        return atHand.away(at.line().operationId())
+                .map(a -> Plate.of(
+                        Kind.AWAY,
+                        "Away at " + a.recipient(),
+                        "Sent out " + formats.moment(a.since()) + ". It comes back with a certificate.",
+                        "Book back"))
+                .orElseGet(() -> Plate.of(Kind.AWAY, "Away", "It comes back with a certificate.", "Book back"));
+    }
+
+    private Plate work(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, FrameViews.Asked asked) {
+        List<FrameSheet.StepLine> open =
+                at.steps().stream().filter(s -> !s.ticked()).toList();
+        FrameSheet.StepLine next = open.stream()
+                .filter(s -> asked.stepId() != null && s.stepId() == asked.stepId())
+                .findFirst()
+                .orElse(open.isEmpty() ? null : open.get(0));
+        boolean begun = at.line().state() != OperationState.WAITING;
+        if (!begun && !sheet.inTheWay().isEmpty()) {
+            return blocked(sheet, at, next, sheet.inTheWay().get(0));
+        }
+        if (next != null) {
+            boolean held = !sheet.inTheWay().isEmpty() && (next.irreversible() || at.irreversible());
+            return held ? blocked(sheet, at, next, sheet.inTheWay().get(0)) : step(at, next, open);
+        }
+        FrameSheet.CharacteristicLine unread = at.characteristics().stream()
+                .filter(c -> !c.state().settled())
+                .findFirst()
+                .orElse(null);
+        if (unread != null) {
+            return Plate.of(Kind.READING, unread.name(), "", "Read");
+        }
+        return sheet.inTheWay().isEmpty()
+                ? Plate.of(
+                        Kind.NOTHING,
+                        at.line().name(),
+                        "The route gives this operation nothing to tick and nothing to read.",
+                        "")
+                : blocked(sheet, at, null, sheet.inTheWay().get(0));
+    }
+
+    private Plate step(FrameSheet.OperationSheetOfFrame at, FrameSheet.StepLine next, List<FrameSheet.StepLine> open) {
+        boolean photoWanted =
+                next.photo() && !atHand.photographed(at.line().operationId()).contains(next.stepId());
+        return new Plate(
+                Kind.STEP,
+                next.text(),
+                next.instruction(),
+                next.lotKind() == null ? "Tick step " + next.number() : "Book the lot, tick step " + next.number(),
+                next,
+                open.get(0).stepId() != next.stepId(),
+                photoWanted,
+                null,
+                null,
+                false);
+    }
+
+    private Plate blocked(
+            FrameSheet sheet,
+            FrameSheet.OperationSheetOfFrame at,
+            FrameSheet.@Nullable StepLine step,
+            Refusal obstacle) {
+        Instant now = clock.instant();
+        String redo = at.line().state() != OperationState.WAITING
+                ? null
+                : sheet.clocks().stream()
+                        .filter(c ->
+                                c.closedAt(now) && c.gates().contains(at.line().code()))
+                        .map(ClockView::code)
+                        .findFirst()
+                        .orElse(null);
+        return new Plate(
+                Kind.BLOCKED,
+                step == null ? at.line().name() : step.text(),
+                obstacle.why() + " " + obstacle.instead(),
+                obstacle.what(),
+                step,
+                false,
+                false,
+                obstacle,
+                redo,
+                false);
+    }
+}

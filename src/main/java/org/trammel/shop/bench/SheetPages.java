@@ -1,0 +1,154 @@
+package org.trammel.shop.bench;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.routes.Signer;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HoldReason;
+
+/** The sheets of one frame at a station. What they change is sent to the forms. */
+@Controller
+@RequestMapping("/station/{tag}")
+class SheetPages {
+
+    private final Tags tags;
+    private final FrameViews frames;
+    private final ReadingViews readings;
+    private final SignViews signing;
+    private final LastGauge lastGauge;
+
+    SheetPages(Tags tags, FrameViews frames, ReadingViews readings, SignViews signing, LastGauge lastGauge) {
+        this.tags = tags;
+        this.frames = frames;
+        this.readings = readings;
+        this.signing = signing;
+        this.lastGauge = lastGauge;
+    }
+
+    /** What the address of the sheet may ask for. */
+    record Query(
+            @Nullable Long step,
+            @Nullable Long read,
+            @Nullable Boolean again,
+            @Nullable Long correct,
+            @Nullable String gauge,
+            @Nullable Boolean here,
+            @Nullable String scanned,
+            @Nullable String old) {
+
+        boolean told() {
+            return scanned != null || old != null;
+        }
+    }
+
+    @GetMapping
+    String frame(@PathVariable String tag, Query query, SignedOn who, HttpServletRequest request, Model model) {
+        FrameSheet sheet = tags.sheet(tag);
+        FrameView view = query.read() == null
+                ? frames.of(sheet, who, new FrameViews.Asked(query.step(), null, Boolean.TRUE.equals(query.here())))
+                : null;
+        Long characteristic = query.read() != null ? query.read() : query.told() ? null : nextToRead(view);
+        if (characteristic == null) {
+            model.addAttribute("view", view);
+            model.addAttribute("met", met(sheet, query));
+            return "bench/frame";
+        }
+        String gauge = query.gauge() == null ? lastGauge.in(request, sheet.at(), characteristic) : query.gauge();
+        ReadingView reading = readings.of(
+                sheet,
+                who,
+                new ReadingViews.Asked(characteristic, Boolean.TRUE.equals(query.again()), query.correct(), gauge),
+                view);
+        model.addAttribute("reading", reading);
+        model.addAttribute("view", reading.frame());
+        return "bench/reading";
+    }
+
+    private static @Nullable Long nextToRead(@Nullable FrameView view) {
+        if (view == null || view.at() == null || !view.plate().is("READING")) {
+            return null;
+        }
+        return view.at().characteristics().stream()
+                .filter(c -> !c.state().settled())
+                .map(FrameSheet.CharacteristicLine::characteristicId)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** What a scanned tag met on this sheet; null if nothing was scanned. */
+    record Met(
+            String scanned,
+            String scannedMark,
+            boolean same,
+            @Nullable String old) {}
+
+    private static @Nullable Met met(FrameSheet sheet, Query query) {
+        if (!query.told()) {
+            return null;
+        }
+        FrameSheet.Head head = sheet.head();
+        String scanned = query.scanned() == null ? head.tag() : query.scanned();
+        String old = query.old() == null || query.old().equals(head.letter()) ? null : query.old();
+        return new Met(scanned, Tags.mark(scanned), scanned.equals(head.tag()), old);
+    }
+
+    @GetMapping("/stop")
+    String stop(@PathVariable String tag, SignedOn who, Model model) {
+        show(tag, who, model);
+        model.addAttribute("reasons", HoldReason.values());
+        return "bench/stop";
+    }
+
+    @GetMapping("/note")
+    String note(@PathVariable String tag, SignedOn who, Model model) {
+        show(tag, who, model);
+        return "bench/note";
+    }
+
+    @GetMapping("/holds")
+    String holds(@PathVariable String tag, SignedOn who, Model model) {
+        show(tag, who, model);
+        return "bench/holds";
+    }
+
+    @GetMapping("/send-out")
+    String sendOut(@PathVariable String tag, SignedOn who, Model model) {
+        show(tag, who, model);
+        return "bench/send-out";
+    }
+
+    @GetMapping("/untick")
+    String untick(@PathVariable String tag, @RequestParam long step, SignedOn who, Model model) {
+        show(tag, who, model);
+        model.addAttribute("stepId", step);
+        return "bench/untick";
+    }
+
+    @GetMapping("/sign")
+    String sign(@PathVariable String tag, @RequestParam @Nullable Signer as, SignedOn who, Model model) {
+        SignView sign = signing.of(tags.sheet(tag), who, as);
+        model.addAttribute("sign", sign);
+        model.addAttribute("view", sign.frame());
+        return "bench/sign";
+    }
+
+    @GetMapping("/cold-set")
+    String coldSet(@PathVariable String tag, @RequestParam long characteristic, SignedOn who, Model model) {
+        ReadingView reading =
+                readings.of(tags.sheet(tag), who, new ReadingViews.Asked(characteristic, false, null, null), null);
+        model.addAttribute("reading", reading);
+        model.addAttribute("view", reading.frame());
+        return "bench/cold-set";
+    }
+
+    private void show(String tag, SignedOn who, Model model) {
+        model.addAttribute("view", frames.of(tags.sheet(tag), who, new FrameViews.Asked(null, null, true)));
+    }
+}

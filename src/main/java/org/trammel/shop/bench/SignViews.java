@@ -1,0 +1,103 @@
+package org.trammel.shop.bench;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Signer;
+import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.web.Formats;
+
+/** Lays out a point to sign: which signatures are outstanding and who may give them. */
+@Component
+class SignViews {
+
+    private final FrameViews frames;
+    private final Evidence evidence;
+    private final Crew crew;
+    private final Formats formats;
+
+    SignViews(FrameViews frames, Evidence evidence, Crew crew, Formats formats) {
+        this.frames = frames;
+        this.evidence = evidence;
+        this.crew = crew;
+        this.formats = formats;
+    }
+
+    SignView of(FrameSheet sheet, SignedOn who, @Nullable Signer wanted) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        if (at == null || at.line().state() != OperationState.AT_POINT) {
+            throw Refusal.state(
+                    "There is nothing to sign for " + sheet.head().mark() + ".",
+                    at == null
+                            ? "Every operation of it is done."
+                            : "Operation " + Words.called(at.line()) + " is "
+                                    + at.line().state().word() + ".",
+                    "Open the frame again to see what is at hand.");
+        }
+        List<SignView.Asked> asked = asked(at);
+        Signer as = asked.stream()
+                .filter(a -> a.by() == null && (wanted == null || a.signer() == wanted))
+                .map(SignView.Asked::signer)
+                .findFirst()
+                .orElse(null);
+        return new SignView(
+                frames.of(sheet, who, FrameViews.Asked.NOTHING),
+                asked,
+                as,
+                as == null ? List.of() : candidates(at, as, who));
+    }
+
+    private List<SignView.Asked> asked(FrameSheet.OperationSheetOfFrame at) {
+        List<Signer> signers = at.signers().isEmpty() ? List.of(Signer.SECOND) : at.signers();
+        return signers.stream()
+                .map(signer -> at.signatures().stream()
+                        .filter(s -> s.counts() && s.signer() == signer)
+                        .findFirst()
+                        .map(s -> new SignView.Asked(signer, s.name(), formats.moment(s.at())))
+                        .orElseGet(() -> new SignView.Asked(signer, null, "")))
+                .toList();
+    }
+
+    /** Whoever is signed on here stands first; the service checks each of them again. */
+    private List<SignView.Candidate> candidates(FrameSheet.OperationSheetOfFrame at, Signer as, SignedOn who) {
+        Set<Long> took = evidence.tookPart(at.line().operationId());
+        List<Person> may = crew.active().stream()
+                .filter(Person::maySign)
+                .filter(person -> holds(person, as))
+                .filter(person -> as == Signer.WORKER || as == Signer.ALIGNER || !took.contains(person.id()))
+                .filter(person -> at.signatures().stream()
+                        .noneMatch(s -> s.counts() && s.name().equals(person.name())))
+                .sorted((a, b) -> Boolean.compare(here(b, who), here(a, who)))
+                .toList();
+        return may.stream()
+                .map(person -> new SignView.Candidate(
+                        person.id(),
+                        person.name(),
+                        here(person, who) ? "signed on here" : took.contains(person.id()) ? "took part" : "",
+                        may.size() == 1))
+                .toList();
+    }
+
+    private static boolean here(Person person, SignedOn who) {
+        return person.id() == who.person().id()
+                || who.second() != null && who.second().id() == person.id();
+    }
+
+    private static boolean holds(Person person, Signer as) {
+        return switch (as) {
+            case WORKER, SECOND -> true;
+            case QA -> person.is(Role.QA_LEAD);
+            case OWNER -> person.is(Role.OWNER);
+            case ALIGNER -> person.isAny(Role.ALIGNER, Role.QA_LEAD);
+            case HEAT_TREATER -> person.is(Role.HEAT_TREATER);
+        };
+    }
+}

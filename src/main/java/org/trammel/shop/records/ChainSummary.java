@@ -1,0 +1,10 @@
+package org.trammel.shop.records;
+
+/**
+ * A chain and where it stands.
+ *
+ * @param name such as frame:AV26101H, or shop
+ * @param records how many records it has
+ * @param hash seal of the last
+ */
+public record ChainSummary(String name, long records, String hash) {}
