@@ -17,6 +17,7 @@ class CrewInitials implements PersonInitials {
 
     @Override
     public Map<Long, String> all() {
-        return people.findAll().stream().collect(Collectors.toMap(PersonRow::id, PersonRow::initials));
+        return people.initials().stream()
+                .collect(Collectors.toMap(PersonRepository.Initials::getId, PersonRepository.Initials::getInitials));
     }
 }

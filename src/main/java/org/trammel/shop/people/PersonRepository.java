@@ -77,4 +77,14 @@ interface PersonRepository extends JpaRepository<PersonRow, Long> {
 
     @Query("select count(p) from PersonRow p join p.roles r where r = :role and p.leftOn is null")
     long activeWith(Role role);
+
+    /** Who an id is, without the hashes of secrets. */
+    interface Initials {
+        long getId();
+
+        String getInitials();
+    }
+
+    @Query("select p.id as id, p.initials as initials from PersonRow p")
+    List<Initials> initials();
 }

@@ -114,12 +114,12 @@ class LogPagesTest {
 
     @Test
     void aChainCostsTwoStatements() throws Exception {
-        mvc.perform(get("/shop/log/chain?name=" + frame).with(signedOn(qa)));
+        RequestPostProcessor reader = signedOn(qa);
         List<String> sent = statements.during(
-                () -> mvc.perform(get("/shop/log/chain?name=" + frame).with(signedOn(qa))));
-        assertThat(sent.stream().filter(sql -> sql.contains("log_entry") || sql.contains("chain_head")))
-                .hasSize(1);
-        assertThat(sent).hasSizeLessThanOrEqualTo(3);
+                () -> mvc.perform(get("/shop/log/chain?name=" + frame).with(reader)));
+        assertThat(sent.stream().filter(sql -> !sql.contains("setting")))
+                .as("the records and who the ids are; settings are kept for a while")
+                .hasSize(2);
     }
 
     @Test
