@@ -1,5 +1,6 @@
 -- What the shop has decided for itself. A definition says what a value may be; the values are only added to, the newest
--- one is in force. Every value carries its source, because a number without one cannot be argued for.
+-- one is in force. Every value carries its source, because a number without one cannot be argued for. In a unit, ¤ stands
+-- for the shop's currency.
 create table setting_definition (
     code varchar(60) not null,
     place varchar(40) not null,
@@ -38,8 +39,8 @@ insert into setting_definition (code, place, sequence, name, explanation, kind, 
 ('shop.zone', 'Shop', 40, 'Time zone', 'Decides when a day ends: gauges and lots are valid through their date in this zone.', 'ZONE', '', null, null),
 ('shop.frames.limit', 'Shop', 50, 'Most frames at work at once', 'Above it the run of the shop warns before a release.', 'WHOLE', 'frames', 1, 1000),
 ('promise.percentile', 'Shop', 60, 'Percentile a date is promised at', 'Of a hundred such forecasts, this many should be kept.', 'WHOLE', 'in 100', 50, 99),
-('cost.hour', 'Shop', 70, 'Cost of an hour of work', 'Used for the cost of an order and of a nonconformance.', 'NUMBER', 'per h', 0, 10000),
-('scrap.owner.cost', 'Shop', 80, 'Scrap above this cost needs the owner', 'Below it the QA lead decides scrap alone.', 'NUMBER', '', 0, 1000000),
+('cost.hour', 'Shop', 70, 'Cost of an hour of work', 'Used for the cost of an order and of a nonconformance.', 'NUMBER', '¤ per h', 0, 10000),
+('scrap.owner.cost', 'Shop', 80, 'Scrap above this cost needs the owner', 'Below it the QA lead decides scrap alone.', 'NUMBER', '¤', 0, 1000000),
 ('guard.factor', 'Verdicts', 110, 'Guard band factor', 'Guard band g = factor × u. 1,65 is the one-sided 95 % point of the normal distribution.', 'NUMBER', '', 1, 3),
 ('gauge.share.guarded', 'Verdicts', 120, 'Share of the tolerance above which the guarded rule is forced', 'U over half the tolerance.', 'NUMBER', '', 0.01, 1),
 ('gauge.share.warns', 'Verdicts', 130, 'Share of the tolerance above which a gauge is called coarse', 'U over half the tolerance; warned when a design is released and when the gauge is chosen.', 'NUMBER', '', 0.01, 1),

@@ -215,7 +215,12 @@ class GaugePages {
         if (range.resolution() != null) {
             words.append(words.isEmpty() ? "" : " by ").append(formats.number(range.resolution()));
         }
-        return words.append(words.isEmpty() || range.unit().isEmpty() ? "" : " ")
+        return words.append(
+                        words.isEmpty()
+                                        || range.unit().isEmpty()
+                                        || range.unit().equals("°")
+                                ? ""
+                                : " ")
                 .append(range.unit())
                 .toString();
     }

@@ -8,6 +8,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.util.Objects;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
@@ -94,6 +95,10 @@ class LotRemnantRow {
     }
 
     Remnant remnant(String lot) {
-        return new Remnant(code(lot), quantity, quantityLeft, unit, by, at);
+        return new Remnant(code(lot), plain(quantity), plain(quantityLeft), unit, by, at);
+    }
+
+    private static BigDecimal plain(BigDecimal number) {
+        return Objects.requireNonNull(LotRow.plain(number));
     }
 }

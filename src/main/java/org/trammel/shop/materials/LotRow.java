@@ -13,6 +13,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.Objects;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
@@ -202,8 +203,16 @@ class LotRow {
     }
 
     static String bare(BigDecimal number) {
+        return Objects.requireNonNull(plain(number)).toPlainString();
+    }
+
+    /** A figure without the zeros its column adds. */
+    static @Nullable BigDecimal plain(@Nullable BigDecimal number) {
+        if (number == null) {
+            return null;
+        }
         BigDecimal stripped = number.stripTrailingZeros();
-        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
     private void refuseExpired(String done, LocalDate today) {
@@ -281,8 +290,8 @@ class LotRow {
                 certificateType,
                 certificate,
                 certificateFile,
-                quantity,
-                quantityLeft,
+                plain(quantity),
+                plain(quantityLeft),
                 unit,
                 state,
                 stateReason,

@@ -28,4 +28,9 @@ public record MadeOf(
         String unit,
         long by,
         Instant at,
-        boolean scrapped) {}
+        boolean scrapped) {
+
+    public MadeOf {
+        quantity = LotRow.plain(quantity);
+    }
+}

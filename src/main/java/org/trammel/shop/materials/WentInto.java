@@ -23,4 +23,9 @@ public record WentInto(
         long by,
         Instant at,
         boolean scrapped,
-        @Nullable String scrappedReason) {}
+        @Nullable String scrappedReason) {
+
+    public WentInto {
+        quantity = LotRow.plain(quantity);
+    }
+}

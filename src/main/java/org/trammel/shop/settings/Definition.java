@@ -21,6 +21,11 @@ public record Definition(
         @Nullable BigDecimal lowest,
         @Nullable BigDecimal highest) {
 
+    /** The same with the currency where ¤ stands for it in the unit. */
+    Definition in(String currency) {
+        return new Definition(key, place, name, explanation, kind, unit.replace("¤", currency), lowest, highest);
+    }
+
     /** How a value is written. */
     public enum Kind {
         NUMBER,

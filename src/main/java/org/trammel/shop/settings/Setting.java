@@ -7,7 +7,7 @@ import java.time.Instant;
  *
  * @param id names this very value; a verdict keeps it so that it can say later what it was judged by
  * @param value as stored: decimals with a point, codes as they are
- * @param unit empty where the value is a plain figure, a text or an amount of the shop's currency
+ * @param unit empty where the value is a plain figure or a text
  * @param source where the value comes from: a standard, a data sheet, a trial of the shop
  * @param reason why it was put in force at that moment
  * @param since when it came into force

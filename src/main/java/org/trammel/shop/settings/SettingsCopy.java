@@ -74,12 +74,18 @@ class SettingsCopy {
 
     private Copy load() {
         long readAt = nanos.getAsLong();
-        Map<String, Definition> known = new LinkedHashMap<>();
-        definitions
-                .findAllByOrderBySequence()
-                .forEach(row -> known.put(row.definition().key(), row.definition()));
         Map<String, SettingRow> read = new HashMap<>();
         rows.inForce().forEach(row -> read.put(row.code(), row));
+        SettingRow currency = read.get("shop.currency");
+        Map<String, Definition> known = new LinkedHashMap<>();
+        for (DefinitionRow row : definitions.findAllByOrderBySequence()) {
+            Definition definition = row.definition();
+            known.put(
+                    definition.key(),
+                    currency == null
+                            ? definition
+                            : definition.in(currency.setting("").value()));
+        }
         Map<String, Setting> ordered = new LinkedHashMap<>();
         known.forEach((key, definition) -> {
             SettingRow row = read.get(key);
