@@ -118,11 +118,11 @@ public class ColdSets {
         Evidence.Wanted wanted = evidence.readable(act, characteristicId);
         String deed = "The cold-set of " + wanted.code() + ", " + wanted.name() + ", is not recorded.";
         Person person = crew.require(act.by(), deed, Role.ALIGNER, Role.QA_LEAD);
-        if (wanted.state() != CharacteristicState.NOT_CONFORMING) {
+        if (wanted.state() != CharacteristicState.NOT_CONFORMING && wanted.state() != CharacteristicState.UNDECIDED) {
             throw Refusal.state(
                     deed,
                     "It is " + wanted.state().word() + ".",
-                    "A frame is set only after a reading that is not conforming.");
+                    "A frame is set only after a reading that is not conforming or undecided.");
         }
         if (evidence.tookPartWhere(wanted.travellerId(), "WELD").contains(person.id())
                 || evidence.tookPartWhere(wanted.travellerId(), "BRAZE").contains(person.id())) {

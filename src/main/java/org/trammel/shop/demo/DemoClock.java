@@ -1,0 +1,51 @@
+package org.trammel.shop.demo;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+
+/** Tells the demo day: it is set while the past is told, and from then on it runs. */
+class DemoClock extends Clock {
+
+    /** Wednesday 18 March 2026, half past eight in the shop. */
+    static final Instant MORNING = Instant.parse("2026-03-18T07:30:00Z");
+
+    private final Clock real = Clock.systemUTC();
+    private volatile Instant at = MORNING;
+    private volatile Instant since = real.instant();
+    private volatile boolean running;
+
+    /** Stands still at an instant until the next call. */
+    void setTo(Instant instant) {
+        running = false;
+        at = instant;
+    }
+
+    void pass(Duration duration) {
+        setTo(at.plus(duration));
+    }
+
+    /** Runs from an instant on. */
+    void runFrom(Instant instant) {
+        at = instant;
+        since = real.instant();
+        running = true;
+    }
+
+    @Override
+    public Instant instant() {
+        return running ? at.plus(Duration.between(since, real.instant())) : at;
+    }
+
+    @Override
+    public ZoneId getZone() {
+        return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+        return Clock.fixed(instant(), zone);
+    }
+}

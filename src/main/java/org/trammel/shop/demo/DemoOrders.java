@@ -1,0 +1,276 @@
+package org.trammel.shop.demo;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.springframework.context.annotation.Profile;
+import org.springframework.core.io.ClassPathResource;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.designs.Approval;
+import org.trammel.shop.designs.DesignDraft;
+import org.trammel.shop.designs.DesignGate;
+import org.trammel.shop.designs.Designs;
+import org.trammel.shop.designs.DrawingOffice;
+import org.trammel.shop.designs.GateAnswer;
+import org.trammel.shop.designs.GateCheck;
+import org.trammel.shop.designs.GeometryInput;
+import org.trammel.shop.designs.Lacking;
+import org.trammel.shop.designs.Nominal;
+import org.trammel.shop.orders.BrakeLever;
+import org.trammel.shop.orders.Category;
+import org.trammel.shop.orders.CustomerDetails;
+import org.trammel.shop.orders.NewOrder;
+import org.trammel.shop.orders.OrderBook;
+import org.trammel.shop.orders.OrderDetails;
+import org.trammel.shop.orders.OrderEntry;
+import org.trammel.shop.orders.OrderSheet;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.orders.OwnPartDetails;
+import org.trammel.shop.orders.RiderDetails;
+import org.trammel.shop.orders.Serials;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.routes.RouteBook;
+import org.trammel.shop.routes.RouteSheet;
+import org.trammel.shop.travellers.Release;
+import tools.jackson.core.type.TypeReference;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Enters the invented orders, draws their frames, and releases them to the shop. */
+@Component
+@Profile("demo")
+class DemoOrders {
+
+    private static final Instant NEW_YEAR = Instant.parse("2026-01-05T08:00:00Z");
+
+    private final OrderEntry entry;
+    private final OrderBook book;
+    private final Orders orders;
+    private final Serials serials;
+    private final Designs designs;
+    private final DrawingOffice office;
+    private final DesignGate gate;
+    private final RouteBook routes;
+    private final Release release;
+    private final DemoActs acts;
+    private final DemoClock clock;
+
+    DemoOrders(
+            OrderEntry entry,
+            OrderBook book,
+            Orders orders,
+            Serials serials,
+            Designs designs,
+            DrawingOffice office,
+            DesignGate gate,
+            RouteBook routes,
+            Release release,
+            DemoActs acts,
+            DemoClock clock) {
+        this.entry = entry;
+        this.book = book;
+        this.orders = orders;
+        this.serials = serials;
+        this.designs = designs;
+        this.office = office;
+        this.gate = gate;
+        this.routes = routes;
+        this.release = release;
+        this.acts = acts;
+        this.clock = clock;
+    }
+
+    static List<DemoOrder> read() {
+        try (InputStream in = new ClassPathResource("demo/orders.json").getInputStream()) {
+            return JsonMapper.builder().build().readValue(in, new TypeReference<List<DemoOrder>>() {});
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Enters every order in the order of their numbers, and gives each its serial. */
+    Map<String, Long> enter(List<DemoOrder> all) {
+        Map<String, Long> ids = new LinkedHashMap<>();
+        clock.setTo(NEW_YEAR);
+        serials.raise(acts.by("ME"), 100);
+        for (DemoOrder order : all) {
+            Instant ordered = order.ordered()
+                    .atTime(LocalTime.of(10, 0))
+                    .atZone(DemoOrder.ZONE)
+                    .toInstant();
+            clock.setTo(ordered);
+            OrderSheet sheet = entry.enter(acts.by("ME"), typed(order));
+            ids.put(order.order(), sheet.id());
+            clock.setTo(ordered.isAfter(NEW_YEAR) ? ordered.plus(Duration.ofHours(1)) : NEW_YEAR);
+            if (!order.order().equals("O-121")) {
+                orders.reserveSerial(acts.by("ME"), sheet.id());
+            }
+        }
+        return ids;
+    }
+
+    private static NewOrder typed(DemoOrder order) {
+        boolean back = order.order().equals("O-121");
+        List<OwnPartDetails> own = order.order().equals("O-116")
+                ? List.of(new OwnPartDetails("shock", "210 by 55, customer's own", java.time.LocalDate.of(2026, 3, 11)))
+                : List.of();
+        return new NewOrder(
+                order.order(),
+                null,
+                new CustomerDetails(
+                        "Invented customer " + order.order().substring(2),
+                        "customer" + order.order().substring(2) + "@example.invalid",
+                        "SE",
+                        order.ordered()),
+                new OrderDetails(
+                        order.description(),
+                        order.metal(),
+                        order.route().startsWith("FS") ? "FULL_SUSPENSION" : kind(order),
+                        category(order),
+                        "SE",
+                        "bell, reflectors and lights of the country",
+                        BrakeLever.LEFT,
+                        new RiderDetails(
+                                BigDecimal.valueOf(order.rider()),
+                                BigDecimal.valueOf(Math.round(order.rider() * 0.47)),
+                                null,
+                                null,
+                                BigDecimal.valueOf(Math.min(100, Math.round(order.rider() * 0.42))),
+                                null),
+                        List.of()),
+                own,
+                order.price(),
+                order.promised(),
+                new BigDecimal("85"),
+                back ? "AV24-037-V" : null,
+                true);
+    }
+
+    private static String kind(DemoOrder order) {
+        return switch (order.route()) {
+            case "ST-TIG" -> "STEEL_TIG";
+            case "ST-FILLET" -> "STEEL_FILLET";
+            case "TI" -> "TITANIUM";
+            case "TANDEM-ST" -> "TANDEM";
+            case "HT-7005-2C" -> "TWO_COLOUR";
+            case "REPAIR-6061" -> "REPAIR";
+            default -> "HARDTAIL";
+        };
+    }
+
+    private static Category category(DemoOrder order) {
+        if (order.order().equals("O-113")) {
+            return Category.YOUNG_ADULT;
+        }
+        return order.route().startsWith("ST") ? Category.CITY_AND_TREKKING : Category.MOUNTAIN;
+    }
+
+    /** Draws the frame, has it approved and checked, and releases it; gives its serial. */
+    String release(DemoOrder order, long orderId) {
+        Instant begin = start(order);
+        clock.setTo(begin);
+        long revision = draw(order, orderId);
+        office.send(acts.by("ME"), revision);
+        clock.pass(Duration.ofDays(1));
+        String file = Objects.requireNonNull(designs.revision(revision).drawing());
+        gate.approve(
+                acts.by("ME"),
+                revision,
+                new Approval(
+                        "A",
+                        file,
+                        "the customer",
+                        clock.instant().atZone(DemoOrder.ZONE).toLocalDate()));
+        answer(order, revision);
+        clock.pass(Duration.ofHours(2));
+        gate.sign(
+                acts.by("ME"),
+                revision,
+                acts.id("ME"),
+                Role.OWNER,
+                DemoCast.ALL.get(0).pin());
+        clock.pass(Duration.ofMinutes(10));
+        gate.sign(
+                acts.by("TR"),
+                revision,
+                acts.id("TR"),
+                Role.QA_LEAD,
+                DemoCast.ALL.get(1).pin());
+        clock.pass(Duration.ofMinutes(10));
+        return release.release(
+                acts.by("TR"), orderId, revision, routes.released(order.route()).revisionId());
+    }
+
+    static Instant start(DemoOrder order) {
+        Instant first = order.anchors() == null || order.anchors().isEmpty()
+                ? DemoClock.MORNING
+                : order.anchors().values().stream()
+                        .min(java.util.Comparator.naturalOrder())
+                        .orElseThrow()
+                        .atZone(DemoOrder.ZONE)
+                        .toInstant();
+        return first.minus(Duration.ofDays(3));
+    }
+
+    /** Draws a first revision with geometry and every nominal the route asks for. */
+    long draw(DemoOrder order, long orderId) {
+        long revision = book.beginDesign(acts.by("ME"), orderId).revisionId();
+        RouteSheet route = routes.released(order.route());
+        Map<GeometryInput, BigDecimal> geometry = new EnumMap<>(GeometryInput.class);
+        if (order.geometry() != null) {
+            order.geometry().forEach((k, v) -> geometry.put(GeometryInput.valueOf(k), v));
+        }
+        office.change(
+                acts.by("ME"),
+                revision,
+                null,
+                new DesignDraft(
+                        order.description(),
+                        order.metal(),
+                        route.kind(),
+                        route.revisionId(),
+                        order.family(),
+                        List.of(),
+                        geometry,
+                        true));
+        Map<String, Nominal> nominals = new LinkedHashMap<>();
+        for (Lacking lacking : designs.readyFor(revision, route)) {
+            BigDecimal value = order.nominal(lacking.code());
+            if (value != null) {
+                nominals.put(lacking.code(), Nominal.of(value));
+            }
+        }
+        if (!nominals.isEmpty()) {
+            office.give(acts.by("ME"), revision, null, nominals);
+        }
+        office.draw(acts.by("ME"), revision, DemoPicture.png(), "image/png", order.order() + ".png");
+        return revision;
+    }
+
+    private void answer(DemoOrder order, long revision) {
+        for (GateCheck check : GateCheck.values()) {
+            boolean outside = check == GateCheck.TEST_FAMILY && order.family() == null;
+            boolean nodes = check == GateCheck.HEAD_NODES;
+            if (outside || nodes) {
+                gate.answer(
+                        acts.by("ME"),
+                        revision,
+                        check,
+                        GateAnswer.DECIDED,
+                        outside
+                                ? "Outside the families tested; decided for this frame by owner and QA lead, invented."
+                                : "Lower edge of the down tube raised on the drawing; decided for this frame, invented.");
+            } else {
+                gate.answer(acts.by("ME"), revision, check, GateAnswer.MEETS, null);
+            }
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package org.trammel.shop.demo;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.context.SmartLifecycle;
+import org.springframework.context.annotation.Profile;
+import org.springframework.core.env.Environment;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.people.FirstStart;
+import org.trammel.shop.records.LastAct;
+import org.trammel.shop.stations.Devices;
+
+/** Loads the invented workshop before the doors open, and prints how to sign on. */
+@Component
+@Profile("demo")
+class DemoStart implements SmartLifecycle {
+
+    private static final Logger LOG = LoggerFactory.getLogger(DemoStart.class);
+    private static final Instant OPENING = Instant.parse("2025-10-01T06:00:00Z");
+
+    /** By then the first lots were there. */
+    private static final Instant STOCKED = Instant.parse("2025-10-10T06:00:00Z");
+
+    /** The paper register of gauges was typed in when its last certificate had come. */
+    private static final Instant GAUGED = Instant.parse("2026-02-21T06:00:00Z");
+
+    private final FirstStart firstStart;
+    private final DemoClock clock;
+    private final DemoCrew crew;
+    private final DemoShop shop;
+    private final DemoGauges gauges;
+    private final DemoLots lots;
+    private final DemoRoutes routes;
+    private final DemoOrders orders;
+    private final DemoStory story;
+    private final DemoActs acts;
+    private final Devices devices;
+    private final LastAct lastAct;
+    private final Environment environment;
+    private volatile boolean running;
+
+    DemoStart(
+            FirstStart firstStart,
+            DemoClock clock,
+            DemoCrew crew,
+            DemoShop shop,
+            DemoGauges gauges,
+            DemoLots lots,
+            DemoRoutes routes,
+            DemoOrders orders,
+            DemoStory story,
+            DemoActs acts,
+            Devices devices,
+            LastAct lastAct,
+            Environment environment) {
+        this.firstStart = firstStart;
+        this.clock = clock;
+        this.crew = crew;
+        this.shop = shop;
+        this.gauges = gauges;
+        this.lots = lots;
+        this.routes = routes;
+        this.orders = orders;
+        this.story = story;
+        this.acts = acts;
+        this.devices = devices;
+        this.lastAct = lastAct;
+        this.environment = environment;
+    }
+
+    @Override
+    public void start() {
+        if (firstStart.ownerMissing()) {
+            load();
+        }
+        Instant last = lastAct.at().orElse(DemoClock.MORNING);
+        clock.runFrom(last.isAfter(DemoClock.MORNING) ? last : DemoClock.MORNING);
+        running = true;
+        LOG.info("{}", notice());
+    }
+
+    private void load() {
+        LOG.info("Loading the invented workshop; this takes a moment.");
+        clock.setTo(OPENING);
+        crew.takeOn();
+        shop.setUp();
+        clock.setTo(STOCKED);
+        lots.receive();
+        routes.release();
+        clock.setTo(GAUGED);
+        gauges.register();
+        List<DemoOrder> all = DemoOrders.read();
+        Map<String, Long> ids = orders.enter(all);
+        // In the order of time: the lock against guessing would take a PIN keyed earlier for one keyed too soon.
+        all.stream()
+                .filter(order -> !order.until().equals("design"))
+                .sorted(Comparator.comparing(DemoOrders::start))
+                .forEach(order -> orders.release(order, ids.get(order.order())));
+        for (DemoOrder order : all) {
+            story.tell(order, ids.get(order.order()));
+        }
+        story.lastDays(ids);
+    }
+
+    private String notice() {
+        StringBuilder text = new StringBuilder("\n\nThe invented workshop is open: http://localhost:")
+                .append(environment.getProperty("server.port", "8080"))
+                .append("/\nAt a desk, by password (/sign-on):\n");
+        line(text, "ME", "Marit Ekdalen, owner", DemoCast.OWNER_PASSWORD);
+        line(text, "TR", "Tobiah Renn, QA lead", DemoCast.QA_PASSWORD);
+        text.append("A browser becomes a tablet at /enrol, by one of these codes (15 minutes, each once):\n");
+        DemoCast.TABLETS.forEach((name, at) -> text.append("  ")
+                .append(name)
+                .append("  ")
+                .append(devices.admit(acts.by("ME"), name, at).code())
+                .append("  stations ")
+                .append(String.join(", ", at))
+                .append('\n'));
+        text.append("On a tablet, by badge and PIN:\n");
+        for (DemoCast.Member member : DemoCast.ALL) {
+            line(text, member.initials(), member.name(), member.pin());
+        }
+        return text.toString();
+    }
+
+    private static void line(StringBuilder text, String initials, String name, String secret) {
+        text.append(String.format("  %-3s %-28s %s%n", initials, name, secret));
+    }
+
+    @Override
+    public void stop() {
+        running = false;
+    }
+
+    @Override
+    public boolean isRunning() {
+        return running;
+    }
+
+    /** Before the web server opens its port. */
+    @Override
+    public int getPhase() {
+        return 0;
+    }
+}

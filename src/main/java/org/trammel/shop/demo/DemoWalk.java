@@ -1,0 +1,301 @@
+package org.trammel.shop.demo;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.annotation.Profile;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionTemplate;
+import org.trammel.shop.gauges.Gauges;
+import org.trammel.shop.gauges.Means;
+import org.trammel.shop.inspection.Readings;
+import org.trammel.shop.records.Files;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Signer;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.Bench;
+import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.ClockState;
+import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.Remarks;
+import org.trammel.shop.travellers.Signing;
+import org.trammel.shop.travellers.Travellers;
+
+/** Takes a frame along its route the way the crew would: ticks, lots, photographs, readings, signatures. */
+@Component
+@Profile("demo")
+class DemoWalk {
+
+    private static final Duration STEP = Duration.ofMinutes(4);
+
+    private final DemoActs acts;
+    private final DemoClock clock;
+    private final Travellers travellers;
+    private final Bench bench;
+    private final Signing signing;
+    private final Remarks remarks;
+    private final Evidence evidence;
+    private final Readings readings;
+    private final Gauges gauges;
+    private final Settings settings;
+    private final Files files;
+    private final TransactionTemplate transaction;
+
+    DemoWalk(
+            DemoActs acts,
+            DemoClock clock,
+            Travellers travellers,
+            Bench bench,
+            Signing signing,
+            Remarks remarks,
+            Evidence evidence,
+            Readings readings,
+            Gauges gauges,
+            Settings settings,
+            Files files,
+            TransactionTemplate transaction) {
+        this.acts = acts;
+        this.clock = clock;
+        this.travellers = travellers;
+        this.bench = bench;
+        this.signing = signing;
+        this.remarks = remarks;
+        this.evidence = evidence;
+        this.readings = readings;
+        this.gauges = gauges;
+        this.settings = settings;
+        this.files = files;
+        this.transaction = transaction;
+    }
+
+    /** Walks to a place: "100:2", "030:all" (all steps, no readings) or "all". */
+    void to(DemoOrder order, long travellerId, String place) {
+        String target = place.equals("all") ? null : place.substring(0, place.indexOf(':'));
+        String last = "";
+        while (true) {
+            FrameSheet sheet = travellers.sheet(travellerId);
+            FrameSheet.OperationSheetOfFrame at = sheet.at();
+            if (at == null) {
+                return;
+            }
+            String code = at.line().code();
+            if (!code.equals(last)) {
+                moveClock(order, code, sheet);
+                last = code;
+            }
+            if (code.equals(target)) {
+                String steps = place.substring(place.indexOf(':') + 1);
+                tick(order, at, steps.equals("all") ? Integer.MAX_VALUE : Integer.parseInt(steps));
+                return;
+            }
+            through(order, at);
+        }
+    }
+
+    private void moveClock(DemoOrder order, String code, FrameSheet sheet) {
+        clock.pass(Duration.ofMinutes(10));
+        Instant anchor = order.anchor(code);
+        if (anchor != null && anchor.isAfter(clock.instant())) {
+            clock.setTo(anchor);
+        }
+        sheet.clocks().stream()
+                .filter(c -> c.state() == ClockState.RUNNING
+                        && c.kind() == org.trammel.shop.routes.ClockKind.WAIT
+                        && c.gates().contains(code)
+                        && c.endsAt().isAfter(clock.instant()))
+                .forEach(c -> clock.setTo(c.endsAt()));
+    }
+
+    private void through(DemoOrder order, FrameSheet.OperationSheetOfFrame at) {
+        tick(order, at, Integer.MAX_VALUE);
+        read(order, at, Integer.MAX_VALUE);
+        FrameSheet.OperationSheetOfFrame now = travellers.operation(at.line().operationId());
+        if (now.line().state() == OperationState.AT_POINT) {
+            sign(order, now);
+        } else if (now.line().state() != OperationState.DONE) {
+            throw new IllegalStateException(
+                    order.order() + " does not pass " + at.line().code() + ": "
+                            + now.characteristics().stream()
+                                    .filter(c -> !c.state().settled())
+                                    .toList());
+        }
+    }
+
+    private void tick(DemoOrder order, FrameSheet.OperationSheetOfFrame at, int steps) {
+        int left = steps;
+        for (FrameSheet.StepLine step : at.steps()) {
+            if (step.ticked() || left-- <= 0) {
+                continue;
+            }
+            clock.pass(STEP);
+            String by = penetrant(step) ? "TR" : doer(order, at);
+            if (step.photo()) {
+                transaction.executeWithoutResult(t -> remarks.photo(
+                        acts.by(by),
+                        step.stepId(),
+                        files.keep(DemoPicture.png(), "image/png", "demo.png").sha256()));
+            }
+            bench.tick(
+                    acts.by(by),
+                    List.of(step.stepId()),
+                    step.lotKind() == null ? null : order.lot(step.lotKind()),
+                    null);
+        }
+    }
+
+    private static boolean penetrant(FrameSheet.StepLine step) {
+        return step.text().toLowerCase(java.util.Locale.ROOT).contains("penetrant");
+    }
+
+    /** Reads the first so many characteristics that are not settled, well inside their limits. */
+    void read(DemoOrder order, FrameSheet.OperationSheetOfFrame at, int count) {
+        int left = count;
+        for (FrameSheet.CharacteristicLine c : at.characteristics()) {
+            if (c.state().settled() || left-- <= 0) {
+                continue;
+            }
+            clock.pass(Duration.ofMinutes(1));
+            String by = reader(order, at, c.signers());
+            BigDecimal told = DemoTold.value(order.order(), c.code());
+            Evidence.Wanted wanted = evidence.wanted(c.characteristicId());
+            List<BigDecimal> raw = told == null
+                    ? values(wanted)
+                    : java.util.Collections.nCopies(wanted.points().size(), told);
+            take(order, at, by, c, raw);
+            if (c.secondPerson()
+                    && travellers.operation(at.line().operationId()).characteristics().stream()
+                            .anyMatch(n -> n.characteristicId() == c.characteristicId()
+                                    && n.state() == CharacteristicState.FIRST_READ)) {
+                clock.pass(Duration.ofMinutes(1));
+                take(order, at, by.equals("JA") ? "DO" : "JA", c, raw);
+            }
+        }
+    }
+
+    private void take(
+            DemoOrder order,
+            FrameSheet.OperationSheetOfFrame at,
+            String by,
+            FrameSheet.CharacteristicLine c,
+            List<BigDecimal> raw) {
+        String preferred =
+                order.gauges() == null ? null : order.gauges().get(at.line().code());
+        readings.read(acts.by(by), c.characteristicId(), new Readings.Input(raw, gauge(c, raw, preferred), null, true));
+    }
+
+    private String gauge(FrameSheet.CharacteristicLine c, List<BigDecimal> raw, @Nullable String preferred) {
+        List<Means> usable = gauges.usableFor(c.gaugeKind(), c.unit(), settings.dayOf(clock.instant()));
+        return usable.stream()
+                .filter(m -> preferred != null
+                        && (m.code().equals(preferred) || m.code().endsWith(preferred.substring(2))))
+                .findFirst()
+                .or(() -> usable.stream().filter(m -> reaches(m, c, raw)).findFirst())
+                .map(Means::code)
+                .orElseThrow(() -> new IllegalStateException(
+                        "No gauge of the demo serves " + c.code() + " (" + c.gaugeKind() + ", " + c.unit() + ")"));
+    }
+
+    private boolean reaches(Means means, FrameSheet.CharacteristicLine c, List<BigDecimal> raw) {
+        try {
+            gauges.require(means.code(), c.gaugeKind(), c.unit(), raw, settings.dayOf(clock.instant()));
+            return true;
+        } catch (Refusal outOfRange) {
+            return false;
+        }
+    }
+
+    /** Plausible values: near the middle of the limits, not all alike. */
+    private static List<BigDecimal> values(Evidence.Wanted w) {
+        BigDecimal lower = w.lowerLimit();
+        BigDecimal upper = w.upperLimit();
+        BigDecimal middle;
+        BigDecimal spread;
+        if (lower != null && upper != null) {
+            middle = lower.add(upper).divide(BigDecimal.valueOf(2));
+            spread = upper.subtract(lower).divide(BigDecimal.valueOf(20), 6, RoundingMode.HALF_EVEN);
+        } else if (upper != null) {
+            middle = upper.multiply(new BigDecimal("0.4"));
+            spread = upper.abs().divide(BigDecimal.valueOf(20), 6, RoundingMode.HALF_EVEN);
+        } else if (lower != null) {
+            middle = lower.multiply(new BigDecimal("1.15"));
+            spread = lower.abs().divide(BigDecimal.valueOf(50), 6, RoundingMode.HALF_EVEN);
+        } else {
+            middle = w.nominal() == null ? BigDecimal.ONE : w.nominal();
+            spread = BigDecimal.ZERO;
+        }
+        List<BigDecimal> values = new ArrayList<>();
+        for (int i = 0; i < w.points().size(); i++) {
+            values.add(middle.add(spread.multiply(BigDecimal.valueOf(i % 3 - 1L)))
+                    .setScale(w.decimals() + 1, RoundingMode.HALF_EVEN));
+        }
+        return values;
+    }
+
+    private void sign(DemoOrder order, FrameSheet.OperationSheetOfFrame at) {
+        List<Signer> wanted = at.signers().isEmpty() ? List.of(Signer.SECOND) : at.signers();
+        for (Signer signer : wanted) {
+            clock.pass(Duration.ofMinutes(2));
+            List<String> candidates = switch (signer) {
+                case QA -> List.of("TR");
+                case OWNER -> List.of("ME");
+                case ALIGNER -> List.of("SB");
+                case HEAT_TREATER -> List.of("RH");
+                case WORKER -> List.of(doer(order, at));
+                case SECOND -> List.of("JA", "DO", "LM", "RH", "SB", "IC", "PW", "HS", "TR");
+            };
+            signAsOneOf(at, signer, candidates);
+        }
+    }
+
+    private void signAsOneOf(FrameSheet.OperationSheetOfFrame at, Signer signer, List<String> candidates) {
+        Refusal refused = null;
+        for (String who : candidates) {
+            try {
+                signing.sign(acts.by(who), at.line().operationId(), acts.id(who), signer);
+                return;
+            } catch (Refusal notThisOne) {
+                refused = notThisOne;
+            }
+        }
+        throw new IllegalStateException("Nobody may sign " + at.line().code() + " as " + signer, refused);
+    }
+
+    private String reader(DemoOrder order, FrameSheet.OperationSheetOfFrame at, List<Signer> signers) {
+        if (signers.isEmpty() || signers.contains(Signer.WORKER)) {
+            return doer(order, at);
+        }
+        if (signers.contains(Signer.ALIGNER)) {
+            return "SB";
+        }
+        if (signers.contains(Signer.HEAT_TREATER)) {
+            return "RH";
+        }
+        return signers.contains(Signer.SECOND) ? "JA" : "TR";
+    }
+
+    private static String doer(DemoOrder order, FrameSheet.OperationSheetOfFrame at) {
+        String qualification = at.qualification() == null ? "" : at.qualification();
+        if (qualification.startsWith("WELD") || qualification.equals("BRAZE")) {
+            return order.welder() == null ? "IC" : order.welder();
+        }
+        if (Set.of("ALIGN").contains(qualification)) {
+            return "SB";
+        }
+        return switch (at.line().station()) {
+            case "1" -> "JA";
+            case "2" -> "JA";
+            case "3" -> order.welder() == null ? "IC" : order.welder();
+            case "4", "6" -> "SB";
+            case "5" -> "RH";
+            case "7", "8" -> "LM";
+            default -> "DO";
+        };
+    }
+}
