@@ -3,7 +3,6 @@ package org.trammel.shop;
 import java.time.Clock;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
-import org.springframework.boot.autoconfigure.condition.ConditionalOnMissingBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.modulith.Modulithic;
 import org.springframework.scheduling.annotation.EnableScheduling;
@@ -26,7 +25,6 @@ public class TrammelApplication {
 
     /** The only clock: whoever needs the time asks this bean, so that the demo day and the tests can set it. */
     @Bean
-    @ConditionalOnMissingBean
     Clock clock() {
         return Clock.systemUTC();
     }

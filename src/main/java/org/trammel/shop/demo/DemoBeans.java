@@ -1,5 +1,7 @@
 package org.trammel.shop.demo;
 
+import java.time.Clock;
+import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Primary;
@@ -11,7 +13,7 @@ class DemoBeans {
 
     @Bean
     @Primary
-    DemoClock demoClock() {
-        return new DemoClock();
+    DemoClock demoClock(@Qualifier("clock") Clock real) {
+        return new DemoClock(real);
     }
 }

@@ -12,10 +12,16 @@ class DemoClock extends Clock {
     /** Wednesday 18 March 2026, half past eight in the shop. */
     static final Instant MORNING = Instant.parse("2026-03-18T07:30:00Z");
 
-    private final Clock real = Clock.systemUTC();
+    private final Clock real;
     private volatile Instant at = MORNING;
-    private volatile Instant since = real.instant();
+    private volatile Instant since;
     private volatile boolean running;
+
+    /** @param real the clock of the machine, which tells how much time passes */
+    DemoClock(Clock real) {
+        this.real = real;
+        this.since = real.instant();
+    }
 
     /** Stands still at an instant until the next call. */
     void setTo(Instant instant) {
