@@ -46,7 +46,8 @@ class RouteApi {
     }
 
     @GetMapping("/{code}/released")
-    @Operation(summary = "The revision in force, complete. Clocks in minutes; limits in the unit of each characteristic.")
+    @Operation(
+            summary = "The revision in force, complete. Clocks in minutes; limits in the unit of each characteristic.")
     RouteSheet released(@PathVariable String code) {
         return book.released(code);
     }

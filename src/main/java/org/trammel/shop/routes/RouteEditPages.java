@@ -51,8 +51,7 @@ class RouteEditPages {
     }
 
     @PostMapping("/operation/retire")
-    String retireOperation(
-            Act act, @PathVariable String code, @RequestParam long version, @RequestParam String op) {
+    String retireOperation(Act act, @PathVariable String code, @RequestParam long version, @RequestParam String op) {
         return done(act, code, version, new OperationEdit.Retire(op), null);
     }
 

@@ -162,6 +162,8 @@ final class RouteForms {
     static List<String> words(@Nullable String text) {
         return text == null
                 ? List.of()
-                : Stream.of(text.split("[,\\s]+")).filter(word -> !word.isEmpty()).toList();
+                : Stream.of(text.split("[,\\s]+"))
+                        .filter(word -> !word.isEmpty())
+                        .toList();
     }
 }

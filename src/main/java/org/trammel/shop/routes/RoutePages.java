@@ -18,6 +18,7 @@ import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
+import org.trammel.shop.web.Formats;
 
 /** The sheets of routes: all of them, and one with its revisions and the operation looked at. */
 @Controller
@@ -28,13 +29,15 @@ class RoutePages {
     private final Keepers keepers;
     private final Stations stations;
     private final Crew crew;
+    private final Formats formats;
 
-    RoutePages(RouteBook book, RouteDrafts drafts, Keepers keepers, Stations stations, Crew crew) {
+    RoutePages(RouteBook book, RouteDrafts drafts, Keepers keepers, Stations stations, Crew crew, Formats formats) {
         this.book = book;
         this.drafts = drafts;
         this.keepers = keepers;
         this.stations = stations;
         this.crew = crew;
+        this.formats = formats;
     }
 
     @GetMapping("/routes")
@@ -99,7 +102,7 @@ class RoutePages {
         model.addAttribute("people", names());
         model.addAttribute("unchanged", draft || book.unchanged(shown.id()));
         model.addAttribute("findings", draft ? drafts.findings(code) : List.of());
-        model.addAttribute("changes", draft ? drafts.changes(code) : List.of());
+        model.addAttribute("changes", draft ? drafts.changes(code, formats::number) : List.of());
         if (editing) {
             forForms(model, sheet, operation, item);
         }

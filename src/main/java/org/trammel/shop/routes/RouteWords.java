@@ -6,9 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.web.Formats;
 
@@ -16,6 +17,7 @@ import org.trammel.shop.web.Formats;
 @Component("routeWords")
 public class RouteWords {
 
+    private static final String NO_BREAK = "\u00a0";
     private static final BigDecimal MINUTES_OF_AN_HOUR = BigDecimal.valueOf(60);
 
     private final Formats formats;
@@ -79,43 +81,50 @@ public class RouteWords {
         return metal.equals("ANY") ? "no frame" : formats.metal(metal);
     }
 
-    /** Nominal and limits as they are read on a drawing, such as "0 ±0,30" or "at most 120". */
+    /** Nominal and limits with their unit as they are read on a drawing, such as "0 ±0,30°" or "at most 120 °C". */
     public String limits(CharacteristicSheet c) {
+        String unit = c.unit().equals("°") ? "°" : NO_BREAK + c.unit();
+        return range(c) + unit;
+    }
+
+    private String range(CharacteristicSheet c) {
         BigDecimal low = c.lowerDeviation();
         BigDecimal high = c.upperDeviation();
         int decimals = decimals(c);
-        boolean based = c.fromDesign() || c.nominal() != null;
-        if (!based) {
-            return low == null
-                    ? high == null ? "none" : "at most " + formats.number(high, decimals)
-                    : high == null
-                            ? "at least " + formats.number(low, decimals)
-                            : formats.number(low, decimals) + " to " + formats.number(high, decimals);
-        }
-        String base = c.fromDesign() ? "drawing" : formats.number(c.nominal(), decimals);
-        if (low != null && high != null && low.negate().compareTo(high) == 0) {
-            return base + " ±" + formats.number(high, decimals);
-        }
+        BigDecimal base = c.nominal() == null ? BigDecimal.ZERO : c.nominal();
         if (low == null || high == null) {
-            return base + (low == null ? ", above at most " + side(high, decimals) : ", below at most " + side(low, decimals));
+            BigDecimal side = high == null ? low : high;
+            String word = high == null ? "at least " : "at most ";
+            if (side == null) {
+                return "no limit";
+            }
+            return c.fromDesign()
+                    ? "drawing, " + word + signed(side, decimals)
+                    : word + figure(base.add(side), decimals);
         }
-        return base + " " + signed(high, decimals) + "/" + signed(low, decimals);
+        if (!c.fromDesign() && c.nominal() == null) {
+            return figure(low, decimals) + " to " + figure(high, decimals);
+        }
+        String nominal = c.fromDesign() ? "drawing" : figure(base, decimals);
+        return low.negate().compareTo(high) == 0
+                ? nominal + " ±" + figure(high, decimals)
+                : nominal + " " + signed(high, decimals) + "/" + signed(low, decimals);
     }
 
-    private String side(@Nullable BigDecimal deviation, int decimals) {
-        return formats.number(deviation == null ? null : deviation.abs(), decimals);
+    private String figure(BigDecimal number, int decimals) {
+        return number.signum() == 0 ? "0" : formats.number(number, decimals);
     }
 
-    private String signed(BigDecimal deviation, int decimals) {
-        return deviation.signum() == 0 ? "0" : formats.signed(deviation, decimals);
+    private String signed(BigDecimal number, int decimals) {
+        return number.signum() == 0 ? "0" : formats.signed(number, decimals);
     }
 
     private static int decimals(CharacteristicSheet c) {
-        int needed = 0;
-        for (BigDecimal number : new BigDecimal[] {c.nominal(), c.lowerDeviation(), c.upperDeviation()}) {
-            needed = number == null ? needed : Math.max(needed, number.scale());
-        }
-        return needed;
+        return Stream.of(c.nominal(), c.lowerDeviation(), c.upperDeviation())
+                .filter(Objects::nonNull)
+                .mapToInt(BigDecimal::scale)
+                .max()
+                .orElse(0);
     }
 
     /** A clock's time: hours where they come out even. */
@@ -158,7 +167,10 @@ public class RouteWords {
                         + (c.triageTolerances() == null
                                 ? ""
                                 : ", to " + formats.number(c.triageTolerances()) + " tolerances"));
-        add(notes, c.coldSetClock() != null, "cold-set in " + c.coldSetClock() + ", " + c.coldSetAttempts() + " attempts");
+        add(
+                notes,
+                c.coldSetClock() != null,
+                "cold-set in " + c.coldSetClock() + ", " + c.coldSetAttempts() + " attempts");
         add(notes, c.readBack(), "read back blind");
         add(notes, c.secondPerson(), "by two people");
         add(notes, c.sided(), "drive or non-drive");

@@ -246,7 +246,12 @@ class RoutePagesTest {
         assertThat(shop.draft(code).operations().get(0).steps())
                 .extracting(StepSheet::text)
                 .containsExactly("Saw", "Deburr");
-        for (String path : List.of("", "/{code}", "/{code}/draft", "/{code}/draft/changes", "/{code}/draft/findings",
+        for (String path : List.of(
+                "",
+                "/{code}",
+                "/{code}/draft",
+                "/{code}/draft/changes",
+                "/{code}/draft/findings",
                 "/{code}/revisions/A")) {
             mvc.perform(get("/api/v1/routes" + path, path.isEmpty() ? new Object[0] : new Object[] {code})
                             .with(Signed.on(welder)))
