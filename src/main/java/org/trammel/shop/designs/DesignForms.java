@@ -1,7 +1,6 @@
 package org.trammel.shop.designs;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -33,38 +32,9 @@ final class DesignForms {
                 fields.text("kind"),
                 fields.idOrNone("route"),
                 fields.text("testFamily"),
-                components(fields, "components"),
+                ComponentLines.read(fields, "components"),
                 geometry,
                 fields.confirmed());
-    }
-
-    /** One component a line: what it is for, a colon, what it is. */
-    static List<Component> components(TypedFields fields, String field) {
-        List<Component> components = new ArrayList<>();
-        int number = 0;
-        for (String line : fields.text(field).lines().toList()) {
-            number++;
-            if (line.isBlank()) {
-                continue;
-            }
-            int colon = line.indexOf(':');
-            if (colon < 1 || line.substring(colon + 1).isBlank()) {
-                fields.wrong(
-                        field,
-                        "Line " + number + " is not a component and what it is.",
-                        "Write it as “fork: 541 mm, offset 44”.");
-                continue;
-            }
-            components.add(new Component(
-                    line.substring(0, colon).strip(), line.substring(colon + 1).strip()));
-        }
-        return components;
-    }
-
-    static String written(List<Component> components) {
-        StringBuilder lines = new StringBuilder();
-        components.forEach(one -> lines.append(one.what()).append(": ").append(one.description()).append('\n'));
-        return lines.toString();
     }
 
     /** What the list's own fields and the pasted lines give, and what they take away. */

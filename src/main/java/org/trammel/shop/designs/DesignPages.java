@@ -70,7 +70,7 @@ class DesignPages {
         model.addAttribute("routes", reading.routesFor(story.sheet(), story.routeName()));
         model.addAttribute("metals", FrameWords.metals());
         model.addAttribute("kinds", kinds(story.sheet().kind()));
-        model.addAttribute("components", DesignForms.written(story.sheet().components()));
+        model.addAttribute("components", ComponentLines.written(story.sheet().components()));
         return "designs/edit";
     }
 
@@ -228,7 +228,10 @@ class DesignPages {
                 act,
                 id,
                 new Approval(
-                        fields.text("letter"), fields.text("file"), fields.text("approver"), Objects.requireNonNull(on)));
+                        fields.text("letter"),
+                        fields.text("file"),
+                        fields.text("approver"),
+                        Objects.requireNonNull(on)));
         return back(id);
     }
 

@@ -106,8 +106,7 @@ class DesignReading {
             List<RevisionSummary> all, Collection<GateEntry> answered, List<DesignNote> left, boolean personal) {
         List<Long> ids = new ArrayList<>();
         Stream.concat(
-                        all.stream()
-                                .flatMap(one -> Stream.of(one.reasonWords(), one.withdrawnWords())),
+                        all.stream().flatMap(one -> Stream.of(one.reasonWords(), one.withdrawnWords())),
                         answered.stream().map(GateEntry::decisionWords))
                 .filter(Objects::nonNull)
                 .forEach(ids::add);
@@ -162,8 +161,7 @@ class DesignReading {
             Long released = route.releasedRevisionId();
             boolean fits = route.metal().equals(sheet.metal()) || route.metal().equals(ANY_METAL);
             if (released != null && fits) {
-                options.put(
-                        released.toString(), route.code() + " " + route.releasedLetter() + ", " + route.name());
+                options.put(released.toString(), route.code() + " " + route.releasedLetter() + ", " + route.name());
             }
         }
         return options;

@@ -183,7 +183,8 @@ class DesignGateTest {
         long a = frame.checked();
         designs.release(owner(), a, routes.revision(frame.route));
         DesignSheet released = designs.revision(a);
-        assertThat(refusal(() -> office.give(owner(), a, null, Map.of("080-7", Nominal.of(BigDecimal.valueOf(66))), Set.of()))
+        assertThat(refusal(() -> office.give(
+                                owner(), a, null, Map.of("080-7", Nominal.of(BigDecimal.valueOf(66))), Set.of()))
                         .why())
                 .contains("released");
         long b = office.revise(owner(), a, "customer wants a longer fork").revisionId();

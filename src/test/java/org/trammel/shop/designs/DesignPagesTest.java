@@ -85,8 +85,7 @@ class DesignPagesTest {
                         .param("geometry.REACH", "458"))
                 .andExpect(redirectedUrl("/designs/" + id));
         assertThat(designs.revision(id).geometry())
-                .containsExactlyInAnyOrderEntriesOf(
-                        Map.of("HEAD_ANGLE", "65.5", "SHELL_DROP", "-20", "REACH", "458"));
+                .containsExactlyInAnyOrderEntriesOf(Map.of("HEAD_ANGLE", "65.5", "SHELL_DROP", "-20", "REACH", "458"));
         assertThat(page(id, "")).contains("Hardtail 29 &lt;b&gt;trail&lt;/b&gt;", "65,5°", "offset 44");
 
         mvc.perform(form(id, "/characteristics").param("nominal.080-7", "65,5").param("paste", "080-2;0;-0,5;0,5"))
@@ -113,9 +112,13 @@ class DesignPagesTest {
         frame.answerAll(id);
         frame.givePin(frame.owner);
         frame.givePin(frame.qa);
-        mvc.perform(form(id, "/signature").param("signer", frame.owner + ":OWNER").param("pin", DrawnFrame.PIN))
+        mvc.perform(form(id, "/signature")
+                        .param("signer", frame.owner + ":OWNER")
+                        .param("pin", DrawnFrame.PIN))
                 .andExpect(redirectedUrl("/designs/" + id));
-        mvc.perform(form(id, "/signature").param("signer", frame.qa + ":QA_LEAD").param("pin", DrawnFrame.PIN))
+        mvc.perform(form(id, "/signature")
+                        .param("signer", frame.qa + ":QA_LEAD")
+                        .param("pin", DrawnFrame.PIN))
                 .andExpect(redirectedUrl("/designs/" + id));
         assertThat(page(id, "")).contains("Ready for the shop", "every check answered");
     }
@@ -135,7 +138,8 @@ class DesignPagesTest {
                 .andReturn()
                 .getResponse()
                 .getContentAsString();
-        assertThat(shown).contains("value=\"1.234,5\"", "080-2;1;2;3;4", "can be read two ways", "aria-invalid=\"true\"");
+        assertThat(shown)
+                .contains("value=\"1.234,5\"", "080-2;1;2;3;4", "can be read two ways", "aria-invalid=\"true\"");
         assertThat(designs.revision(id).nominals()).containsOnlyKeys("080-7");
     }
 
@@ -148,7 +152,9 @@ class DesignPagesTest {
                 .param("kind", "HARDTAIL")
                 .param("geometry.HEAD_ANGLE", "58")
                 .header("Referer", "http://localhost/designs/" + id + "/edit");
-        MvcResult asked = mvc.perform(typed).andExpect(redirectedUrl("/designs/" + id + "/edit")).andReturn();
+        MvcResult asked = mvc.perform(typed)
+                .andExpect(redirectedUrl("/designs/" + id + "/edit"))
+                .andReturn();
         String shown = mvc.perform(get("/designs/{id}/edit", id).with(owner).flashAttrs(asked.getFlashMap()))
                 .andReturn()
                 .getResponse()

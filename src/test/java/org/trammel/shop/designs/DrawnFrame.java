@@ -68,7 +68,13 @@ public final class DrawnFrame {
 
     public long drawn(long revision) {
         desk.office().change(desk.crew().act(owner), revision, null, draft(Map.of()));
-        desk.office().give(desk.crew().act(owner), revision, null, Map.of("080-7", Nominal.of(new BigDecimal("65.5"))), Set.of());
+        desk.office()
+                .give(
+                        desk.crew().act(owner),
+                        revision,
+                        null,
+                        Map.of("080-7", Nominal.of(new BigDecimal("65.5"))),
+                        Set.of());
         desk.office().draw(desk.crew().act(owner), revision, PDF, "application/pdf", "frame.pdf");
         return revision;
     }
