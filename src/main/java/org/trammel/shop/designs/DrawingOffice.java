@@ -127,6 +127,11 @@ public class DrawingOffice {
         }
     }
 
+    /** Gives nominals and takes none away. */
+    public DesignSheet give(Act act, long revisionId, @Nullable Long seenVersion, Map<String, Nominal> given) {
+        return give(act, revisionId, seenVersion, given, Set.of());
+    }
+
     /**
      * Gives nominals, and limits where the design wants its own, to characteristics of the route the draft names, and
      * takes others away again. Those given before and not named now stay.
