@@ -1,6 +1,7 @@
 package org.trammel.shop.demo;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -89,6 +90,7 @@ class DemoStory {
         }
         String serial = travellers.ofOrder(orderId).get(0).serial();
         if (order.until().startsWith("ship ")) {
+            clock.setTo(DemoOrders.start(order).plus(Duration.ofDays(2)));
             walk.to(order, whole(serial), "all");
             clock.setTo(at(order.until().substring("ship ".length())));
             shipping.ship(acts.by("DO"), whole(serial), serial);
@@ -97,6 +99,7 @@ class DemoStory {
         for (String place : order.until().split(";")) {
             int space = place.indexOf(' ');
             String part = space < 0 ? "" : place.substring(0, space);
+            clock.setTo(DemoOrders.start(order).plus(Duration.ofDays(2)));
             walk.to(order, travellers.inForce(serial, part).travellerId(), place.substring(space + 1));
         }
         after(order, serial);
