@@ -17,7 +17,7 @@ class TemplatesStructureTest {
     private static final Pattern ELSEWHERE = Pattern.compile("(?:src|href)=\"(?:https?:)?//[^\"]*\"");
     /** Drawings of the server are markup; they escape the text in them themselves. */
     private static final Pattern DRAWN =
-            Pattern.compile("th:with=\"drawn=\\$\\{@(?:draw|qr)\\.[^\"]*\" th:utext=\"\\$\\{drawn\\}\"");
+            Pattern.compile("th:with=\"drawn=\\$\\{@(?:draw|qr|axis)\\.[^\"]*\" th:utext=\"\\$\\{drawn\\}\"");
 
     private static final Pattern TAG = Pattern.compile("<[\\w:]+(?:\\s+[\\w:-]+(?:=\"[^\"]*\")?)*\\s*/?>");
 

@@ -59,6 +59,10 @@ class Agreement {
         this.actId = act.id();
     }
 
+    long nonconformanceId() {
+        return nonconformanceId;
+    }
+
     int decisionNumber() {
         return decisionNumber;
     }

@@ -53,11 +53,6 @@ class SettingPages {
      */
     record LastBackup(@Nullable Instant at, String name, boolean old) {}
 
-    @GetMapping("/shop")
-    String shop() {
-        return "settings/shop";
-    }
-
     @GetMapping("/shop/settings")
     String list(Model model) {
         Map<String, List<Line>> places = new LinkedHashMap<>();

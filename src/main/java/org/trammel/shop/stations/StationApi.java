@@ -17,9 +17,11 @@ import org.trammel.shop.records.Act;
 class StationApi {
 
     private final Stations stations;
+    private final Devices devices;
 
-    StationApi(Stations stations) {
+    StationApi(Stations stations, Devices devices) {
         this.stations = stations;
+        this.devices = devices;
     }
 
     record NewJig(String code, LocalDate checkedOn, LocalDate dueOn) {}
@@ -34,6 +36,11 @@ class StationApi {
     @GetMapping("/jigs")
     List<Jig> jigs() {
         return stations.jigs();
+    }
+
+    @GetMapping("/tablets")
+    List<Device> tablets() {
+        return devices.tablets();
     }
 
     @PostMapping

@@ -134,8 +134,7 @@ public class Bench {
                 step.qualification() == null ? operation.qualification() : step.qualification(),
                 "Step " + step.position() + " of operation " + operation.called() + " was not ticked.",
                 act.at());
-        List<Step> all = steps.findByOperationIdOrderByPosition(operation.id());
-        requireOrder(all, step, reason);
+        requireOrder(step, reason);
         if (step.irreversible() || operation.irreversible()) {
             Gate.refuseFirst(gate.held(traveller, operation, "go on"));
         }
@@ -155,11 +154,11 @@ public class Bench {
                 "ticked",
                 Map.of("step", step.id(), "operation", operation.id(), "part", traveller.part()));
         startClock(act, traveller, step);
-        progress.settle(act, traveller, operation, all);
+        progress.settle(act, traveller, operation);
     }
 
-    private static void requireOrder(List<Step> all, Step step, @Nullable String reason) {
-        List<Step> before = all.stream()
+    private void requireOrder(Step step, @Nullable String reason) {
+        List<Step> before = steps.findByOperationIdOrderByPosition(step.operationId()).stream()
                 .filter(s -> s.position() < step.position() && !s.ticked())
                 .toList();
         if (!before.isEmpty() && reason == null) {

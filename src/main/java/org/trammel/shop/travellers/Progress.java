@@ -47,12 +47,11 @@ class Progress {
         if (operation.state() != OperationState.WAITING) {
             return;
         }
-        List<FrameClock> running = clocks.findByTravellerIdOrderById(traveller.id());
-        Gate.refuseFirst(gate.beginning(traveller, operation, act.at(), running));
+        Gate.refuseFirst(gate.beginning(traveller, operation, act.at()));
         operation.begin(act.at());
         traveller.begin();
         traveller.standsAt(operation);
-        meetClocks(running, operation);
+        meetClocks(traveller, operation, act.at());
         log.event(
                 traveller.chain(),
                 "operation begun",
@@ -60,8 +59,8 @@ class Progress {
     }
 
     /** A clock is met when the last operation it guards begins. */
-    private static void meetClocks(List<FrameClock> running, Operation operation) {
-        for (FrameClock clock : running) {
+    private void meetClocks(Traveller traveller, Operation operation, Instant at) {
+        for (FrameClock clock : clocks.findByTravellerIdOrderById(traveller.id())) {
             List<String> gates = clock.gates();
             if (clock.running()
                     && !gates.isEmpty()
@@ -76,15 +75,8 @@ class Progress {
         if (operation.state() != OperationState.IN_WORK) {
             return;
         }
-        settle(act, traveller, operation, steps.findByOperationIdOrderByPosition(operation.id()));
-    }
-
-    /** The same, for whoever has read the steps of the operation already. */
-    void settle(Act act, Traveller traveller, Operation operation, List<Step> all) {
-        if (operation.state() != OperationState.IN_WORK) {
-            return;
-        }
-        boolean ticked = all.stream().allMatch(Step::ticked);
+        boolean ticked =
+                steps.findByOperationIdOrderByPosition(operation.id()).stream().allMatch(Step::ticked);
         boolean settled = ticked
                 && characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
                         .allMatch(c -> c.state().settled());

@@ -20,7 +20,7 @@ import org.trammel.shop.people.SignedOn;
 class Shell {
 
     private static final List<Tab> TABS = List.of(
-            new Tab("run", "Run of the shop", "/"),
+            new Tab("run", "Run of the shop", "/run"),
             new Tab("stations", "Stations", "/stations"),
             new Tab("qa", "QA desk", "/qa"),
             new Tab("nonconformances", "Nonconformances", "/nonconformances"),

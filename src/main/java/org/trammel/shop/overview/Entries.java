@@ -1,0 +1,220 @@
+package org.trammel.shop.overview;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.nonconformance.Decision;
+import org.trammel.shop.nonconformance.NonconformanceLine;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.FrameStory;
+
+/** What happened to a frame, each thing in a sentence. */
+final class Entries {
+
+    /** Place of what belongs to no operation. */
+    static final long NOWHERE = 0;
+
+    private final Map<Long, String> places = new HashMap<>();
+    private final Map<Long, List<Story.Entry>> at = new HashMap<>();
+    private final Names names;
+
+    Entries(FrameStory told, Names names) {
+        this.names = names;
+        told.travellers().forEach(this::traveller);
+        told.holds().forEach(this::hold);
+        told.freed()
+                .forEach(f -> add(
+                        f.operationId(),
+                        f.at(),
+                        "hold",
+                        "freed, the hold stays",
+                        names.of(f.personId()),
+                        false,
+                        f.reason(),
+                        null));
+        told.notes()
+                .forEach(n -> add(n.operationId(), n.at(), "", "note", names.of(n.personId()), false, n.words(), null));
+        told.photos()
+                .forEach(p -> add(
+                        p.operationId(), p.at(), "", "photograph", names.of(p.personId()), false, null, p.sha256()));
+        told.sent().forEach(this::sent);
+        told.carried()
+                .forEach(c -> add(
+                        c.newOperationId(),
+                        c.at(),
+                        "",
+                        "newer revision: " + c.verdict().word(),
+                        names.of(c.personId()),
+                        false,
+                        c.reason(),
+                        null));
+        at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
+    }
+
+    /** An operation with the number of its loop, such as 150, or 150 loop 2. */
+    static String called(FrameSheet.OperationLine line) {
+        return line.loop() > 0 ? line.code() + " loop " + line.loop() : line.code();
+    }
+
+    List<Story.Entry> at(long operationId) {
+        return at.getOrDefault(operationId, List.of());
+    }
+
+    List<Story.Entry> all() {
+        return at.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** A reading as an entry in the order of time. */
+    Story.Entry reading(Story.ReadingOf r, long operationId) {
+        String u = r.u() == null ? ", no uncertainty" : "";
+        return new Story.Entry(
+                r.at(),
+                places.getOrDefault(operationId, ""),
+                r.kind(),
+                r.code() + " " + r.name() + ": " + r.value() + " with " + r.gauge() + u + ", " + r.rule() + ": "
+                        + r.verdict(),
+                r.who(),
+                r.replaced(),
+                r.reason(),
+                null);
+    }
+
+    /** A nonconformance opened, decided, closed. */
+    List<Story.Entry> nonconformance(NonconformanceLine n) {
+        List<Story.Entry> said = new ArrayList<>();
+        String where = places.getOrDefault(n.operationId(), n.operationCode());
+        said.add(new Story.Entry(
+                n.openedAt(),
+                where,
+                "stopped",
+                n.number() + " opened",
+                names.of(n.openedBy()),
+                false,
+                n.words(),
+                null));
+        if (n.decidedAt() != null && n.decision() != null) {
+            String kind = kind(n.decision());
+            said.add(new Story.Entry(
+                    n.decidedAt(),
+                    where,
+                    kind,
+                    n.number() + " decided: " + n.decision().word(),
+                    "",
+                    false,
+                    n.decisionWords(),
+                    null));
+        }
+        if (n.closedAt() != null) {
+            said.add(new Story.Entry(
+                    n.closedAt(), where, "done", n.number() + " closed", "", false, n.closeWords(), null));
+        }
+        return said;
+    }
+
+    /** Kind of the mark of a decision. */
+    static String kind(@Nullable Decision decision) {
+        return decision == null
+                ? "stopped"
+                : switch (decision) {
+                    case REWORK, RETURN -> "rework";
+                    case REPAIR -> "repair";
+                    case CONCESSION -> "concession";
+                    case SCRAP -> "scrap";
+                };
+    }
+
+    private void traveller(FrameStory.Of of) {
+        FrameSheet.Head head = of.head();
+        String part = head.part().isEmpty() ? "" : head.part() + " ";
+        add(NOWHERE, head.releasedAt(), "", part + "released, revision " + head.letter(), "", false, null, null);
+        if (head.shippedAt() != null) {
+            add(NOWHERE, head.shippedAt(), "done", part + "shipped", "", false, null, null);
+        }
+        if (head.stateReason() != null && !head.state().open() && head.finishedAt() != null) {
+            add(NOWHERE, head.finishedAt(), "", part + head.state().word(), "", false, head.stateReason(), null);
+        }
+        for (FrameStory.At o : of.operations()) {
+            long id = o.line().operationId();
+            places.put(id, part + called(o.line()));
+            for (FrameStory.Ticked t : o.ticks()) {
+                String lot = t.lot() == null ? "" : ", lot " + t.lot();
+                add(
+                        id,
+                        t.at(),
+                        t.untick() ? "" : "done",
+                        (t.untick() ? "tick taken back: " : "ticked: ") + t.step() + lot,
+                        names.of(t.personId()),
+                        t.undone(),
+                        t.reason(),
+                        null);
+            }
+            o.signatures()
+                    .forEach(s -> add(
+                            id,
+                            s.at(),
+                            "hold",
+                            "signed as " + s.signer().word() + ": " + s.meaning(),
+                            names.of(s.personId()),
+                            !s.counts(),
+                            null,
+                            null));
+        }
+    }
+
+    private void hold(FrameSheet.HoldLine h) {
+        String of = h.reason().word() + (h.source().equals("by hand") ? "" : ", " + h.source());
+        add(h.operationId(), h.placedAt(), "stopped", "held: " + of, names.of(h.placedBy()), false, h.words(), null);
+        if (h.liftedAt() != null) {
+            add(
+                    h.operationId(),
+                    h.liftedAt(),
+                    "done",
+                    "hold lifted: " + of,
+                    names.of(h.liftedBy()),
+                    false,
+                    h.liftWords(),
+                    null);
+        }
+    }
+
+    private void sent(FrameStory.Sent s) {
+        add(
+                s.operationId(),
+                s.sentAt(),
+                "in-work",
+                "sent out to " + s.recipient(),
+                names.of(s.sentBy()),
+                false,
+                null,
+                null);
+        if (s.backAt() != null) {
+            add(
+                    s.operationId(),
+                    s.backAt(),
+                    "done",
+                    "back, certificate " + s.certificate(),
+                    names.of(s.backBy()),
+                    false,
+                    null,
+                    null);
+        }
+    }
+
+    private void add(
+            @Nullable Long operationId,
+            Instant when,
+            String kind,
+            String what,
+            String who,
+            boolean struck,
+            @Nullable String more,
+            @Nullable String photo) {
+        long place = operationId == null ? NOWHERE : operationId;
+        at.computeIfAbsent(place, id -> new ArrayList<>())
+                .add(new Story.Entry(when, places.getOrDefault(place, ""), kind, what, who, struck, more, photo));
+    }
+}

@@ -1,0 +1,62 @@
+package org.trammel.shop.overview;
+
+import java.util.List;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.calc.marks.SerialNumber;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.travellers.FrameIndex;
+import org.trammel.shop.travellers.FrameSheet;
+
+/** Frames, and the whole story of one. */
+@Controller
+class FramePages {
+
+    private static final int PAGE = 50;
+
+    private final FrameIndex index;
+    private final Stories stories;
+
+    FramePages(FrameIndex index, Stories stories) {
+        this.index = index;
+        this.stories = stories;
+    }
+
+    @GetMapping("/frames")
+    String list(
+            @RequestParam(defaultValue = "") String find,
+            @RequestParam(defaultValue = "true") boolean open,
+            @RequestParam(defaultValue = "" + Long.MAX_VALUE) long before,
+            Model model) {
+        List<FrameSheet.Head> found = find.isBlank() ? index.page(open, before, PAGE) : index.find(find, List.of());
+        model.addAttribute("find", find.strip());
+        model.addAttribute("open", open);
+        model.addAttribute("frames", found);
+        model.addAttribute(
+                "next",
+                find.isBlank() && found.size() == PAGE ? found.get(PAGE - 1).travellerId() : null);
+        return "overview/frames";
+    }
+
+    /** A part's serial leads to the frame's story, which tells of all its parts. */
+    @GetMapping("/frames/{serial}")
+    String story(
+            @PathVariable String serial,
+            @RequestParam(defaultValue = "operation") String by,
+            SignedOn who,
+            Model model) {
+        model.addAttribute("story", stories.of(frame(serial), who.person()));
+        model.addAttribute("byTime", by.equals("time"));
+        model.addAttribute("works", who.person().mayWork());
+        return "overview/story";
+    }
+
+    static String frame(String typed) {
+        return SerialNumber.read(typed) instanceof SerialNumber.Result.Whole whole
+                ? whole.serial().frame().stored()
+                : typed;
+    }
+}

@@ -1,0 +1,165 @@
+package org.trammel.shop.overview;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.nonconformance.NonconformanceReads;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Backups;
+import org.trammel.shop.records.CheckpointSheet;
+import org.trammel.shop.records.Checkpoints;
+import org.trammel.shop.routes.ClockKind;
+import org.trammel.shop.routes.Signer;
+import org.trammel.shop.travellers.ClockView;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.OnTheFloor;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.Travellers;
+
+/** Puts the QA lead's desk together. */
+@Component
+class QaDesk {
+
+    private final Travellers travellers;
+    private final OnTheFloor floor;
+    private final NonconformanceReads nonconformances;
+    private final FallingDue fallingDue;
+    private final Backups backups;
+    private final Checkpoints checkpoints;
+    private final Names.Source names;
+    private final Clock clock;
+
+    QaDesk(
+            Travellers travellers,
+            OnTheFloor floor,
+            NonconformanceReads nonconformances,
+            FallingDue fallingDue,
+            Backups backups,
+            Checkpoints checkpoints,
+            Names.Source names,
+            Clock clock) {
+        this.travellers = travellers;
+        this.floor = floor;
+        this.nonconformances = nonconformances;
+        this.fallingDue = fallingDue;
+        this.backups = backups;
+        this.checkpoints = checkpoints;
+        this.names = names;
+        this.clock = clock;
+    }
+
+    @Transactional(readOnly = true)
+    DeskFacts now(Person reader) {
+        Names seen = names.seenBy(reader);
+        List<FrameSheet.Head> heads = travellers.inShop();
+        Map<Long, FrameSheet.Head> byId =
+                heads.stream().collect(Collectors.toMap(FrameSheet.Head::travellerId, h -> h));
+        Map<Long, OnTheFloor.AtHandNow> atHand = floor.atHand(byId.keySet());
+        List<FrameSheet.HoldLine> held = travellers.openHolds();
+        Map<Long, Set<Long>> freed =
+                floor.freed(held.stream().map(FrameSheet.HoldLine::holdId).toList());
+        return new DeskFacts(
+                windows(byId),
+                held.stream().map(h -> held(h, heads, atHand, freed, seen)).toList(),
+                nonconformances.undecided(),
+                floor.points().stream().map(p -> point(p, reader)).toList(),
+                floor.undecided().stream()
+                        .map(u -> new DeskFacts.UndecidedReading(
+                                u.head().serial(),
+                                u.head().part(),
+                                u.characteristic().code(),
+                                u.characteristic().name(),
+                                u.operation().code()))
+                        .toList(),
+                travellers.openCalls(),
+                fallingDue.soon(seen),
+                backups.last().map(Backups.Backup::at).orElse(null),
+                checkpoints.newest().map(CheckpointSheet::at).orElse(null));
+    }
+
+    private List<DeskFacts.WindowOpen> windows(Map<Long, FrameSheet.Head> heads) {
+        Instant now = clock.instant();
+        Map<Long, List<FrameSheet.OperationLine>> strips = travellers.strips(heads.keySet());
+        List<DeskFacts.WindowOpen> open = new ArrayList<>();
+        travellers.clocks(heads.keySet()).forEach((id, clocks) -> {
+            FrameSheet.Head head = heads.get(id);
+            for (ClockView c : clocks) {
+                boolean closed = c.closedAt(now);
+                if (head != null && c.endsAt() != null && c.kind() == ClockKind.WINDOW && (closed || c.openAt(now))) {
+                    open.add(new DeskFacts.WindowOpen(
+                            head.serial(),
+                            head.part(),
+                            c.name(),
+                            gate(c, strips.getOrDefault(id, List.of())),
+                            c.endsAt(),
+                            closed));
+                }
+            }
+        });
+        open.sort(Comparator.comparing(DeskFacts.WindowOpen::endsAt));
+        return open;
+    }
+
+    private static String gate(ClockView clock, List<FrameSheet.OperationLine> strip) {
+        return strip.stream()
+                .filter(o -> clock.gates().contains(o.code()))
+                .map(o -> o.code() + " " + o.name())
+                .findFirst()
+                .orElse("");
+    }
+
+    private static DeskFacts.HeldFrame held(
+            FrameSheet.HoldLine h,
+            List<FrameSheet.Head> heads,
+            Map<Long, OnTheFloor.AtHandNow> atHand,
+            Map<Long, Set<Long>> freed,
+            Names seen) {
+        OnTheFloor.AtHandNow free = heads.stream()
+                .filter(head -> head.serial().equals(h.serial())
+                        && (h.travellerId() == null || h.travellerId() == head.travellerId()))
+                .map(head -> atHand.get(head.travellerId()))
+                .filter(o -> o != null && mayBeFreed(h, o, freed))
+                .findFirst()
+                .orElse(null);
+        return new DeskFacts.HeldFrame(
+                h.holdId(),
+                h.serial(),
+                h.reason().word(),
+                h.words(),
+                h.source(),
+                seen.of(h.placedBy()),
+                h.placedAt(),
+                h.reason().liftedBy(),
+                h.source().startsWith("NC-"),
+                free == null ? null : Long.valueOf(free.operationId()),
+                free == null ? "" : free.code() + " " + free.name());
+    }
+
+    private static boolean mayBeFreed(FrameSheet.HoldLine h, OnTheFloor.AtHandNow o, Map<Long, Set<Long>> freed) {
+        boolean about = h.operationId() == null || h.operationId() == o.operationId();
+        return about
+                && !o.irreversible()
+                && o.state() != OperationState.AT_POINT
+                && !freed.getOrDefault(h.holdId(), Set.of()).contains(o.operationId());
+    }
+
+    private static DeskFacts.PointToSign point(OnTheFloor.PointWaiting p, Person reader) {
+        return new DeskFacts.PointToSign(
+                p.operation().operationId(),
+                p.head().serial(),
+                p.head().part(),
+                p.operation().code(),
+                p.operation().name(),
+                p.since(),
+                p.missing().stream().map(Signer::word).collect(Collectors.joining(", ")),
+                p.missing().contains(Signer.QA) && reader.is(Role.QA_LEAD));
+    }
+}

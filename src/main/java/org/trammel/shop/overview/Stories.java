@@ -1,0 +1,215 @@
+package org.trammel.shop.overview;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.inspection.ReadingLine;
+import org.trammel.shop.inspection.Readings;
+import org.trammel.shop.materials.Lots;
+import org.trammel.shop.nonconformance.Decision;
+import org.trammel.shop.nonconformance.NonconformanceLine;
+import org.trammel.shop.nonconformance.NonconformanceReads;
+import org.trammel.shop.nonconformance.NonconformanceState;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.stations.Stations;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.FrameStories;
+import org.trammel.shop.travellers.FrameStory;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.TravellerState;
+
+/** Puts a frame's story together from what each module keeps of it. */
+@Component
+class Stories {
+
+    private final FrameStories frames;
+    private final Readings readings;
+    private final NonconformanceReads nonconformances;
+    private final Lots lots;
+    private final Orders orders;
+    private final Names.Source names;
+    private final ReadingWords words;
+    private final Stations stations;
+
+    Stories(
+            FrameStories frames,
+            Readings readings,
+            NonconformanceReads nonconformances,
+            Lots lots,
+            Orders orders,
+            Names.Source names,
+            ReadingWords words,
+            Stations stations) {
+        this.frames = frames;
+        this.readings = readings;
+        this.nonconformances = nonconformances;
+        this.lots = lots;
+        this.orders = orders;
+        this.names = names;
+        this.words = words;
+        this.stations = stations;
+    }
+
+    /** The story of a frame as this reader may see it. */
+    @Transactional(readOnly = true)
+    Story of(String serial, Person reader) {
+        FrameStory told = frames.of(serial)
+                .orElseThrow(() -> Refusal.missing(
+                        "No frame was opened.",
+                        "There is no traveller of " + serial + ".",
+                        "Look it up under Frames by its number or its order."));
+        Names seen = names.seenBy(reader);
+        Places places = new Places(stations.all());
+        FrameSheet.Head head = head(told);
+        List<NonconformanceLine> found = nonconformances.of(serial);
+        Map<Long, List<Story.ReadingOf>> readAt = readings(told, seen);
+        Entries entries = new Entries(told, seen);
+        List<Story.PartOf> parts = told.travellers().stream()
+                .map(t -> new Story.PartOf(
+                        t.head(),
+                        t.operations().stream()
+                                .map(o -> operation(o, readAt, entries, places))
+                                .filter(o -> o.told() || t.head().state() != TravellerState.WITHDRAWN)
+                                .toList()))
+                .toList();
+        List<Story.Entry> all = new ArrayList<>(entries.all());
+        told.travellers()
+                .forEach(t -> t.operations()
+                        .forEach(o -> readAt.getOrDefault(o.line().operationId(), List.of())
+                                .forEach(
+                                        r -> all.add(entries.reading(r, o.line().operationId())))));
+        found.forEach(n -> all.addAll(entries.nonconformance(n)));
+        all.sort(Comparator.comparing(Story.Entry::at));
+        return new Story(
+                serial,
+                head,
+                head.orderId() == null ? null : orders.byId(head.orderId()),
+                ways(told, places),
+                told.holds().stream()
+                        .filter(h -> h.liftedAt() == null)
+                        .map(h -> new Story.HeldBy(
+                                h.reason().word(),
+                                h.words(),
+                                h.source(),
+                                seen.of(h.placedBy()),
+                                h.placedAt(),
+                                h.reason().liftedBy()))
+                        .toList(),
+                found.stream().map(n -> found(n, reader)).toList(),
+                entries.at(Entries.NOWHERE),
+                parts,
+                all,
+                lots.madeOf(serial));
+    }
+
+    private static Story.Found found(NonconformanceLine n, Person reader) {
+        boolean whole = reader.seesPersonalData();
+        boolean standing = n.state() == NonconformanceState.DECIDED || n.state() == NonconformanceState.CLOSED;
+        return new Story.Found(
+                n.id(),
+                n.number(),
+                n.operationCode(),
+                n.words(),
+                n.state().word(),
+                n.decision() == null ? null : n.decision().word(),
+                Entries.kind(n.decision()),
+                n.decisionWords(),
+                n.limits(),
+                n.expiresOn(),
+                n.agreed().stream()
+                        .map(a -> whole ? a.name() + ", " + a.as().word() : a.as().word())
+                        .toList(),
+                whole ? n.customerAgreement() : null,
+                standing && n.decision() == Decision.CONCESSION);
+    }
+
+    /** The whole frame's newest traveller that is not withdrawn. */
+    private static FrameSheet.Head head(FrameStory told) {
+        return told.travellers().stream()
+                .map(FrameStory.Of::head)
+                .filter(h -> h.part().isEmpty())
+                .max(Comparator.comparing((FrameSheet.Head h) -> h.state() != TravellerState.WITHDRAWN)
+                        .thenComparing(FrameSheet.Head::travellerId))
+                .orElse(told.travellers().get(0).head());
+    }
+
+    private Map<Long, List<Story.ReadingOf>> readings(FrameStory told, Names seen) {
+        Map<Long, FrameSheet.CharacteristicLine> asked = new HashMap<>();
+        told.travellers().stream()
+                .flatMap(t -> t.operations().stream())
+                .flatMap(o -> o.characteristics().stream())
+                .forEach(c -> asked.put(c.characteristicId(), c));
+        List<ReadingLine> read = readings.ofTravellers(
+                told.travellers().stream().map(t -> t.head().travellerId()).toList());
+        // A value typed blind by the first of two people is kept back until the second has read.
+        return read.stream()
+                .filter(r -> asked.get(r.characteristicId()) == null
+                        || !asked.get(r.characteristicId()).blind())
+                .collect(Collectors.groupingBy(
+                        ReadingLine::operationId,
+                        Collectors.mapping(
+                                r -> words.of(r, asked.get(r.characteristicId()), seen), Collectors.toList())));
+    }
+
+    private Story.OperationOf operation(
+            FrameStory.At o, Map<Long, List<Story.ReadingOf>> readAt, Entries entries, Places places) {
+        return new Story.OperationOf(
+                o.line(),
+                Entries.called(o.line()),
+                o.line().station().isEmpty() ? "" : places.name(o.line().station()),
+                o.line().state() == OperationState.WAITING
+                        ? "to come"
+                        : o.line().state().word(),
+                kind(o.line().state()),
+                readAt.getOrDefault(o.line().operationId(), List.of()),
+                entries.at(o.line().operationId()));
+    }
+
+    private static String kind(OperationState state) {
+        return switch (state) {
+            case WAITING -> "waiting";
+            case IN_WORK, AWAY -> "in-work";
+            case STOPPED -> "stopped";
+            case AT_POINT -> "hold";
+            case DONE -> "done";
+            case REPEATED -> "rework";
+        };
+    }
+
+    private List<Story.WayOf> ways(FrameStory told, Places places) {
+        Set<Long> held = new HashSet<>();
+        boolean all = told.holds().stream()
+                .filter(h -> h.liftedAt() == null)
+                .peek(h -> {
+                    if (h.travellerId() != null) {
+                        held.add(h.travellerId());
+                    }
+                })
+                .anyMatch(h -> h.travellerId() == null && h.operationId() == null);
+        Way way = new Way(places);
+        return told.travellers().stream()
+                .filter(t -> t.head().state() != TravellerState.WITHDRAWN)
+                .map(t -> new Story.WayOf(
+                        t.head().part(),
+                        way.of(
+                                t.operations().stream().map(FrameStory.At::line).toList(),
+                                all
+                                        || held.contains(t.head().travellerId())
+                                        || t.operations().stream()
+                                                .anyMatch(o -> Objects.equals(
+                                                                o.line().operationId(),
+                                                                t.head().currentOperationId())
+                                                        && o.line().state() == OperationState.STOPPED))))
+                .toList();
+    }
+}

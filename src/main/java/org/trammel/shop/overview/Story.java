@@ -1,0 +1,128 @@
+package org.trammel.shop.overview;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.materials.MadeOf;
+import org.trammel.shop.orders.OrderSheet;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.web.RouteView;
+import org.trammel.shop.web.ScaleView;
+
+/**
+ * A frame's whole story, as it is shown to one reader.
+ *
+ * @param ways a strip for each traveller in force
+ * @param holds open holds
+ * @param general what was recorded of the frame as a whole
+ * @param parts what was recorded, by traveller and operation
+ * @param entries what was recorded, in the order it happened
+ */
+record Story(
+        String serial,
+        FrameSheet.Head head,
+        @Nullable OrderSheet order,
+        List<WayOf> ways,
+        List<HeldBy> holds,
+        List<Found> nonconformances,
+        List<Entry> general,
+        List<PartOf> parts,
+        List<Entry> entries,
+        List<MadeOf> madeOf) {
+
+    /** What was left as it is, decided. */
+    public List<Found> concessions() {
+        return nonconformances.stream().filter(Found::concession).toList();
+    }
+
+    /**
+     * A nonconformance.
+     *
+     * @param decision word of the decision; null before there is one
+     * @param kind of the decision's mark
+     * @param agreed who agreed, and as what
+     * @param customer what the customer agreed to; null for a reader who sees no personal data
+     */
+    public record Found(
+            long id,
+            String number,
+            String operation,
+            String words,
+            String state,
+            @Nullable String decision,
+            String kind,
+            @Nullable String decisionWords,
+            @Nullable String limits,
+            @Nullable LocalDate expiresOn,
+            List<String> agreed,
+            @Nullable String customer,
+            boolean concession) {}
+
+    /** The strip of one traveller. */
+    public record WayOf(String part, RouteView route) {}
+
+    /** An open hold. */
+    public record HeldBy(String reason, String words, String source, String who, Instant since, String lifters) {}
+
+    /** One traveller with its operations. */
+    public record PartOf(FrameSheet.Head head, List<OperationOf> operations) {}
+
+    /** One operation with what was recorded at it. */
+    public record OperationOf(
+            FrameSheet.OperationLine line,
+            String called,
+            String station,
+            String state,
+            String kind,
+            List<ReadingOf> readings,
+            List<Entry> entries) {
+
+        /** Whether there is anything to tell. */
+        public boolean told() {
+            return !readings.isEmpty() || !entries.isEmpty();
+        }
+    }
+
+    /**
+     * A reading.
+     *
+     * @param replaced true if a correction took its place
+     */
+    public record ReadingOf(
+            String code,
+            String name,
+            String value,
+            String raw,
+            @Nullable BigDecimal u,
+            String unit,
+            String gauge,
+            String rule,
+            String verdict,
+            String kind,
+            @Nullable ScaleView scale,
+            String who,
+            Instant at,
+            boolean replaced,
+            @Nullable String reason) {}
+
+    /**
+     * Something that happened.
+     *
+     * @param where operation it happened at, with the part; empty if at none
+     * @param kind of the mark beside it; empty for none
+     * @param struck true if it was taken back
+     * @param more words somebody wrote with it
+     * @param photo hash of a photograph
+     */
+    public record Entry(
+            Instant at,
+            String where,
+            String kind,
+            String what,
+            String who,
+            boolean struck,
+            @Nullable String more,
+            @Nullable String photo) {}
+}
