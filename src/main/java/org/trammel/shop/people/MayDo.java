@@ -21,20 +21,31 @@ record MayDo(String words, @Nullable LocalDate until, Standing.State state, bool
 
     private static final Map<String, String> METALS = Map.of("AL", "aluminium", "STEEL", "steel", "TI", "titanium");
 
+    /** A condition of other qualifications; by itself it permits nothing. */
+    private static final String NEAR_VISION = "NEAR-VISION";
+
     private static final Map<String, String> KINDS = Map.of(
-            "BRAZE", "braze",
-            "ALIGN", "cold-set",
-            "PENETRANT", "penetrant test",
-            "OVEN", "load ovens",
-            "TORQUE", "torque",
-            "CONDUCTIVITY", "conductivity check",
-            "NEAR-VISION", "near-vision test");
+            "BRAZE",
+            "braze",
+            "ALIGN",
+            "cold-set",
+            "PENETRANT",
+            "test with penetrant",
+            "OVEN",
+            "load ovens",
+            "TORQUE",
+            "torque",
+            "CONDUCTIVITY",
+            "check conductivity",
+            NEAR_VISION,
+            "near-vision test");
 
     /** What the qualifications of one person come to on a day: of each kind the one that lasts longest. */
     static List<MayDo> of(List<Qualification> held, LocalDate on, int warnDays) {
         Map<String, List<Qualification>> kinds =
                 held.stream().collect(Collectors.groupingBy(Qualification::kind, TreeMap::new, Collectors.toList()));
         return kinds.entrySet().stream()
+                .filter(kind -> !kind.getKey().equals(NEAR_VISION))
                 .map(kind -> Crew.standing(kind.getValue(), kind.getKey(), on))
                 .filter(standing ->
                         standing.state() != Standing.State.ENDED && standing.state() != Standing.State.NOT_HELD)

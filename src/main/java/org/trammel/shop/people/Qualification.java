@@ -2,8 +2,8 @@ package org.trammel.shop.people;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.units.QualificationDates;
 
 /**
  * A qualification or authorisation that a person holds.
@@ -63,25 +63,27 @@ public record Qualification(
     }
 
     /**
-     * Last day on which it holds: the expiry or six months after the last confirmation, whichever comes first. The
-     * rule of a confirmation by the employer every six months is ISO 9606-1 and -2, clause 9 (from memory).
+     * Last day on which it holds: the expiry or the end of the six months after the last confirmation, whichever comes
+     * first; see {@link QualificationDates}.
      *
      * @return null if it has no end
      */
     public @Nullable LocalDate until() {
-        LocalDate confirmed = confirmedUntil();
-        return Stream.of(expiresOn, confirmed)
-                .filter(day -> day != null)
-                .min(LocalDate::compareTo)
-                .orElse(null);
+        if (!sixMonthConfirmation) {
+            return expiresOn;
+        }
+        return expiresOn == null
+                ? confirmedUntil()
+                : QualificationDates.of(lastConfirmed(), expiresOn).day();
     }
 
     /** Last day of the six months that the last confirmation, or the test itself, is good for. */
     public @Nullable LocalDate confirmedUntil() {
-        if (!sixMonthConfirmation) {
-            return null;
-        }
-        return (confirmedOn == null ? issuedOn : confirmedOn).plusMonths(6);
+        return sixMonthConfirmation ? lastConfirmed().plusMonths(QualificationDates.CONFIRMATION_MONTHS) : null;
+    }
+
+    private LocalDate lastConfirmed() {
+        return confirmedOn == null ? issuedOn : confirmedOn;
     }
 
     /** What it is worth on a day. */
