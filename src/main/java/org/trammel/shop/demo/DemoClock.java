@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 
 /** Tells the demo day: it is set while the past is told, and from then on it runs. */
 class DemoClock extends Clock {
@@ -42,7 +43,7 @@ class DemoClock extends Clock {
 
     @Override
     public Instant instant() {
-        return running ? at.plus(Duration.between(since, real.instant())) : at;
+        return running ? at.plus(Duration.between(since, real.instant())).truncatedTo(ChronoUnit.MICROS) : at;
     }
 
     @Override
