@@ -113,6 +113,7 @@ create table route_characteristic (
     source varchar(400) not null,
     constraint route_characteristic_id_pkey primary key (id),
     constraint route_characteristic_operation_id_fkey foreign key (operation_id) references route_operation (id),
+    constraint route_characteristic_gauge_kind_fkey foreign key (gauge_kind) references gauge_kind (code),
     constraint route_characteristic_reduction_check
         check (reduction in ('SINGLE', 'MEAN', 'WORST', 'SPAN', 'GREATEST', 'LEAST')),
     constraint route_characteristic_rule_check check (rule in ('GUARDED', 'PLAIN')),

@@ -3,7 +3,9 @@ package org.trammel.shop.designs;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -125,11 +127,19 @@ public class DrawingOffice {
         }
     }
 
-    /**
-     * Gives nominals, and limits where the design wants its own, to characteristics of the route the draft names. Those
-     * given before and not named now stay.
-     */
+    /** Gives nominals and takes none away. */
     public DesignSheet give(Act act, long revisionId, @Nullable Long seenVersion, Map<String, Nominal> given) {
+        return give(act, revisionId, seenVersion, given, Set.of());
+    }
+
+    /**
+     * Gives nominals, and limits where the design wants its own, to characteristics of the route the draft names, and
+     * takes others away again. Those given before and not named now stay.
+     *
+     * @param dropped characteristics whose nominal is taken away; the route's holds then, or it is missing
+     */
+    public DesignSheet give(
+            Act act, long revisionId, @Nullable Long seenVersion, Map<String, Nominal> given, Set<String> dropped) {
         Optional<DesignRevision> opened = opening.open(act, DesignVerb.CHANGE, revisionId);
         if (opened.isEmpty()) {
             return opening.load(revisionId).sheet();
@@ -139,28 +149,19 @@ public class DrawingOffice {
         String deed = "No nominal of revision " + revision.letter() + " was changed.";
         CharacteristicList list = CharacteristicList.of(route(revision, deed), revision.nominals());
         given.forEach((code, nominal) -> NominalCheck.check(list, deed, code, nominal));
+        dropped.stream()
+                .filter(code -> !revision.nominals().containsKey(code))
+                .findFirst()
+                .ifPresent(code -> {
+                    throw Refusal.missing(
+                            deed, "The revision gives none for " + code + ".", "Choose one from the list.");
+                });
         revision.give(given);
+        dropped.forEach(revision::drop);
         Map<String, String> facts = new TreeMap<>();
         given.forEach((code, nominal) -> facts.put(code, NominalCheck.written(nominal)));
-        opening.event(revision, "nominals-given", Map.of("nominals", facts));
-        return revision.sheet();
-    }
-
-    /** Takes a nominal away again; the route's holds, or it is missing. */
-    public DesignSheet drop(Act act, long revisionId, String characteristic) {
-        Optional<DesignRevision> opened = opening.open(act, DesignVerb.CHANGE, revisionId);
-        if (opened.isEmpty()) {
-            return opening.load(revisionId).sheet();
-        }
-        DesignRevision revision = opened.get();
-        if (!revision.nominals().containsKey(characteristic)) {
-            throw Refusal.missing(
-                    "No nominal of revision " + revision.letter() + " was taken away.",
-                    "It gives none for " + characteristic + ".",
-                    "Choose one from the list.");
-        }
-        revision.drop(characteristic);
-        opening.event(revision, "nominal-dropped", Map.of("characteristic", characteristic));
+        opening.event(
+                revision, "nominals-given", Map.of("nominals", facts, "dropped", List.copyOf(new TreeSet<>(dropped))));
         return revision.sheet();
     }
 

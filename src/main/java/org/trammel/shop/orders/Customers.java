@@ -107,13 +107,14 @@ public class Customers {
     }
 
     private Customer load(long customerId, String deed) {
-        Customer customer = customers
-                .findById(customerId)
-                .orElseThrow(() -> Refusal.missing(
-                        deed, "No customer has the number " + customerId + ".", "Open one from an order."));
+        Customer customer = customers.findById(customerId).orElseThrow(() -> missing(deed, customerId));
         if (customer.erasedAt() != null) {
             throw Refusal.state(deed, "It was erased before.", "Enter the customer anew if they order again.");
         }
         return customer;
+    }
+
+    static Refusal missing(String deed, long customerId) {
+        return Refusal.missing(deed, "No customer has the number " + customerId + ".", "Open one from an order.");
     }
 }

@@ -53,6 +53,8 @@ class PeopleApi {
     record Deputy(
             Role role, @Nullable LocalDate from, @Nullable LocalDate until, String secret) {}
 
+    record DeputyEnd(Role role) {}
+
     record Days(LocalDate from, LocalDate until) {}
 
     record On(@Nullable LocalDate on) {}
@@ -103,6 +105,25 @@ class PeopleApi {
         signatures.confirm(who, deputy.secret());
         LocalDate from = deputy.from();
         roster.nameDeputy(act, deputy.role(), id, from == null ? settings.today() : from, deputy.until());
+        return crew.byId(id);
+    }
+
+    @PostMapping("/{id}/deputy/end")
+    Person endDeputy(Act act, @PathVariable long id, @RequestBody DeputyEnd end) {
+        roster.endDeputy(act, end.role(), id);
+        return crew.byId(id);
+    }
+
+    @PostMapping("/{id}/back")
+    Person back(Act act, @PathVariable long id) {
+        roster.back(act, id);
+        return crew.byId(id);
+    }
+
+    /** Makes a new badge; the old one is worth nothing from now on. */
+    @PostMapping("/{id}/badge")
+    Person newBadge(Act act, @PathVariable long id) {
+        roster.newBadge(act, id);
         return crew.byId(id);
     }
 

@@ -75,6 +75,11 @@ public class Refusal extends RuntimeException {
         return new Refusal(Kind.ASK, what, why, instead, field);
     }
 
+    /** The same refusal at a field of another name: a page with several forms must tell their fields apart. */
+    public Refusal at(String otherField) {
+        return new Refusal(kind, what, why, instead, otherField);
+    }
+
     public Kind kind() {
         return kind;
     }

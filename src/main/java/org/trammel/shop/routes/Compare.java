@@ -37,10 +37,19 @@ final class Compare {
 
     private final List<Changed> changes = new ArrayList<>();
 
-    private Compare() {}
+    private final Function<BigDecimal, String> figures;
 
-    static List<Changed> of(RouteSheet before, RouteSheet after) {
-        Compare compare = new Compare();
+    private Compare(Function<BigDecimal, String> figures) {
+        this.figures = figures;
+    }
+
+    /**
+     * The differences, operations first.
+     *
+     * @param figures how a number is written
+     */
+    static List<Changed> of(RouteSheet before, RouteSheet after, Function<BigDecimal, String> figures) {
+        Compare compare = new Compare(figures);
         compare.lists(
                 before.operations(),
                 after.operations(),
@@ -142,7 +151,7 @@ final class Compare {
         difference(before, after).forEach(one -> changes.add(new Changed(place, "changed", one)));
     }
 
-    private static <T> List<String> difference(T before, T after) {
+    private <T> List<String> difference(T before, T after) {
         List<String> differences = new ArrayList<>();
         for (RecordComponent component : before.getClass().getRecordComponents()) {
             if (LISTS.contains(component.getName())) {
@@ -167,7 +176,7 @@ final class Compare {
         }
     }
 
-    private static String said(@Nullable Object value) {
+    private String said(@Nullable Object value) {
         if (value == null || "".equals(value)) {
             return "none";
         }
@@ -175,10 +184,10 @@ final class Compare {
             return yes ? "yes" : "no";
         }
         if (value instanceof BigDecimal number) {
-            return number.toPlainString();
+            return figures.apply(number);
         }
         if (value instanceof Collection<?> many) {
-            return many.isEmpty() ? "none" : many.stream().map(Compare::said).collect(Collectors.joining(", "));
+            return many.isEmpty() ? "none" : many.stream().map(this::said).collect(Collectors.joining(", "));
         }
         if (value instanceof Enum<?> word) {
             return word.name().toLowerCase(Locale.ROOT).replace('_', ' ');

@@ -81,6 +81,18 @@ public class RouteBook {
                         "Open the route and choose one of its revisions."));
     }
 
+    /** One revision of a route by its letter. */
+    public RouteSheet byLetter(String code, String letter) {
+        return revisions.history(known(code).code()).stream()
+                .filter(revision -> revision.letter().equals(letter))
+                .findFirst()
+                .map(this::sheet)
+                .orElseThrow(() -> Refusal.missing(
+                        "The revision was not found.",
+                        "Route " + code + " has no revision " + letter + ".",
+                        "Choose one of its revisions."));
+    }
+
     /** The revisions of a route, newest first. */
     public List<RevisionSummary> history(String code) {
         List<RouteRevision> history = revisions.history(known(code).code());

@@ -1,10 +1,12 @@
 package org.trammel.shop.routes;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Act;
@@ -221,10 +223,16 @@ public class RouteDrafts {
     /** What the draft changes against the released revision; all of it is new where none is released. */
     @Transactional(readOnly = true)
     public List<Changed> changes(String code) {
+        return changes(code, BigDecimal::toPlainString);
+    }
+
+    /** The same with numbers as the shop writes them. */
+    @Transactional(readOnly = true)
+    List<Changed> changes(String code, Function<BigDecimal, String> figures) {
         RouteRevision draft = currentDraft(code, "The draft was not compared.");
         return revisions
                 .find(code, RevisionState.RELEASED)
-                .map(released -> Compare.of(book.sheet(released), book.sheet(draft)))
+                .map(released -> Compare.of(book.sheet(released), book.sheet(draft), figures))
                 .orElse(List.of());
     }
 

@@ -17,11 +17,9 @@ import org.trammel.shop.records.Act;
 class StationApi {
 
     private final Stations stations;
-    private final Devices devices;
 
-    StationApi(Stations stations, Devices devices) {
+    StationApi(Stations stations) {
         this.stations = stations;
-        this.devices = devices;
     }
 
     record NewJig(String code, LocalDate checkedOn, LocalDate dueOn) {}
@@ -36,11 +34,6 @@ class StationApi {
     @GetMapping("/jigs")
     List<Jig> jigs() {
         return stations.jigs();
-    }
-
-    @GetMapping("/tablets")
-    List<Device> tablets() {
-        return devices.tablets();
     }
 
     @PostMapping

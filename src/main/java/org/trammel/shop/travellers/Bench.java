@@ -134,7 +134,8 @@ public class Bench {
                 step.qualification() == null ? operation.qualification() : step.qualification(),
                 "Step " + step.position() + " of operation " + operation.called() + " was not ticked.",
                 act.at());
-        requireOrder(step, reason);
+        List<Step> all = steps.findByOperationIdOrderByPosition(operation.id());
+        requireOrder(all, step, reason);
         if (step.irreversible() || operation.irreversible()) {
             Gate.refuseFirst(gate.held(traveller, operation, "go on"));
         }
@@ -154,11 +155,11 @@ public class Bench {
                 "ticked",
                 Map.of("step", step.id(), "operation", operation.id(), "part", traveller.part()));
         startClock(act, traveller, step);
-        progress.settle(act, traveller, operation);
+        progress.settle(act, traveller, operation, all);
     }
 
-    private void requireOrder(Step step, @Nullable String reason) {
-        List<Step> before = steps.findByOperationIdOrderByPosition(step.operationId()).stream()
+    private static void requireOrder(List<Step> all, Step step, @Nullable String reason) {
+        List<Step> before = all.stream()
                 .filter(s -> s.position() < step.position() && !s.ticked())
                 .toList();
         if (!before.isEmpty() && reason == null) {

@@ -40,12 +40,12 @@ class Gate {
 
     /** Everything that keeps the operation from beginning; empty if it may begin. */
     List<Refusal> beginning(Traveller traveller, Operation operation, Instant now) {
-        return beginning(
-                traveller,
-                operation,
-                now,
-                holds.openOn(traveller.serial()),
-                clocks.findByTravellerIdOrderById(traveller.id()));
+        return beginning(traveller, operation, now, clocks.findByTravellerIdOrderById(traveller.id()));
+    }
+
+    /** The same, for whoever has read the clocks of the traveller already. */
+    List<Refusal> beginning(Traveller traveller, Operation operation, Instant now, List<FrameClock> running) {
+        return beginning(traveller, operation, now, holds.openOn(traveller.serial()), running);
     }
 
     /** The same, for whoever has read the open holds of the frame and its clocks already. */

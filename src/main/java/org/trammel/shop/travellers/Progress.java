@@ -47,11 +47,12 @@ class Progress {
         if (operation.state() != OperationState.WAITING) {
             return;
         }
-        Gate.refuseFirst(gate.beginning(traveller, operation, act.at()));
+        List<FrameClock> running = clocks.findByTravellerIdOrderById(traveller.id());
+        Gate.refuseFirst(gate.beginning(traveller, operation, act.at(), running));
         operation.begin(act.at());
         traveller.begin();
         traveller.standsAt(operation);
-        meetClocks(traveller, operation, act.at());
+        meetClocks(running, operation);
         log.event(
                 traveller.chain(),
                 "operation begun",
@@ -59,8 +60,8 @@ class Progress {
     }
 
     /** A clock is met when the last operation it guards begins. */
-    private void meetClocks(Traveller traveller, Operation operation, Instant at) {
-        for (FrameClock clock : clocks.findByTravellerIdOrderById(traveller.id())) {
+    private static void meetClocks(List<FrameClock> running, Operation operation) {
+        for (FrameClock clock : running) {
             List<String> gates = clock.gates();
             if (clock.running()
                     && !gates.isEmpty()
@@ -75,8 +76,15 @@ class Progress {
         if (operation.state() != OperationState.IN_WORK) {
             return;
         }
-        boolean ticked =
-                steps.findByOperationIdOrderByPosition(operation.id()).stream().allMatch(Step::ticked);
+        settle(act, traveller, operation, steps.findByOperationIdOrderByPosition(operation.id()));
+    }
+
+    /** The same, for whoever has read the steps of the operation already. */
+    void settle(Act act, Traveller traveller, Operation operation, List<Step> all) {
+        if (operation.state() != OperationState.IN_WORK) {
+            return;
+        }
+        boolean ticked = all.stream().allMatch(Step::ticked);
         boolean settled = ticked
                 && characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
                         .allMatch(c -> c.state().settled());

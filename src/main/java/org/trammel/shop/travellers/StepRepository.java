@@ -14,7 +14,7 @@ interface StepRepository extends JpaRepository<Step, Long> {
     @Query("""
             select s from Step s, Operation o
             where o.travellerId = :travellerId and s.operationId = o.id and s.ticked = true
-            order by s.tickedAt desc, s.position desc
+            order by s.tickedAt desc, o.position desc, s.position desc
             """)
     List<Step> lastTicked(long travellerId, Limit limit);
 

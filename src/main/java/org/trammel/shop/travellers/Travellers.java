@@ -146,18 +146,19 @@ public class Travellers {
         return traveller.parentId() == null ? List.of(traveller.id()) : List.of(traveller.id(), traveller.parentId());
     }
 
-    /** One operation in full: its steps, characteristics and signatures. */
+    /** One operation in full: its steps, characteristics and, once the work is done, signatures. */
     public FrameSheet.OperationSheetOfFrame operation(long operationId) {
         return operation(operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation")), names());
     }
 
     private FrameSheet.OperationSheetOfFrame operation(Operation o, Map<Long, String> names) {
+        boolean mayBeSigned = o.state() == OperationState.AT_POINT || o.state().past();
         return operation(
                 o,
                 names,
                 steps.findByOperationIdOrderByPosition(o.id()),
                 characteristics.findByOperationIdOrderByPosition(o.id()),
-                signatures.findByOperationIdOrderById(o.id()));
+                mayBeSigned ? signatures.findByOperationIdOrderById(o.id()) : List.of());
     }
 
     private static FrameSheet.OperationSheetOfFrame operation(

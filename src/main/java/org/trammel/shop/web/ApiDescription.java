@@ -11,8 +11,12 @@ import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springdoc.core.utils.SpringDocUtils;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.security.web.csrf.CsrfToken;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Act;
 
 /** What the description of the API says of all its parts. */
 @Configuration(proxyBeanMethods = false)
@@ -32,6 +36,11 @@ class ApiDescription {
             to do, `field` which input is at fault. 422 unreadable input, 409 the state does not allow it or somebody \
             else was faster, 403 not for this person, 404 no such thing, 428 unlikely: send it again with \
             `confirm` = true.""";
+
+    static {
+        // What the service finds out by itself is no input of a caller.
+        SpringDocUtils.getConfig().addRequestWrapperToIgnore(Act.class, SignedOn.class, CsrfToken.class);
+    }
 
     @Bean
     OpenAPI description() {

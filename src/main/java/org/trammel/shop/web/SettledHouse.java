@@ -19,6 +19,9 @@ class SettledHouse implements House {
 
     private static final Duration NAMES_LAST = Duration.ofSeconds(10);
 
+    /** A code without a station is not looked for again and again. */
+    private static final Duration MISSES_LAST = Duration.ofSeconds(2);
+
     private final Settings settings;
     private final Stations stations;
     private final boolean demo;
@@ -58,7 +61,9 @@ class SettledHouse implements House {
     @Override
     public String station(String code) {
         Names known = names;
-        if (!known.byCode().containsKey(code) || System.nanoTime() - known.readAt() > NAMES_LAST.toNanos()) {
+        long age = System.nanoTime() - known.readAt();
+        boolean unknown = !known.byCode().containsKey(code) && age > MISSES_LAST.toNanos();
+        if (known.byCode().isEmpty() && known.readAt() == 0 || unknown || age > NAMES_LAST.toNanos()) {
             known = new Names(
                     stations.all().stream().collect(Collectors.toMap(Station::code, Station::name)), System.nanoTime());
             names = known;

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -182,7 +183,8 @@ class DesignGateTest {
         long a = frame.checked();
         designs.release(owner(), a, routes.revision(frame.route));
         DesignSheet released = designs.revision(a);
-        assertThat(refusal(() -> office.give(owner(), a, null, Map.of("080-7", Nominal.of(BigDecimal.valueOf(66)))))
+        assertThat(refusal(() -> office.give(
+                                owner(), a, null, Map.of("080-7", Nominal.of(BigDecimal.valueOf(66))), Set.of()))
                         .why())
                 .contains("released");
         long b = office.revise(owner(), a, "customer wants a longer fork").revisionId();

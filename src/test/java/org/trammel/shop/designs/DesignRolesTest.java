@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
@@ -89,7 +90,7 @@ class DesignRolesTest {
             case "change" -> office.change(crew.act(person), revision, null, frame.draft(Map.of()));
             case "draw" -> office.draw(crew.act(person), revision, DrawnFrame.PDF, "application/pdf", "frame.pdf");
             case "nominal" ->
-                office.give(crew.act(person), revision, null, Map.of("080-2", Nominal.of(BigDecimal.ZERO)));
+                office.give(crew.act(person), revision, null, Map.of("080-2", Nominal.of(BigDecimal.ZERO)), Set.of());
             case "send" -> office.send(crew.act(person), revision);
             case "approve" ->
                 gate.approve(

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.GeneratedKeyHolder;
@@ -67,7 +68,13 @@ public final class DrawnFrame {
 
     public long drawn(long revision) {
         desk.office().change(desk.crew().act(owner), revision, null, draft(Map.of()));
-        desk.office().give(desk.crew().act(owner), revision, null, Map.of("080-7", Nominal.of(new BigDecimal("65.5"))));
+        desk.office()
+                .give(
+                        desk.crew().act(owner),
+                        revision,
+                        null,
+                        Map.of("080-7", Nominal.of(new BigDecimal("65.5"))),
+                        Set.of());
         desk.office().draw(desk.crew().act(owner), revision, PDF, "application/pdf", "frame.pdf");
         return revision;
     }

@@ -1,0 +1,174 @@
+package org.trammel.shop.designs;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.records.Files;
+import org.trammel.shop.records.StoredFile;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.routes.RouteBook;
+import org.trammel.shop.routes.RouteSheet;
+import org.trammel.shop.routes.RouteSummary;
+
+/** Reads what the sheets of a design show. */
+@Service
+@Transactional(readOnly = true)
+class DesignReading {
+
+    private static final String ANY_METAL = "ANY";
+
+    private final DesignRevisionRepository revisions;
+    private final GateEntryRepository entries;
+    private final GateSignatureRepository signed;
+    private final DesignNoteRepository notes;
+    private final RevisionAct opening;
+    private final RouteBook routes;
+    private final Words words;
+    private final Files files;
+    private final Crew crew;
+
+    DesignReading(
+            DesignRevisionRepository revisions,
+            GateEntryRepository entries,
+            GateSignatureRepository signed,
+            DesignNoteRepository notes,
+            RevisionAct opening,
+            RouteBook routes,
+            Words words,
+            Files files,
+            Crew crew) {
+        this.revisions = revisions;
+        this.entries = entries;
+        this.signed = signed;
+        this.notes = notes;
+        this.opening = opening;
+        this.routes = routes;
+        this.words = words;
+        this.files = files;
+        this.crew = crew;
+    }
+
+    /**
+     * Everything of one revision.
+     *
+     * @param personal whether the reader may see what a customer told, such as the approver's name
+     */
+    RevisionStory story(long revisionId, boolean personal) {
+        DesignRevision revision = opening.load(revisionId);
+        List<RevisionSummary> all = revisions.ofDesign(revision.design().id()).stream()
+                .map(DesignRevision::summary)
+                .toList();
+        Map<GateCheck, GateEntry> answered = entries.findByRevisionId(revisionId).stream()
+                .collect(Collectors.toMap(GateEntry::check, Function.identity()));
+        List<DesignNote> left = notes.findByRevisionIdOrderById(revisionId);
+        Map<Long, String> said = said(all, answered.values(), left, personal);
+        Map<Long, String> names = names();
+        RouteSheet route = revision.routeRevisionId() == null ? null : routes.revision(revision.routeRevisionId());
+        String drawing = revision.sheet().drawing();
+        return new RevisionStory(
+                revision.summary(),
+                revision.sheet(),
+                all,
+                said,
+                names,
+                route == null ? null : route.code() + " " + route.letter() + ", " + route.name(),
+                route == null
+                        ? List.of()
+                        : CharacteristicList.of(route, revision.nominals()).lines(),
+                checks(answered, said, names),
+                signed.findByRevisionIdOrderById(revisionId).stream()
+                        .map(one -> new RevisionStory.SignatureLine(
+                                one.capacity(), names.getOrDefault(one.personId(), ""), one.signedAt()))
+                        .toList(),
+                left.stream()
+                        .map(note -> new RevisionStory.NoteLine(
+                                said.getOrDefault(note.noteWords(), ""),
+                                names.getOrDefault(note.writtenBy(), ""),
+                                note.writtenAt()))
+                        .toList(),
+                drawing == null ? null : files.find(drawing).orElse(null));
+    }
+
+    private Map<Long, String> said(
+            List<RevisionSummary> all, Collection<GateEntry> answered, List<DesignNote> left, boolean personal) {
+        List<Long> ids = new ArrayList<>();
+        Stream.concat(
+                        all.stream().flatMap(one -> Stream.of(one.reasonWords(), one.withdrawnWords())),
+                        answered.stream().map(GateEntry::decisionWords))
+                .filter(Objects::nonNull)
+                .forEach(ids::add);
+        left.forEach(note -> ids.add(note.noteWords()));
+        if (personal) {
+            all.stream()
+                    .map(RevisionSummary::approverWords)
+                    .filter(Objects::nonNull)
+                    .forEach(ids::add);
+        }
+        Map<Long, String> texts = new HashMap<>();
+        if (!ids.isEmpty()) {
+            words.findAll(ids).forEach((id, kept) -> texts.put(id, kept.shown()));
+        }
+        return texts;
+    }
+
+    private static List<RevisionStory.CheckLine> checks(
+            Map<GateCheck, GateEntry> answered, Map<Long, String> said, Map<Long, String> names) {
+        return Stream.of(GateCheck.values())
+                .map(check -> line(check, answered.get(check), said, names))
+                .toList();
+    }
+
+    private static RevisionStory.CheckLine line(
+            GateCheck check, @Nullable GateEntry entry, Map<Long, String> said, Map<Long, String> names) {
+        if (entry == null) {
+            return new RevisionStory.CheckLine(check, null, null, null, null);
+        }
+        Long decision = entry.decisionWords();
+        return new RevisionStory.CheckLine(
+                check,
+                entry.answer(),
+                decision == null ? null : said.get(decision),
+                names.get(entry.answeredBy()),
+                entry.answeredAt());
+    }
+
+    private Map<Long, String> names() {
+        return crew.all().stream().collect(Collectors.toMap(Person::id, Person::name));
+    }
+
+    /** Released routes for a metal, by the id of their revision; the one chosen stays in the list. */
+    Map<String, String> routesFor(DesignSheet sheet, @Nullable String chosenName) {
+        Map<String, String> options = new LinkedHashMap<>();
+        options.put("", "none yet");
+        Long chosen = sheet.routeRevisionId();
+        if (chosen != null && chosenName != null) {
+            options.put(chosen.toString(), chosenName);
+        }
+        for (RouteSummary route : routes.routes()) {
+            Long released = route.releasedRevisionId();
+            boolean fits = route.metal().equals(sheet.metal()) || route.metal().equals(ANY_METAL);
+            if (released != null && fits) {
+                options.put(released.toString(), route.code() + " " + route.releasedLetter() + ", " + route.name());
+            }
+        }
+        return options;
+    }
+
+    /** The drawing's content; empty if there is none or it was erased. */
+    Optional<byte[]> drawing(StoredFile file) {
+        return files.content(file.sha256());
+    }
+}

@@ -1,0 +1,76 @@
+package org.trammel.shop.designs;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.StoredFile;
+
+/**
+ * Everything the sheet of a revision shows.
+ *
+ * @param revisions all of the design, first one first
+ * @param names of people by id
+ * @param routeName code, letter and name of the route the nominals are for; null until one was chosen
+ * @param lines the characteristic list; empty until a route was chosen
+ */
+record RevisionStory(
+        RevisionSummary revision,
+        DesignSheet sheet,
+        List<RevisionSummary> revisions,
+        Map<Long, String> words,
+        Map<Long, String> names,
+        @Nullable String routeName,
+        List<CharacteristicLine> lines,
+        List<CheckLine> checks,
+        List<SignatureLine> signatures,
+        List<NoteLine> notes,
+        @Nullable StoredFile file) {
+
+    /** One check of the gate; answer is null while it is open. */
+    record CheckLine(
+            GateCheck check,
+            @Nullable GateAnswer answer,
+            @Nullable String decision,
+            @Nullable String by,
+            @Nullable Instant at) {}
+
+    record SignatureLine(Role capacity, String by, Instant at) {
+
+        public String word() {
+            return capacity == Role.OWNER ? "owner" : "QA lead";
+        }
+    }
+
+    record NoteLine(String note, String by, Instant at) {}
+
+    /** How many nominals are missing. */
+    public long lacking() {
+        return lines.stream().filter(CharacteristicLine::lacking).count();
+    }
+
+    /** How many checks of the gate wait for an answer. */
+    public long open() {
+        return checks.stream().filter(check -> check.answer() == null).count();
+    }
+
+    public boolean draft() {
+        return sheet.state() == DesignState.DRAFT;
+    }
+
+    public boolean signedAs(String capacity) {
+        return signatures.stream().anyMatch(one -> one.capacity().name().equals(capacity));
+    }
+
+    /** A geometry input by its code; null if it was not typed. */
+    public @Nullable BigDecimal amount(String code) {
+        String typed = sheet.geometry().get(code);
+        return typed == null ? null : new BigDecimal(typed);
+    }
+
+    public String said(@Nullable Long id) {
+        return id == null ? "" : words.getOrDefault(id, "");
+    }
+}

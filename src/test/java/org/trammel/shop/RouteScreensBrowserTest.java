@@ -1,0 +1,213 @@
+package org.trammel.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ReducedMotion;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.annotation.Import;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.ContextConfiguration;
+import org.trammel.shop.people.FirstStart;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Roster;
+import org.trammel.shop.routes.NewRoute;
+import org.trammel.shop.routes.RouteBook;
+import org.trammel.shop.routes.RouteDrafts;
+import org.trammel.shop.stations.Station;
+import org.trammel.shop.stations.Stations;
+
+/** The route editor in a real browser: worked by hand, looked through by axe and kept as pictures. */
+@Tag("browser")
+@SpringBootTest(
+        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
+        properties = "trammel.test.database=route_screens")
+@ActiveProfiles("test")
+@Import(ShopTestBeans.class)
+@ContextConfiguration(initializers = TestEngine.Initializer.class)
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class RouteScreensBrowserTest {
+
+    private static final String PASSWORD = "quiet lathe under rain";
+    private static final String[][] STATIONS = {
+        {"1", "Saw & mitre, forming"},
+        {"2", "Prep & clean"},
+        {"3", "Jig & weld"},
+        {"4", "Alignment table"},
+        {"5", "Heat treat"},
+        {"6", "Ream, face, bore"},
+        {"7", "Blast & pretreat"},
+        {"8", "Coat & cure"},
+        {"9", "Assembly, final check"}
+    };
+    private static final Path PICTURES = Path.of("target", "screens");
+
+    @LocalServerPort
+    private int port;
+
+    @Autowired
+    private FirstStart firstStart;
+
+    @Autowired
+    private Roster roster;
+
+    @Autowired
+    private RouteDrafts drafts;
+
+    @Autowired
+    private Stations stations;
+
+    @Autowired
+    private TestCrew crew;
+
+    @Autowired
+    private RouteBook book;
+
+    private Playwright playwright;
+    private Browser browser;
+    private BrowserContext desk;
+    private Page page;
+    private String code;
+
+    @BeforeAll
+    void opens() {
+        long keeper = firstStart
+                .make(
+                        UUID.randomUUID(),
+                        firstStart.newCode(),
+                        "127.0.0.9",
+                        new FirstStart.Entry("QL", "Quinn Lead", PASSWORD, "402817"))
+                .id();
+        roster.giveRoles(crew.act(keeper), keeper, EnumSet.of(Role.OWNER, Role.QA_LEAD));
+        for (String[] station : STATIONS) {
+            stations.add(crew.act(keeper), new Station(station[0], station[1], 3, new BigDecimal("30"), false));
+        }
+        code = "HT-1";
+        drafts.layOut(crew.act(keeper), new NewRoute(code, "Hardtail of this shop", "AL6061", "HARDTAIL", "HT-6061"));
+        drafts.release(crew.act(keeper), code, drafts.draft(code).version(), "Looked through, fits the shop");
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(Path.of(System.getProperty("trammel.chromium", "/usr/bin/chromium")))
+                        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic")));
+        desk = browser.newContext(
+                new Browser.NewContextOptions().setViewportSize(1440, 900).setReducedMotion(ReducedMotion.REDUCE));
+        page = desk.newPage();
+        page.navigate(base() + "/sign-on");
+        page.locator("#f-initials").fill("QL");
+        page.locator("#f-password").fill(PASSWORD);
+        page.locator("main button").click();
+        page.waitForURL(url -> !url.contains("sign-on"));
+    }
+
+    @AfterAll
+    void closes() {
+        browser.close();
+        playwright.close();
+    }
+
+    @Test
+    void theQaLeadDrawsUpChangesAndReleasesARevision() {
+        page.navigate(base() + "/routes");
+        look("routes");
+        page.navigate(base() + "/routes/" + code + "?op=080");
+        look("route-released");
+        page.getByText("Draw up the next revision").click();
+        page.waitForURL("**/routes/" + code);
+        page.navigate(base() + "/routes/" + code + "?op=080");
+        look("route-draft");
+
+        page.locator("[aria-label='Move down step 1']").click();
+        page.locator(".steps li:first-child", new Page.LocatorOptions().setHasText("Undercut"))
+                .waitFor();
+        page.locator("[aria-label='Change step 2']").click();
+        page.locator("#f-instruction").fill("All nodes, all round, lamp and glass.");
+        look("route-step");
+        page.getByText("Change the step").click();
+        page.waitForURL("**/routes/" + code + "?op=080");
+        page.locator("[aria-label='Change characteristic 080-1']").click();
+        look("route-characteristic");
+        page.locator("#f-upperDeviation").fill("1.234,5");
+        page.getByText("Change the characteristic").click();
+        page.locator(".refusal").waitFor();
+        assertThat(page.locator("#f-upperDeviation").inputValue()).isEqualTo("1.234,5");
+        look("route-refused");
+        page.locator("#f-upperDeviation").fill("0,25");
+        page.getByText("Change the characteristic").click();
+        page.waitForURL("**/routes/" + code + "?op=080");
+
+        page.getByText("Split", new Page.GetByTextOptions().setExact(true))
+                .first()
+                .click();
+        look("route-split");
+        page.navigate(base() + "/routes/" + code + "?edit=clock&item=COLD-SET");
+        look("route-clock");
+        page.navigate(base() + "/routes/" + code + "?op=080");
+        assertThat(page.locator(".changes").first().innerText())
+                .contains("080-1")
+                .contains("upper: 0,3 → 0,25");
+        look("route-changed");
+        page.locator("#f-reason").fill("Own trial of March");
+        page.getByText("Release B", new Page.GetByTextOptions().setExact(true)).click();
+        page.getByText("Own trial of March").waitFor();
+        assertThat(book.released(code).letter()).isEqualTo("B");
+    }
+
+    @Test
+    void theSheetCanBeReadOnATabletAndOnAPhone() {
+        String path = "/routes/FS-6061?op=170";
+        for (int[] size : new int[][] {{1280, 800}, {800, 1280}, {390, 844}}) {
+            page.setViewportSize(size[0], size[1]);
+            page.navigate(base() + path);
+            assertThat((int) page.evaluate("document.documentElement.scrollWidth"))
+                    .isLessThanOrEqualTo(size[0]);
+            look("route-" + size[0]);
+            page.navigate(base() + "/routes");
+            assertThat((int) page.evaluate("document.documentElement.scrollWidth"))
+                    .isLessThanOrEqualTo(size[0]);
+            look("routes-" + size[0]);
+        }
+        page.setViewportSize(1440, 900);
+    }
+
+    private void look(String name) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(PICTURES.resolve(name + ".png"))
+                .setFullPage(true));
+        for (String theme : List.of("paper", "night")) {
+            page.evaluate("theme => document.documentElement.dataset.theme = theme", theme);
+            assertThat(new AxeBuilder(page)
+                            .analyze().getViolations().stream()
+                                    .map(rule -> rule.getId() + " at "
+                                            + rule.getNodes().get(0).getTarget() + ": "
+                                            + rule.getNodes().get(0).getFailureSummary()))
+                    .as(name + " on the " + theme + " sheet")
+                    .isEmpty();
+        }
+        page.evaluate("document.documentElement.dataset.theme = 'paper'");
+    }
+
+    private String base() {
+        return "http://localhost:" + port;
+    }
+}
