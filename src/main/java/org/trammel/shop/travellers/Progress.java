@@ -3,6 +3,9 @@ package org.trammel.shop.travellers;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.orders.Orders;
@@ -108,8 +111,22 @@ class Progress {
                 traveller.chain(),
                 "operation done",
                 Map.of("operation", operation.id(), "code", operation.code(), "part", traveller.part()));
+        closeColdSet(traveller, operation);
         startClocks(act, traveller, operation);
         advance(act, traveller);
+    }
+
+    /** What could have been cold-set at this operation is conforming: nobody waits for that window any more. */
+    private void closeColdSet(Traveller traveller, Operation operation) {
+        Set<String> windows = characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
+                .map(Characteristic::coldSetClock)
+                .filter(Objects::nonNull)
+                .collect(Collectors.toSet());
+        if (!windows.isEmpty()) {
+            clocks.findByTravellerIdOrderById(traveller.id()).stream()
+                    .filter(c -> c.running() && c.gates().isEmpty() && windows.contains(c.code()))
+                    .forEach(FrameClock::meet);
+        }
     }
 
     private void startClocks(Act act, Traveller traveller, Operation operation) {
@@ -121,7 +138,7 @@ class Progress {
         }
         List<String> byStep = steps.findByOperationIdOrderByPosition(operation.id()).stream()
                 .map(Step::startsClock)
-                .filter(java.util.Objects::nonNull)
+                .filter(Objects::nonNull)
                 .toList();
         for (FrameClock clock : started) {
             if (!byStep.contains(clock.code())) {

@@ -119,4 +119,19 @@ class ClockAndUndoTest extends AtTheBench {
         signing.passWitness(floor.act(worker), point);
         assertThat(floor.sheet(frame).head().state()).isEqualTo(TravellerState.FINISHED);
     }
+
+    @Test
+    void aColdSetWindowIsNoLongerWaitedForWhenWhatItServesIsConforming() {
+        String setUp = floor.gauge("TWIST", "°", "0.02");
+        var frame = floor.frame(SmallRoute.of(
+                        op("090").step("quench").sheet(),
+                        op("100").guarded("100-1", "0.30", "COLD-SET", 2).sheet(),
+                        op("110").step("age").sheet())
+                .window("COLD-SET", 240, "090")
+                .sheet());
+        floor.tickAll(frame, worker);
+        assertThat(floor.sheet(frame).clocks().get(0).state()).isEqualTo(ClockState.RUNNING);
+        floor.read(worker, floor.at(frame).characteristics().get(0).characteristicId(), setUp, "0.1");
+        assertThat(floor.sheet(frame).clocks().get(0).state()).isEqualTo(ClockState.MET);
+    }
 }
