@@ -59,7 +59,7 @@ final class Axis {
     String head(String moment) {
         StringBuilder svg = new StringBuilder(2000);
         svg.append("<svg class=\"axis\" width=\"100%\" height=\"").append(HEAD).append("\" aria-hidden=\"true\">");
-        svg.append("<rect x=\"0\" y=\"18\" width=\"100%\" height=\"28\" fill=\"var(--sheet-2)\"/>");
+        svg.append("<rect x=\"0\" y=\"16\" width=\"100%\" height=\"30\" fill=\"var(--sheet-2)\"/>");
         long weeks = java.time.temporal.ChronoUnit.WEEKS.between(first, last);
         long every = Math.max(1, (weeks + LABELS_AT_MOST - 1) / LABELS_AT_MOST);
         for (long week = 0; week < weeks; week++) {
@@ -68,9 +68,9 @@ final class Axis {
             boolean labelled = week % every == 0;
             line(svg, x, labelled ? 33 : 39, x, HEAD, "var(--ink)", 1.4, null);
             if (labelled) {
-                text(svg, x, 5, 43, DAY.format(monday), "var(--ink-2)", monday.getDayOfMonth() <= 7);
+                text(svg, x, 5, 41, DAY.format(monday), "var(--ink-2)", monday.getDayOfMonth() <= 7);
                 if (week % (every * 2) == 0) {
-                    text(svg, x, 5, 29, "week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR), "var(--ink-3)", false);
+                    text(svg, x, 5, 28, "week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR), "var(--ink-3)", false);
                 }
             }
         }
@@ -83,13 +83,13 @@ final class Axis {
                 .append(n(shift))
                 .append(" 0h")
                 .append(width)
-                .append("v18h-")
+                .append("v16h-")
                 .append(width)
-                .append("z\" fill=\"var(--plate)\"/><path d=\"M0 18v28\" stroke=\"var(--blue)\" stroke-width=\"3\"/>")
+                .append("z\" fill=\"var(--plate)\"/><path d=\"M0 16v30\" stroke=\"var(--blue)\" stroke-width=\"3\"/>")
                 .append("<text x=\"")
                 .append(n(shift + width / 2.0))
                 .append(
-                        "\" y=\"13\" font-size=\"12\" font-weight=\"700\" text-anchor=\"middle\" fill=\"var(--on-plate)\">")
+                        "\" y=\"12\" font-size=\"12\" font-weight=\"700\" text-anchor=\"middle\" fill=\"var(--on-plate)\">")
                 .append(escaped(moment))
                 .append("</text></svg>");
         return svg.append("</svg>").toString();
@@ -182,16 +182,20 @@ final class Axis {
                     Math.min(98, Math.min(here + ahead, Math.max(until, here + 1.8))),
                     y,
                     track.nextHold(),
-                    track.part());
+                    track.part(),
+                    promise);
         }
     }
 
-    private static void hold(StringBuilder svg, double at, double y, String code, String part) {
+    private static void hold(StringBuilder svg, double at, double y, String code, String part, double promise) {
         open(svg, percent(at), y)
                 .append(
                         "<path d=\"M0-6 6 0 0 6-6 0z\" fill=\"var(--sheet)\" stroke=\"var(--blue)\" stroke-width=\"2\"/>");
         if (part.isEmpty()) {
-            svg.append("<text x=\"9\" y=\"-2\" font-size=\"12\" fill=\"var(--blue)\">")
+            // Beside a promise that is near, the number stands on the other side of the mark.
+            boolean near = promise > at && promise - at < 7;
+            svg.append(near ? "<text x=\"-9\" text-anchor=\"end\"" : "<text x=\"9\"")
+                    .append(" y=\"-2\" font-size=\"12\" fill=\"var(--blue)\">")
                     .append(escaped(code))
                     .append("</text>");
         }

@@ -1,7 +1,6 @@
 package org.trammel.shop.overview;
 
 import java.time.Clock;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,9 +15,7 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Backups;
 import org.trammel.shop.records.CheckpointSheet;
 import org.trammel.shop.records.Checkpoints;
-import org.trammel.shop.routes.ClockKind;
 import org.trammel.shop.routes.Signer;
-import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OnTheFloor;
 import org.trammel.shop.travellers.OperationState;
@@ -66,9 +63,10 @@ class QaDesk {
         List<FrameSheet.HoldLine> held = travellers.openHolds();
         Map<Long, Set<Long>> freed =
                 floor.freed(held.stream().map(FrameSheet.HoldLine::holdId).toList());
+        List<FrameSheet.Head> standing = ShopFacts.standing(heads);
         return new DeskFacts(
                 windows(byId),
-                held.stream().map(h -> held(h, heads, atHand, freed, seen)).toList(),
+                held.stream().map(h -> held(h, standing, atHand, freed, seen)).toList(),
                 nonconformances.undecided(),
                 floor.points().stream().map(p -> point(p, reader)).toList(),
                 floor.undecided().stream()
@@ -86,34 +84,17 @@ class QaDesk {
     }
 
     private List<DeskFacts.WindowOpen> windows(Map<Long, FrameSheet.Head> heads) {
-        Instant now = clock.instant();
         Map<Long, List<FrameSheet.OperationLine>> strips = travellers.strips(heads.keySet());
+        Map<Long, Set<String>> coldSets = floor.coldSetsLeft(heads.keySet());
         List<DeskFacts.WindowOpen> open = new ArrayList<>();
         travellers.clocks(heads.keySet()).forEach((id, clocks) -> {
             FrameSheet.Head head = heads.get(id);
-            for (ClockView c : clocks) {
-                boolean closed = c.closedAt(now);
-                if (head != null && c.endsAt() != null && c.kind() == ClockKind.WINDOW && (closed || c.openAt(now))) {
-                    open.add(new DeskFacts.WindowOpen(
-                            head.serial(),
-                            head.part(),
-                            c.name(),
-                            gate(c, strips.getOrDefault(id, List.of())),
-                            c.endsAt(),
-                            closed));
-                }
-            }
+            Windows.of(clocks, strips.getOrDefault(id, List.of()), coldSets.getOrDefault(id, Set.of()), clock.instant())
+                    .forEach(w -> open.add(new DeskFacts.WindowOpen(
+                            head.serial(), head.part(), w.name(), w.gate(), w.endsAt(), w.closed())));
         });
         open.sort(Comparator.comparing(DeskFacts.WindowOpen::endsAt));
         return open;
-    }
-
-    private static String gate(ClockView clock, List<FrameSheet.OperationLine> strip) {
-        return strip.stream()
-                .filter(o -> clock.gates().contains(o.code()))
-                .map(o -> o.code() + " " + o.name())
-                .findFirst()
-                .orElse("");
     }
 
     private static DeskFacts.HeldFrame held(

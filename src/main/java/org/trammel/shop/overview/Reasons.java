@@ -92,24 +92,15 @@ class Reasons {
     private List<String> windows(List<FrameSheet.Head> standing, ShopFacts facts) {
         List<String> said = new ArrayList<>();
         for (FrameSheet.Head head : standing) {
-            for (ClockView clock : facts.clocks().getOrDefault(head.travellerId(), List.of())) {
-                if (clock.closedAt(facts.now())) {
-                    said.add(prefix(head) + lower(clock.name()) + " ran out " + formats.moment(clock.endsAt()));
-                } else if (clock.kind() == org.trammel.shop.routes.ClockKind.WINDOW && clock.openAt(facts.now())) {
-                    said.add(prefix(head) + gate(head, clock, facts) + " by " + formats.moment(clock.endsAt()));
-                }
+            for (Windows.Open w : facts.windows(head)) {
+                String what = w.gate().isEmpty() ? w.name() : w.gate();
+                said.add(prefix(head)
+                        + (w.closed()
+                                ? lower(w.name()) + " ran out " + formats.moment(w.endsAt())
+                                : lower(what) + " by " + formats.moment(w.endsAt())));
             }
         }
         return said;
-    }
-
-    /** What the window closes, in the words of the operation it closes. */
-    private static String gate(FrameSheet.Head head, ClockView clock, ShopFacts facts) {
-        return facts.strips().getOrDefault(head.travellerId(), List.of()).stream()
-                .filter(o -> clock.gates().contains(o.code()))
-                .map(o -> lower(o.name()))
-                .findFirst()
-                .orElse(lower(clock.name()));
     }
 
     private List<String> waits(List<FrameSheet.Head> standing, ShopFacts facts) {

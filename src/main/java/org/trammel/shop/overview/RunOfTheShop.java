@@ -11,8 +11,9 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.designs.DesignState;
+import org.trammel.shop.designs.RevisionSummary;
 import org.trammel.shop.orders.OrderSheet;
-import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.stations.Station;
 import org.trammel.shop.travellers.FrameSheet;
@@ -109,8 +110,10 @@ class RunOfTheShop {
     private Here here(
             OrderSheet order, List<FrameSheet.Head> standing, List<FrameSheet.Head> travellers, ShopFacts facts) {
         if (travellers.isEmpty()) {
-            boolean outside = order.state() == OrderState.DESIGNING && order.designId() != null;
-            return new Here(Places.DESIGN_DESK, order.state().word(), outside ? "in-work" : "waiting");
+            RevisionSummary drawing =
+                    order.designId() == null ? null : facts.drawings().get(order.designId());
+            boolean drawn = drawing != null && drawing.state() == DesignState.DRAFT;
+            return new Here(Places.DESIGN_DESK, order.state().word(), drawn ? "in-work" : "waiting");
         }
         if (standing.isEmpty()) {
             return new Here("Ready to ship", "ready", "done");

@@ -30,6 +30,7 @@ import org.trammel.shop.travellers.Travellers;
  *
  * @param strips operations by traveller
  * @param clocks clocks by traveller
+ * @param coldSets clocks within which something may still be cold-set, by traveller
  * @param holds open holds by serial
  * @param freed operations that go on under a hold, by hold
  * @param points points that wait to be signed, by operation
@@ -41,6 +42,7 @@ record ShopFacts(
         List<FrameSheet.Head> heads,
         Map<Long, List<FrameSheet.OperationLine>> strips,
         Map<Long, List<ClockView>> clocks,
+        Map<Long, Set<String>> coldSets,
         Map<String, List<FrameSheet.HoldLine>> holds,
         Map<Long, Set<Long>> freed,
         Map<Long, OnTheFloor.PointWaiting> points,
@@ -52,6 +54,16 @@ record ShopFacts(
                 .filter(o -> Objects.equals(o.operationId(), head.currentOperationId()))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Windows of a traveller that still matter. */
+    List<Windows.Open> windows(FrameSheet.Head head) {
+        long id = head.travellerId();
+        return Windows.of(
+                clocks.getOrDefault(id, List.of()),
+                strips.getOrDefault(id, List.of()),
+                coldSets.getOrDefault(id, Set.of()),
+                now);
     }
 
     /** Open holds that keep a traveller: those of the frame, of the part, of its operation at hand. */
@@ -82,6 +94,10 @@ record ShopFacts(
 
     /** Travellers that are worked on now: parts, and wholes that do not wait for their parts. */
     List<FrameSheet.Head> standing() {
+        return standing(heads);
+    }
+
+    static List<FrameSheet.Head> standing(List<FrameSheet.Head> heads) {
         Set<Long> waitingForParts = heads.stream()
                 .filter(h -> h.parentId() != null && h.currentOperationId() != null)
                 .map(FrameSheet.Head::parentId)
@@ -133,6 +149,7 @@ record ShopFacts(
                     heads,
                     travellers.strips(ids),
                     travellers.clocks(ids),
+                    floor.coldSetsLeft(ids),
                     held.stream().collect(Collectors.groupingBy(FrameSheet.HoldLine::serial)),
                     floor.freed(held.stream().map(FrameSheet.HoldLine::holdId).toList()),
                     points,

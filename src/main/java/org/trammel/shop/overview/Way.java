@@ -55,7 +55,7 @@ final class Way {
                 last.station().isEmpty() ? last.name() : places.name(last.station()),
                 progress,
                 (done + 0.5) / run.size(),
-                hold ? last.code() + " " + last.name() : null,
+                hold ? last.name() : null,
                 hold && last.state() == OperationState.DONE));
         run.clear();
         return here;

@@ -97,6 +97,17 @@ public class OnTheFloor {
         return freed;
     }
 
+    /** Clocks within which something may still be cold-set, by traveller. */
+    public Map<Long, Set<String>> coldSetsLeft(Collection<Long> travellerIds) {
+        Map<Long, Set<String>> left = new HashMap<>();
+        if (!travellerIds.isEmpty()) {
+            queries.coldSetsLeft(travellerIds)
+                    .forEach(c -> left.computeIfAbsent(c.getTravellerId(), id -> new HashSet<>())
+                            .add(c.getClock()));
+        }
+        return left;
+    }
+
     /** A characteristic whose newest reading is undecided. */
     public record Undecided(
             FrameSheet.Head head, FrameSheet.OperationLine operation, FrameSheet.CharacteristicLine characteristic) {}

@@ -30,6 +30,24 @@ interface StoryQueries extends Repository<Traveller, Long> {
             """)
     List<Characteristic> undecided();
 
+    /** Clocks that a cold-set of an operation not yet done still asks for. */
+    @Query("""
+            select distinct o.travellerId as travellerId, c.coldSetClock as clock
+            from Characteristic c, Operation o
+            where o.id = c.operationId and c.coldSetClock is not null and o.travellerId in :travellers
+              and o.state not in (org.trammel.shop.travellers.OperationState.DONE,
+                                  org.trammel.shop.travellers.OperationState.REPEATED)
+            """)
+    List<ColdSetLeft> coldSetsLeft(Collection<Long> travellers);
+
+    /** A traveller and a clock that a cold-set to come asks for. */
+    interface ColdSetLeft {
+
+        long getTravellerId();
+
+        String getClock();
+    }
+
     @Query("select o from Operation o where o.id in :ids")
     List<Operation> operations(Collection<Long> ids);
 

@@ -136,6 +136,20 @@ class OverviewPagesTest {
     }
 
     @Test
+    void aWindowThatNothingLeftAsksForIsSilent() throws Exception {
+        Floor.Frame frame = frame(
+                LocalDate.of(2026, 4, 10),
+                SmallRoute.of(
+                                SmallRoute.op("140").step("blast").sheet(),
+                                SmallRoute.op("150").step("coat").sheet(),
+                                SmallRoute.op("160").step("finish").sheet())
+                        .window("SILENT", 240, "140", "145"));
+        floor.tickAll(frame, floor.hire(Role.STATION_WORKER));
+        assertThat(page("/run", owner)).doesNotContain("SILENT");
+        assertThat(page("/qa", qa)).doesNotContain("SILENT");
+    }
+
+    @Test
     void theRunCostsTheSameStatementsHoweverManyOrdersAreOpen() throws Exception {
         frame(LocalDate.of(2026, 4, 10));
         int few = statements.during(() -> page("/run", owner)).size();
