@@ -50,8 +50,13 @@ class MigrationsOnH2 implements FlywayConfigurationCustomizer, DisposableBean {
 
     /** Sessions that stay open must not be taken from the application's pool. */
     private static DataSource outsideThePool(DataSource given) {
-        if (given instanceof HikariDataSource pool) {
-            return new DriverManagerDataSource(pool.getJdbcUrl(), pool.getUsername(), pool.getPassword());
+        try {
+            if (given.isWrapperFor(HikariDataSource.class)) {
+                HikariDataSource pool = given.unwrap(HikariDataSource.class);
+                return new DriverManagerDataSource(pool.getJdbcUrl(), pool.getUsername(), pool.getPassword());
+            }
+        } catch (SQLException e) {
+            throw new IllegalStateException("The source of connections does not say what it wraps", e);
         }
         return given;
     }
