@@ -31,7 +31,7 @@ class Shell {
 
     /** Scripts a page may ask for by data-behaviour. */
     private static final List<String> MODULES =
-            List.of("send", "keypad", "scan", "countdown", "theme", "wipe", "camera", "lock");
+            List.of("send", "keypad", "scan", "countdown", "theme", "wipe", "camera", "lock", "print");
 
     private final House house;
     private final Formats formats;
