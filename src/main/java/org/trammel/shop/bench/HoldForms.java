@@ -117,18 +117,19 @@ class HoldForms {
             @RequestParam MultipartFile file,
             RedirectAttributes flash)
             throws IOException {
+        remarks.photo(act, step, sent(file));
+        flash.addFlashAttribute("done", "The photograph is kept.");
+        return Back.toFrame(tag);
+    }
+
+    static Remarks.Sent sent(MultipartFile file) throws IOException {
         if (file.isEmpty()) {
             throw Refusal.input(
                     "file", "No photograph was kept.", "None was taken or chosen.", "Take one, then send it.");
         }
         String type = file.getContentType();
         String name = file.getOriginalFilename();
-        remarks.photo(
-                act,
-                step,
-                new Remarks.Sent(
-                        file.getBytes(), type == null ? "" : type, name == null || name.isBlank() ? "photo" : name));
-        flash.addFlashAttribute("done", "The photograph is kept.");
-        return Back.toFrame(tag);
+        return new Remarks.Sent(
+                file.getBytes(), type == null ? "" : type, name == null || name.isBlank() ? "photo" : name);
     }
 }
