@@ -192,12 +192,12 @@ final class Axis {
                 .append(
                         "<path d=\"M0-6 6 0 0 6-6 0z\" fill=\"var(--sheet)\" stroke=\"var(--blue)\" stroke-width=\"2\"/>");
         if (part.isEmpty()) {
-            // Beside a promise that is near, the number stands on the other side of the mark.
+            // Where the promise is near, the number stands clear of its flag.
             boolean near = promise > at && promise - at < 7;
-            svg.append(near ? "<text x=\"-9\" text-anchor=\"end\"" : "<text x=\"9\"")
-                    .append(" y=\"-2\" font-size=\"12\" fill=\"var(--blue)\">")
+            open(near ? svg.append("</svg>") : svg, near ? percent(promise) : "0", near ? y : 0)
+                    .append("<text x=\"9\" y=\"-2\" font-size=\"12\" fill=\"var(--blue)\">")
                     .append(escaped(code))
-                    .append("</text>");
+                    .append(near ? "</text>" : "</text></svg>");
         }
         svg.append("</svg>");
     }

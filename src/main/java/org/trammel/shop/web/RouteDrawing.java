@@ -61,6 +61,7 @@ final class RouteDrawing {
 
     private static void words(Svg svg, List<RouteView.Stop> stops, int now, int next) {
         double baseline = HEIGHT - 8;
+        double begin = 0;
         double end = 0;
         if (now >= 0) {
             String name = stops.get(now).name();
@@ -68,6 +69,7 @@ final class RouteDrawing {
             double at = Math.min(x(now, stops.size()) + 2, WIDTH - 4 - width);
             String colour = stops.get(now).progress() == RouteView.Progress.STOPPED ? "var(--red)" : Svg.BLUE;
             svg.text(at, baseline, name, FIGURES, "start", colour, true);
+            begin = at;
             end = at + width;
         }
         if (next < 0) {
@@ -82,8 +84,8 @@ final class RouteDrawing {
             svg.aside(wanted, baseline, words, FIGURES, "start");
         } else if (WIDTH - 4 - width > end) {
             svg.aside(WIDTH - 4, baseline, words, FIGURES, "end");
-        } else if (now >= 0 && x(now, stops.size()) - width > 8) {
-            svg.aside(x(now, stops.size()) - 8, baseline, words, FIGURES, "end");
+        } else if (now >= 0 && begin - width > 12) {
+            svg.aside(begin - 12, baseline, words, FIGURES, "end");
         }
     }
 
