@@ -2,8 +2,11 @@ package org.trammel.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.zaxxer.hikari.HikariDataSource;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
+import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -28,6 +31,14 @@ class StartTest {
     void theApplicationStartsOnTheEngineAndEveryMigrationIsInPlace() {
         assertThat(flyway.validateWithResult().validationSuccessful).isTrue();
         assertThat(flyway.info().pending()).isEmpty();
+    }
+
+    @Test
+    void migrationsTakeNoConnectionFromThePool(@Autowired DataSource source) throws SQLException {
+        flyway.info();
+        assertThat(source.unwrap(HikariDataSource.class).getHikariPoolMXBean().getActiveConnections())
+                .as("one at most, of a clock that looks by itself")
+                .isLessThanOrEqualTo(1);
     }
 
     @Test
