@@ -60,19 +60,6 @@ class CrewTest {
     }
 
     @Test
-    void theShopKeepsAnOwner() {
-        assertThatThrownBy(() -> {
-                    for (Person person : crew.active()) {
-                        if (person.is(Role.OWNER)) {
-                            roster.giveRoles(
-                                    people.act(people.owner()), people.owner(), EnumSet.of(Role.STATION_WORKER));
-                        }
-                    }
-                })
-                .hasMessageContaining("without an owner");
-    }
-
-    @Test
     void whoIsNotQualifiedIsRefusedWithWhatIsMissing() {
         Person welder = people.newcomer(Role.WELDER);
         assertThatThrownBy(() -> crew.requireQualified(welder.id(), "WELD:AL:141", TODAY, "The step was not started."))

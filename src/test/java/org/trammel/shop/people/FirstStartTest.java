@@ -9,6 +9,8 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import jakarta.servlet.http.Cookie;
+import java.time.Clock;
+import java.util.EnumSet;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -16,6 +18,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.trammel.shop.ShopTest;
+import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
 /** One story on an empty database of its own. */
@@ -30,6 +33,12 @@ class FirstStartTest {
 
     @Autowired
     private Crew crew;
+
+    @Autowired
+    private Roster roster;
+
+    @Autowired
+    private Clock clock;
 
     @Autowired
     private JdbcClient jdbc;
@@ -56,6 +65,14 @@ class FirstStartTest {
             assertThat(owner.is(Role.OWNER)).isTrue();
             assertThat(owner.is(Role.QA_LEAD)).as("while nobody else is").isTrue();
         });
+
+        long owner = crew.all().get(0).id();
+        assertThatThrownBy(() -> roster.giveRoles(
+                        new Act(UUID.randomUUID(), owner, null, clock.instant(), null),
+                        owner,
+                        EnumSet.of(Role.STATION_WORKER)))
+                .as("the shop keeps an owner")
+                .hasMessageContaining("without an owner");
 
         mvc.perform(make(code)).andExpect(status().isUnprocessableContent());
         mvc.perform(get("/first-owner")).andExpect(redirectedUrl("/sign-on"));
