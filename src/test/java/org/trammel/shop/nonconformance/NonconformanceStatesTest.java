@@ -24,7 +24,7 @@ class NonconformanceStatesTest {
     }
 
     @ParameterizedTest(name = "{0}: {1} → {2}")
-    @CsvFileSource(resources = "/states/nonconformance.csv", numLinesToSkip = 2)
+    @CsvFileSource(resources = "/states/nonconformance.csv", numLinesToSkip = 1)
     void goesWhereTheTableSaysOrRefusesNamingItsState(NonconformanceState state, String verb, String after) {
         bringTo(state);
         if (after.equals("refused")) {

@@ -54,7 +54,7 @@ class RouteRolesTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "/states/route-roles.csv", useHeadersInDisplayName = false, numLinesToSkip = 2)
+    @CsvFileSource(resources = "/states/route-roles.csv", useHeadersInDisplayName = false, numLinesToSkip = 1)
     void onlyThoseOfTheTableMayDoIt(ArgumentsAccessor row) {
         String verb = row.getString(0);
         Map<Role, String> said = new EnumMap<>(Role.class);

@@ -19,7 +19,7 @@ class RouteStatesTest {
             Sheets.route(Sheets.operation("020").sheet());
 
     @ParameterizedTest(name = "{0}: {1} → {2}")
-    @CsvFileSource(resources = "/states/route-revision.csv", useHeadersInDisplayName = false, numLinesToSkip = 2)
+    @CsvFileSource(resources = "/states/route-revision.csv", useHeadersInDisplayName = false, numLinesToSkip = 1)
     void goesWhereTheTableSaysOrRefusesNamingItsState(RevisionState state, String verb, String after) {
         RouteRevision revision = in(state);
         if (after.equals("refused")) {

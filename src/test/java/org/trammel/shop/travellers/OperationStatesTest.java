@@ -18,7 +18,7 @@ class OperationStatesTest {
     private static final Instant NOW = Instant.parse("2026-03-18T07:30:00Z");
 
     @ParameterizedTest(name = "{0}: {1} → {2}")
-    @CsvFileSource(resources = "/states/operation.csv", useHeadersInDisplayName = false, numLinesToSkip = 2)
+    @CsvFileSource(resources = "/states/operation.csv", useHeadersInDisplayName = false, numLinesToSkip = 1)
     void goesWhereTheTableSaysOrRefusesNamingItsState(OperationState state, String verb, String after) {
         Operation operation = in(state);
         if (after.equals("refused")) {

@@ -13,7 +13,7 @@ class TravellerStatesTest {
     private static final Instant NOW = Instant.parse("2026-03-18T07:30:00Z");
 
     @ParameterizedTest(name = "{0}: {1} → {2}")
-    @CsvFileSource(resources = "/states/traveller.csv", numLinesToSkip = 2)
+    @CsvFileSource(resources = "/states/traveller.csv", numLinesToSkip = 1)
     void goesWhereTheTableSaysOrRefusesNamingItsState(TravellerState state, String verb, String after) {
         Traveller traveller = in(state);
         if (after.equals("refused")) {
