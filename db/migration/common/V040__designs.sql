@@ -121,3 +121,5 @@ create table design_note (
 );
 
 create index design_note_revision_id_idx on design_note (revision_id);
+
+comment on table design_note is 'append-only: what was noted at a revision';

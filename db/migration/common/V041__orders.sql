@@ -220,3 +220,8 @@ insert into setting_definition (code, place, sequence, name, explanation, kind, 
 
 insert into setting (code, worth, source, reason, by_person, since) values
 ('serial.prefix', 'FR', 'shop default, to be set by the owner', 'Shipped with the program', 0, timestamp with time zone '2000-01-01 00:00:00+00');
+
+comment on table order_promise is 'append-only: every date ever promised';
+comment on table order_price is 'append-only: every price ever agreed';
+comment on table order_cost is 'append-only: a wrong cost is put right by one with a minus';
+comment on table frame_serial is 'append-only: a serial is given once';
