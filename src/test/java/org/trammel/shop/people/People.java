@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ThreadLocalRandom;
-import org.springframework.stereotype.Component;
+import org.springframework.boot.test.context.TestComponent;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.stations.Devices;
 import org.trammel.shop.stations.Devices.Enrolled;
 
 /** People and tablets made through the facades, under names no other test uses. Import it where it is needed. */
-@Component
+@TestComponent
 class People {
 
     static final String PIN = "402817";
