@@ -5,11 +5,17 @@ const AWAKE_EVERY_MS = 60000;
 let touched = 0;
 
 export default function keypad(pad) {
-  const field = document.getElementById(pad.dataset.field);
+  let field = document.getElementById(pad.dataset.field);
   if (!field) {
     return;
   }
-  field.inputMode = "none";
+  const fields = beside(field);
+  for (const one of fields) {
+    one.inputMode = "none";
+    one.addEventListener("focus", () => {
+      field = one;
+    });
+  }
   const marks = pad.closest("form, main")?.querySelector(`[data-marks="${CSS.escape(pad.dataset.field)}"]`);
   pad.addEventListener("click", (event) => {
     const key = event.target.closest("[data-key]");
@@ -17,11 +23,29 @@ export default function keypad(pad) {
       field.value = after(field.value, key.dataset.key, Number(field.maxLength));
       field.dispatchEvent(new Event("input", { bubbles: true }));
       stayAwake();
+    } else if (event.target.closest(".enter")) {
+      goOnTo(fields, field, event);
     }
   });
   if (marks) {
     field.addEventListener("input", () => show(marks, field.value.length));
     show(marks, field.value.length);
+  }
+}
+
+// The fields of a reading at several points: the keys write into the one that was touched last.
+function beside(field) {
+  const points = field.closest(".points");
+  return points ? [...points.querySelectorAll("input.num")] : [field];
+}
+
+// Enter goes to the next point while one is empty, and sends the reading after the last.
+function goOnTo(fields, field, event) {
+  const empty = fields.filter((one) => one.value === "" && one !== field);
+  if (field.value !== "" && empty.length > 0) {
+    event.preventDefault();
+    const next = empty.find((one) => fields.indexOf(one) > fields.indexOf(field)) ?? empty[0];
+    next.focus();
   }
 }
 
