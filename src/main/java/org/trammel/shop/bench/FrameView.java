@@ -18,7 +18,6 @@ import org.trammel.shop.web.RouteView;
  * @param toCome what follows, in order
  * @param measured characteristics of the operation at hand
  * @param ahead the operations that follow, where nothing is measured at the one at hand
- * @param again true if operations are being done over
  */
 record FrameView(
         FrameSheet.Head head,
@@ -33,11 +32,30 @@ record FrameView(
         List<ToCome> toCome,
         List<Measured> measured,
         List<Ahead> ahead,
-        List<FrameSheet.NoteLine> notes,
-        boolean again) {
+        List<FrameSheet.NoteLine> notes) {
+
+    /** How many characteristics fit beside the plate without folding. */
+    private static final int MEASURED = 3;
 
     public String tag() {
         return head.tag();
+    }
+
+    /** The characteristics that stand open on the sheet: the chosen one, else those not settled first. */
+    public List<Measured> shown() {
+        return measured.size() <= MEASURED
+                ? measured
+                : measured.stream().filter(this::open).limit(MEASURED).toList();
+    }
+
+    /** The others, folded away. */
+    public List<Measured> folded() {
+        List<Measured> shown = shown();
+        return measured.stream().filter(m -> !shown.contains(m)).toList();
+    }
+
+    private boolean open(Measured one) {
+        return one.current() || !one.settled() || measured.stream().allMatch(Measured::settled);
     }
 
     /** What the plate is for. */
@@ -152,5 +170,6 @@ record FrameView(
             String limits,
             String state,
             String mark,
+            boolean settled,
             boolean current) {}
 }

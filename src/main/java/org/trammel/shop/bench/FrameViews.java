@@ -83,8 +83,7 @@ class FrameViews {
                 toCome(sheet, current),
                 measured(at, asked.characteristicId()),
                 at == null || !at.characteristics().isEmpty() ? List.of() : ahead(sheet, at),
-                sheet.notes(),
-                sheet.operations().stream().anyMatch(o -> o.state() == OperationState.REPEATED));
+                sheet.notes());
     }
 
     /** A window that has closed is told only where it still matters. */
@@ -223,6 +222,7 @@ class FrameViews {
                     words.limits(c),
                     c.state().word(),
                     Words.mark(c.state()),
+                    c.state().settled(),
                     chosen != null && chosen == c.characteristicId()));
         }
         return rows;

@@ -58,7 +58,6 @@ class HoldForms {
     @PostMapping("/hold")
     RedirectView hold(
             Act act,
-            SignedOn who,
             @PathVariable String tag,
             @RequestParam long traveller,
             @RequestParam @Nullable Long operation,
@@ -66,7 +65,7 @@ class HoldForms {
             @RequestParam(defaultValue = "FRAME") HoldScope scope,
             @RequestParam(defaultValue = "") String words,
             RedirectAttributes flash) {
-        String said = words.isBlank() ? "Placed at the station without words. " + asked(who) : words;
+        String said = words.isBlank() ? "Placed at the station without words." : words;
         holds.place(act, new Holds.Request(traveller, scope, operation, reason, said, BY_HAND, Set.of()));
         flash.addFlashAttribute("done", "On hold: " + reason.word() + ".");
         return Back.toFrame(tag);

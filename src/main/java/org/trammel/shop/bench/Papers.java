@@ -128,8 +128,8 @@ class Papers {
                 Words.called(operation.line()),
                 operation.line().point() != Point.NONE,
                 operation.line().name(),
-                few(measured.stream().map(words::limits).toList()),
-                few(measured.stream()
+                first(measured.stream().map(words::limits).toList()),
+                first(measured.stream()
                         .map(c -> kinds.getOrDefault(c.gaugeKind(), c.gaugeKind()))
                         .distinct()
                         .toList()),
@@ -157,9 +157,9 @@ class Papers {
                 .orElse(null);
     }
 
-    /** Two fit in a row; of more the first is printed and how many follow on the screen. */
-    private static String few(List<String> all) {
-        return all.size() <= 2 ? String.join("; ", all) : all.get(0) + " and " + (all.size() - 1) + " more";
+    /** One fits in a row; how many follow is said, and the tablet shows them. */
+    private static String first(List<String> all) {
+        return all.isEmpty() ? "" : all.size() == 1 ? all.get(0) : all.get(0) + " +" + (all.size() - 1);
     }
 
     private String reading(List<FrameSheet.CharacteristicLine> measured, Map<Long, ReadingLine> read) {

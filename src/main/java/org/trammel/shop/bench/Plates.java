@@ -24,6 +24,9 @@ import org.trammel.shop.web.Formats;
 @Component
 class Plates {
 
+    /** The banner over the sheet says why. */
+    private static final String HELD = "Leave it where it is until the hold is lifted. Measuring stays free.";
+
     private final AtHand atHand;
     private final Settings settings;
     private final Formats formats;
@@ -196,7 +199,7 @@ class Plates {
         return new Plate(
                 Kind.BLOCKED,
                 step == null ? at.line().name() : step.text(),
-                obstacle.why() + " " + obstacle.instead(),
+                sheet.holds().isEmpty() ? obstacle.why() + " " + obstacle.instead() : HELD,
                 obstacle.what(),
                 step,
                 false,
