@@ -68,7 +68,7 @@ class SignViews {
 
     /** Whoever is signed on here stands first; the service checks each of them again. */
     private List<SignView.Candidate> candidates(FrameSheet.OperationSheetOfFrame at, Signer as, SignedOn who) {
-        Set<Long> took = evidence.tookPart(at.line().operationId());
+        Set<Long> took = evidence.barredFrom(at.line().operationId(), as);
         List<Person> may = crew.active().stream()
                 .filter(Person::maySign)
                 .filter(person -> holds(person, as))

@@ -68,14 +68,17 @@ public class Deciding {
         this.log = log;
     }
 
-    /** Names the operation at fault, once it is known better. By the QA lead or who stands in. */
+    /**
+     * Names the operation at fault, once it is known better. By those who may decide: whoever took part in the one named
+     * so far does not turn the fault to another.
+     */
     @Transactional
     public void blame(Act act, long id, String faultCode) {
         if (!opens(act, "name operation at fault", id)) {
             return;
         }
         Nonconformance n = find(id);
-        crew.require(act.by(), "The operation at fault was not changed.", Role.QA_LEAD, Role.OWNER);
+        mayDecide(act, n, "The operation at fault was not changed.");
         if (evidence.operationsOf(n.travellerId(), faultCode).isEmpty()) {
             throw Refusal.input(
                     "fault",
@@ -176,6 +179,15 @@ public class Deciding {
         return hours.multiply(settings.number("cost.hour")).add(material);
     }
 
+    /** Whether somebody may decide it now; for what a page offers. The verbs check again. */
+    @Transactional(readOnly = true)
+    public boolean allows(long id, Person person) {
+        Nonconformance n = find(id);
+        return person.maySign()
+                && !opening.causers(n).contains(person.id())
+                && (person.is(Role.OWNER) || holds(person, Role.QA_LEAD, n));
+    }
+
     /** The QA lead, the owner, or who stands in for the QA lead; never who took part in the operation at fault. */
     private Person mayDecide(Act act, Nonconformance n, String deed) {
         Person person = crew.byId(act.by());
@@ -186,6 +198,13 @@ public class Deciding {
                     person.name() + " took part in operation " + n.faultCode() + ", the one at fault.",
                     "The QA lead's named deputy, or else the owner, who took no part, decides.");
         }
+        if (person.id() == n.openedBy() && evidence.tookPart(n.operationId()).contains(person.id())) {
+            throw Refusal.person(
+                    deed,
+                    person.name() + " opened " + n.number() + " and took part in operation " + n.operationCode()
+                            + ", where it was found.",
+                    "Somebody who took no part in it decides.");
+        }
         if (!person.maySign() || !holds(person, Role.QA_LEAD, n) && !person.is(Role.OWNER)) {
             throw Refusal.person(
                     deed, "It is for the QA lead and the owner.", "Call them; the hold stays until they decide.");
@@ -194,16 +213,7 @@ public class Deciding {
     }
 
     private boolean holds(Person person, Role role, Nonconformance n) {
-        if (person.is(role)) {
-            return true;
-        }
-        boolean leadTookPart =
-                opening.causers(n).stream().anyMatch(id -> crew.byId(id).is(Role.QA_LEAD));
-        return role == Role.QA_LEAD
-                && leadTookPart
-                && crew.deputyOf(Role.QA_LEAD)
-                        .filter(d -> d.id() == person.id())
-                        .isPresent();
+        return person.is(role) || role == Role.QA_LEAD && crew.standsInForQaLead(person.id(), opening.causers(n));
     }
 
     private void requireComplete(Nonconformance n, Proposal p) {
@@ -218,6 +228,9 @@ public class Deciding {
         if (p.decision().loops() && blank(p.fromCode())) {
             throw Refusal.input(
                     "from", what, "It does not say which operations are done over.", "Choose the first of them.");
+        }
+        if (p.decision() == Decision.CLEARED) {
+            requireConforming(n, what);
         }
         if (p.decision() == Decision.CONCESSION) {
             if (n.characteristicId() == null) {
@@ -251,6 +264,21 @@ public class Deciding {
         }
     }
 
+    /** A word alone clears no reading: a newer one has to say that it conforms. */
+    private void requireConforming(Nonconformance n, String what) {
+        if (n.characteristicId() == null) {
+            return;
+        }
+        Evidence.Wanted wanted = evidence.wanted(n.characteristicId());
+        if (!wanted.state().settled()) {
+            throw Refusal.state(
+                    what,
+                    wanted.code() + ", " + wanted.name() + ", is "
+                            + wanted.state().word() + ".",
+                    "Have it read again; it is cleared once the newest reading conforms, or decide otherwise.");
+        }
+    }
+
     private static boolean blank(@Nullable String words) {
         return words == null || words.isBlank();
     }
@@ -269,6 +297,10 @@ public class Deciding {
             }
             case CONCESSION -> {
                 evidence.concede(act, n.characteristicId(), n.number());
+                holds.liftOf(act, n.serial(), n.number(), words);
+            }
+            case CLEARED -> {
+                requireConforming(n, n.number() + " was not cleared.");
                 holds.liftOf(act, n.serial(), n.number(), words);
             }
             case SCRAP -> {

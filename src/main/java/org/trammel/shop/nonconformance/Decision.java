@@ -10,7 +10,9 @@ public enum Decision {
     CONCESSION("concession", List.of(Role.QA_LEAD, Role.OWNER)),
     /** The owner agrees where it costs more than the shop's limit. */
     SCRAP("scrap", List.of(Role.QA_LEAD)),
-    RETURN("return to supplier", List.of(Role.QA_LEAD));
+    RETURN("return to supplier", List.of(Role.QA_LEAD)),
+    /** It was none after all: read again it conforms, or what was seen was nothing. */
+    CLEARED("cleared, it conforms", List.of(Role.QA_LEAD));
 
     private final String word;
     private final List<Role> agree;
@@ -27,6 +29,17 @@ public enum Decision {
     /** Roles that must agree at the least. */
     public List<Role> agree() {
         return agree;
+    }
+
+    /** Name of the mark a screen sets beside it. */
+    public String mark() {
+        return switch (this) {
+            case REWORK, RETURN -> "rework";
+            case REPAIR -> "repair";
+            case CONCESSION -> "concession";
+            case SCRAP -> "scrap";
+            case CLEARED -> "conforming";
+        };
     }
 
     /** True if operations are done over. */

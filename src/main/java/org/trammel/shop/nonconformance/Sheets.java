@@ -13,7 +13,6 @@ import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
-import org.trammel.shop.people.Role;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
@@ -60,7 +59,6 @@ class Sheets {
         FrameSheet.Head head = travellers.head(line.travellerId());
         Map<Long, String> names = new HashMap<>();
         crew.all().forEach(p -> names.put(p.id(), p.name()));
-        boolean may = !causers.contains(reader.id()) && reader.maySign() && reader.isAny(Role.QA_LEAD, Role.OWNER);
         return new NonconformanceSheet(
                 line,
                 head,
@@ -70,7 +68,7 @@ class Sheets {
                         .map(c -> names.getOrDefault(c, "Trammel"))
                         .sorted()
                         .toList(),
-                may,
+                deciding.allows(id, reader),
                 deciding.mustAgree(id),
                 line.characteristicId() == null ? null : coldSets.room(line.characteristicId(), clock.instant()),
                 operations(line),

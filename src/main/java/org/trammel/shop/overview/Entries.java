@@ -48,9 +48,11 @@ final class Entries {
                         c.at(),
                         "",
                         "newer revision: " + c.verdict().word(),
-                        names.of(c.personId()),
+                        c.ownerId() == null
+                                ? names.of(c.personId())
+                                : names.of(c.personId()) + ", " + names.of(c.ownerId()),
                         false,
-                        c.reason(),
+                        c.customerAgreement() == null ? c.reason() : c.reason() + " Customer: " + c.customerAgreement(),
                         null));
         at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
     }
@@ -117,14 +119,7 @@ final class Entries {
 
     /** Kind of the mark of a decision. */
     static String kind(@Nullable Decision decision) {
-        return decision == null
-                ? "stopped"
-                : switch (decision) {
-                    case REWORK, RETURN -> "rework";
-                    case REPAIR -> "repair";
-                    case CONCESSION -> "concession";
-                    case SCRAP -> "scrap";
-                };
+        return decision == null ? "stopped" : decision.mark();
     }
 
     private void traveller(FrameStory.Of of) {

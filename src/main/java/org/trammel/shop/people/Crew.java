@@ -162,6 +162,32 @@ public class Crew {
         return active().stream().filter(person -> person.is(Role.OWNER)).findFirst();
     }
 
+    /**
+     * Whether somebody stands in for the QA lead today in a matter that some people took part in: no QA lead is here who
+     * took no part, and this is a named deputy who is here and took none, or, where there is none, the owner.
+     *
+     * @param tookPart ids of the people who took part in the matter
+     */
+    public boolean standsInForQaLead(long personId, Set<Long> tookPart) {
+        LocalDate today = settings.today();
+        List<Person> free = active().stream()
+                .filter(person -> !tookPart.contains(person.id()) && !away(person.id(), today))
+                .toList();
+        if (free.stream().anyMatch(person -> person.is(Role.QA_LEAD))) {
+            return false;
+        }
+        List<Long> named = deputies.findByRoleOrderById(Role.QA_LEAD).stream()
+                .filter(row -> row.open(today))
+                .map(DeputyRow::personId)
+                .toList();
+        List<Person> deputiesHere =
+                free.stream().filter(person -> named.contains(person.id())).toList();
+        List<Person> standIns = deputiesHere.isEmpty()
+                ? free.stream().filter(person -> person.is(Role.OWNER)).toList()
+                : deputiesHere;
+        return standIns.stream().anyMatch(person -> person.id() == personId);
+    }
+
     /** Whether somebody is noted as away on a day. */
     public boolean away(long personId, LocalDate on) {
         return absences.findByPersonIdOrderByFromOn(personId).stream().anyMatch(row -> row.away(on));

@@ -129,6 +129,7 @@ public class Bench {
         }
         progress.begin(act, traveller, operation);
         operation.requireAt("worked on", OperationState.IN_WORK);
+        Gate.refuseFirst(gate.earlier(traveller, operation));
         crewed.qualified(
                 person,
                 step.qualification() == null ? operation.qualification() : step.qualification(),

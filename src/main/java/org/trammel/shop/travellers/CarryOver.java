@@ -11,6 +11,8 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.records.Act;
 
 /** What a newer revision said of an operation done under the old one. Only added to. */
 @Entity
@@ -38,15 +40,25 @@ class CarryOver {
 
     private Instant at;
 
+    @Column(name = "owner_id")
+    private @Nullable Long ownerId;
+
+    @Column(name = "customer_agreement")
+    private @Nullable String customerAgreement;
+
     protected CarryOver() {}
 
-    CarryOver(long oldOperationId, long newOperationId, Carry verdict, String reason, long personId, Instant at) {
-        this.oldOperationId = oldOperationId;
-        this.newOperationId = newOperationId;
-        this.verdict = verdict;
-        this.reason = reason;
-        this.personId = personId;
-        this.at = at;
+    /** @param agreed owner and customer; null unless something is kept by concession */
+    CarryOver(Operation old, Operation fresh, Revising.Said said, Act act, Revising.@Nullable Agreed agreed) {
+        this.oldOperationId = old.id();
+        this.newOperationId = fresh.id();
+        this.verdict = said.verdict();
+        this.reason = said.reason();
+        this.personId = act.by();
+        this.at = act.at();
+        boolean conceded = said.verdict() == Carry.CONCESSION && agreed != null;
+        this.ownerId = conceded ? agreed.ownerId() : null;
+        this.customerAgreement = conceded ? agreed.customer() : null;
     }
 
     long id() {
@@ -75,5 +87,15 @@ class CarryOver {
 
     Instant at() {
         return at;
+    }
+
+    @Nullable
+    Long ownerId() {
+        return ownerId;
+    }
+
+    @Nullable
+    String customerAgreement() {
+        return customerAgreement;
     }
 }

@@ -64,11 +64,7 @@ class Crewed {
 
     /** Whether somebody stands in for the QA lead where the QA lead took part in the matter. */
     boolean standsInForQaLead(Person person, Set<Long> tookPart) {
-        boolean qaLeadTookPart = tookPart.stream().anyMatch(id -> crew.byId(id).is(Role.QA_LEAD));
-        return qaLeadTookPart
-                && crew.deputyOf(Role.QA_LEAD)
-                        .filter(d -> d.id() == person.id())
-                        .isPresent();
+        return crew.standsInForQaLead(person.id(), tookPart);
     }
 
     void qualified(Person person, @Nullable String qualification, String deed, Instant at) {

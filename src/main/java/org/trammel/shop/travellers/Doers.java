@@ -7,23 +7,37 @@ import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.routes.Signer;
 
-/** Who took part in an operation: whoever ticked at it, and whoever gave evidence for it. */
+/** Who took part in an operation: whoever ticked at it, gave evidence for it, or signed it. */
 @Component
 class Doers {
 
     private final TickRepository ticks;
+    private final SignatureRepository signatures;
     private final CharacteristicRepository characteristics;
     private final ObjectProvider<EvidenceGivers> givers;
 
-    Doers(TickRepository ticks, CharacteristicRepository characteristics, ObjectProvider<EvidenceGivers> givers) {
+    Doers(
+            TickRepository ticks,
+            SignatureRepository signatures,
+            CharacteristicRepository characteristics,
+            ObjectProvider<EvidenceGivers> givers) {
         this.ticks = ticks;
+        this.signatures = signatures;
         this.characteristics = characteristics;
         this.givers = givers;
     }
 
+    /** Whoever ticked or gave evidence. */
     Set<Long> of(long operationId) {
         Set<Long> people = new HashSet<>(ticks.peopleAt(operationId));
         givers.forEach(g -> people.addAll(g.peopleAt(operationId)));
+        return people;
+    }
+
+    /** The same and whoever signed, also where the signature counts no more: none of them decides about it. */
+    Set<Long> andSigners(long operationId) {
+        Set<Long> people = of(operationId);
+        people.addAll(signatures.peopleAt(operationId));
         return people;
     }
 

@@ -305,9 +305,15 @@ public class Evidence {
                 .toList();
     }
 
-    /** Everybody who took part in an operation. */
+    /** Everybody who ticked, read or signed at an operation. */
     @Transactional(readOnly = true)
     public Set<Long> tookPart(long operationId) {
-        return doers.of(operationId);
+        return doers.andSigners(operationId);
+    }
+
+    /** Who may not sign the point of an operation as that signer, because they did its work. */
+    @Transactional(readOnly = true)
+    public Set<Long> barredFrom(long operationId, Signer as) {
+        return doers.barredFrom(operationId, as);
     }
 }

@@ -98,7 +98,13 @@ public class FrameStories {
                         .toList(),
                 carryOvers.findByNewOperationIdIn(at).stream()
                         .map(c -> new FrameStory.Carried(
-                                c.newOperationId(), c.verdict(), c.reason(), c.personId(), c.at()))
+                                c.newOperationId(),
+                                c.verdict(),
+                                c.reason(),
+                                c.personId(),
+                                c.at(),
+                                c.ownerId(),
+                                c.customerAgreement()))
                         .toList()));
     }
 

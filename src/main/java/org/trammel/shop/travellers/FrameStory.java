@@ -77,5 +77,12 @@ public record FrameStory(
             @Nullable String certificate) {}
 
     /** What a newer revision said of a finished operation. */
-    public record Carried(long newOperationId, Carry verdict, String reason, long personId, Instant at) {}
+    public record Carried(
+            long newOperationId,
+            Carry verdict,
+            String reason,
+            long personId,
+            Instant at,
+            @Nullable Long ownerId,
+            @Nullable String customerAgreement) {}
 }

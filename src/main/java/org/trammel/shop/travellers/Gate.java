@@ -60,7 +60,7 @@ class Gate {
         return found;
     }
 
-    /** Operations before this one that are not done. */
+    /** The first operation before this one that is not done, or was opened again since. */
     List<Refusal> earlier(Traveller traveller, Operation operation) {
         if (traveller.currentOperationId() != null && traveller.currentOperationId() == operation.id()) {
             return List.of();
@@ -69,7 +69,8 @@ class Gate {
                 .filter(o -> o.position() < operation.position() && !o.state().past())
                 .limit(1)
                 .map(o -> Refusal.state(
-                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",
+                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot "
+                                + (operation.state() == OperationState.WAITING ? "begin." : "go on."),
                         "Operation " + o.called() + ", " + o.name() + ", comes first and is "
                                 + o.state().word() + ".",
                         "Finish " + o.called() + ", then come back to " + operation.called() + "."))

@@ -171,8 +171,7 @@ public class Holds {
     private boolean agreedByAll(Hold hold, List<Role> lifters) {
         return hold.agreed().size() >= lifters.size()
                 && lifters.stream()
-                        .allMatch(r -> hold.agreed().stream()
-                                .anyMatch(id -> crewed.person(id).is(r)));
+                        .allMatch(r -> hold.agreed().stream().anyMatch(id -> mayLiftAs(crewed.person(id), r, hold)));
     }
 
     /** Lifts, inside an act that is open, every hold a source placed on a frame. */

@@ -40,6 +40,7 @@ public class Outside {
                         "Shorten it.");
             }
             progress.begin(act, traveller, operation);
+            Gate.refuseFirst(gate.earlier(traveller, operation));
             Gate.refuseFirst(gate.held(traveller, operation, "be sent out"));
             operation.sendOut();
             Consignment sent = consignments.save(new Consignment(operationId, to, act.by(), act.at()));

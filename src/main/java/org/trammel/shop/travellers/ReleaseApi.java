@@ -5,12 +5,16 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import org.trammel.shop.people.Signatures;
+import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 
 /** Releasing frames for programs: the same verbs and checks as the sheets. */
@@ -21,17 +25,25 @@ class ReleaseApi {
 
     private final Release release;
     private final Revising revising;
+    private final Signatures signatures;
 
-    ReleaseApi(Release release, Revising revising) {
+    ReleaseApi(Release release, Revising revising, Signatures signatures) {
         this.release = release;
         this.revising = revising;
+        this.signatures = signatures;
     }
 
     record ReleaseRequest(long designRevisionId, long routeRevisionId) {}
 
     record Verdict(long operationId, Carry verdict, String reason) {}
 
-    record NewerRequest(long designRevisionId, long routeRevisionId, List<Verdict> verdicts) {}
+    record NewerRequest(
+            long designRevisionId,
+            long routeRevisionId,
+            List<Verdict> verdicts,
+            @Nullable Long ownerId,
+            @Nullable String ownerPin,
+            @Nullable String customer) {}
 
     record Serial(String serial) {}
 
@@ -49,9 +61,16 @@ class ReleaseApi {
 
     @PostMapping("/newer-revision")
     @Operation(summary = "Withdraws the travellers in the shop and releases a newer design revision.")
-    Serial newer(Act act, @PathVariable long orderId, @RequestBody NewerRequest r) {
+    Serial newer(Act act, SignedOn who, @PathVariable long orderId, @RequestBody NewerRequest r) {
         Map<Long, Revising.Said> said = new HashMap<>();
         r.verdicts().forEach(v -> said.put(v.operationId(), new Revising.Said(v.verdict(), v.reason())));
-        return new Serial(revising.supersede(act, orderId, r.designRevisionId(), r.routeRevisionId(), said));
+        Revising.Agreed agreed = r.ownerId() == null || r.ownerPin() == null
+                ? null
+                : new Revising.Agreed(
+                        signatures
+                                .sign(r.ownerId(), r.ownerPin(), who.deviceId())
+                                .id(),
+                        Objects.requireNonNullElse(r.customer(), ""));
+        return new Serial(revising.supersede(act, orderId, r.designRevisionId(), r.routeRevisionId(), said, agreed));
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -15,6 +16,10 @@ import org.trammel.shop.designs.DesignSheet;
 import org.trammel.shop.designs.Designs;
 import org.trammel.shop.orders.OrderSheet;
 import org.trammel.shop.orders.Orders;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Signatures;
+import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
@@ -27,13 +32,24 @@ class ReleasePages {
     private final Travellers travellers;
     private final Orders orders;
     private final Designs designs;
+    private final Crew crew;
+    private final Signatures signatures;
 
-    ReleasePages(Release release, Revising revising, Travellers travellers, Orders orders, Designs designs) {
+    ReleasePages(
+            Release release,
+            Revising revising,
+            Travellers travellers,
+            Orders orders,
+            Designs designs,
+            Crew crew,
+            Signatures signatures) {
         this.release = release;
         this.revising = revising;
         this.travellers = travellers;
         this.orders = orders;
         this.designs = designs;
+        this.crew = crew;
+        this.signatures = signatures;
     }
 
     /** Releases; where a traveller of the order is in the shop, the page that asks for the verdicts comes first. */
@@ -55,12 +71,18 @@ class ReleasePages {
         model.addAttribute("design", designs.revision(designRevisionId));
         model.addAttribute("finished", revising.finished(orderId));
         model.addAttribute("verdicts", verdicts);
+        Map<String, String> owners = new LinkedHashMap<>();
+        crew.active().stream()
+                .filter(person -> person.is(Role.OWNER))
+                .forEach(person -> owners.put(Long.toString(person.id()), person.name()));
+        model.addAttribute("owners", owners);
         return "release/newer-revision";
     }
 
     @PostMapping("/orders/{orderId}/newer-revision")
     String supersede(
             Act act,
+            SignedOn who,
             @PathVariable long orderId,
             @RequestParam long designRevisionId,
             @RequestParam Map<String, String> typed) {
@@ -73,8 +95,19 @@ class ReleasePages {
                         new Revising.Said(carry(verdict), typed.getOrDefault("why-" + finished.operationId(), "")));
             }
         }
-        String serial = revising.supersede(act, orderId, designRevisionId, routeOf(designRevisionId), said);
+        String serial =
+                revising.supersede(act, orderId, designRevisionId, routeOf(designRevisionId), said, agreed(who, typed));
         return "redirect:/frames/" + serial;
+    }
+
+    private Revising.@Nullable Agreed agreed(SignedOn who, Map<String, String> typed) {
+        String pin = typed.getOrDefault("ownerPin", "");
+        String owner = typed.getOrDefault("owner", "");
+        if (pin.isEmpty() || !owner.matches("\\d{1,18}")) {
+            return null;
+        }
+        return new Revising.Agreed(
+                signatures.sign(Long.parseLong(owner), pin, who.deviceId()).id(), typed.getOrDefault("customer", ""));
     }
 
     private static Carry carry(String verdict) {

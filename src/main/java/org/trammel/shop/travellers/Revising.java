@@ -67,6 +67,14 @@ public class Revising {
     /** What is said of one finished operation. */
     public record Said(Carry verdict, String reason) {}
 
+    /**
+     * Who agreed that something is kept although the newer revision asks for something else.
+     *
+     * @param ownerId the owner, who has just given their own PIN
+     * @param customer who of the customer agreed, when and how
+     */
+    public record Agreed(long ownerId, String customer) {}
+
     /** A finished operation that wants a verdict. */
     public record Finished(long operationId, String part, String code, String name) {}
 
@@ -90,12 +98,19 @@ public class Revising {
 
     /**
      * Withdraws the travellers of an order and releases new ones for a newer design revision. By the QA lead, who signs
-     * a verdict for every finished operation.
+     * a verdict for every finished operation; owner and customer agree to what is kept by concession.
      *
      * @param said verdict by id of the finished operation
+     * @param agreed who agreed to concessions; null where there are none
      */
     @Transactional
-    public String supersede(Act act, long orderId, long designRevisionId, long routeRevisionId, Map<Long, Said> said) {
+    public String supersede(
+            Act act,
+            long orderId,
+            long designRevisionId,
+            long routeRevisionId,
+            Map<Long, Said> said,
+            @Nullable Agreed agreed) {
         OrderSheet order = orders.byId(orderId);
         String serial = Objects.requireNonNullElse(order.serial(), "");
         if (!log.opens(
@@ -115,6 +130,7 @@ public class Revising {
                     "Release the revision the ordinary way.");
         }
         requireAllSaid(old, said);
+        requireAgreed(said, agreed);
         requireNothingAway(old);
         List<Hold> onOperations = holds.openOn(serial);
         String withdrawn = "a newer revision takes its place";
@@ -127,7 +143,7 @@ public class Revising {
             fresh.stream()
                     .filter(t -> t.part().equals(from.part()))
                     .findFirst()
-                    .ifPresent(to -> carry(act, from, to, said, onOperations));
+                    .ifPresent(to -> carry(act, from, to, said, agreed, onOperations));
         }
         operations.flush();
         fresh.forEach(t -> progress.advance(act, t));
@@ -151,6 +167,28 @@ public class Revising {
         }
     }
 
+    private void requireAgreed(Map<Long, Said> said, @Nullable Agreed agreed) {
+        if (said.values().stream().noneMatch(one -> one.verdict() == Carry.CONCESSION)) {
+            return;
+        }
+        if (agreed == null || agreed.customer().isBlank()) {
+            throw Refusal.input(
+                    agreed == null ? "owner" : "customer",
+                    "The newer revision was not released.",
+                    "Something is to be kept by concession, and " + (agreed == null ? "the owner" : "the customer")
+                            + " has not agreed.",
+                    "Have the owner sign with their own PIN and enter who of the customer agreed, or say repeat.");
+        }
+        if (agreed.customer().length() > 1000) {
+            throw Refusal.input(
+                    "customer",
+                    "The newer revision was not released.",
+                    "How the customer agreed is longer than 1000 characters.",
+                    "Say it shorter.");
+        }
+        crewed.holding(agreed.ownerId(), Role.OWNER, "Agreeing to keep something by concession");
+    }
+
     private void requireNothingAway(List<Traveller> old) {
         for (Traveller traveller : old) {
             operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
@@ -165,7 +203,8 @@ public class Revising {
         }
     }
 
-    private void carry(Act act, Traveller from, Traveller to, Map<Long, Said> said, List<Hold> open) {
+    private void carry(
+            Act act, Traveller from, Traveller to, Map<Long, Said> said, @Nullable Agreed agreed, List<Hold> open) {
         Map<String, Operation> byCode = new HashMap<>();
         operations.findByTravellerIdOrderByPosition(to.id()).forEach(o -> byCode.put(o.code(), o));
         for (Operation old : operations.findByTravellerIdOrderByPosition(from.id())) {
@@ -174,7 +213,7 @@ public class Revising {
                 continue;
             }
             Said one = said.get(old.id());
-            carries.save(new CarryOver(old.id(), fresh.id(), one.verdict(), one.reason(), act.by(), act.at()));
+            carries.save(new CarryOver(old, fresh, one, act, agreed));
             log.event(
                     to.chain(),
                     "carried over",

@@ -64,6 +64,7 @@ public class Signing {
             String deed = "Signing operation " + operation.called() + " of " + traveller.mark();
             operation.requireAt("signed", OperationState.AT_POINT);
             Person person = crewed.signing(signerId, deed);
+            Gate.refuseFirst(gate.earlier(traveller, operation));
             Gate.refuseFirst(gate.held(traveller, operation, "be signed"));
             List<Signature> before = signatures.findByOperationIdOrderById(operationId).stream()
                     .filter(operation::counts)
@@ -170,6 +171,7 @@ public class Signing {
                                 + wait.toMinutes() + " minutes.",
                         "Wait, or call the witness to sign.");
             }
+            Gate.refuseFirst(gate.earlier(traveller, operation));
             Gate.refuseFirst(gate.held(traveller, operation, "be passed"));
             operation.signedOff(act.at());
             log.event(traveller.chain(), "witness point passed unattended", Map.of("operation", operationId));

@@ -110,7 +110,8 @@ class StationSheetTest extends AtTheTablet {
                 frame.orderId(),
                 floor.drawing("AL6061", "B", Map.of()),
                 floor.book(BenchRoute.route()),
-                Map.of());
+                Map.of(),
+                null);
         assertThat(scanned(frame.serial() + "/A", ""))
                 .contains("Superseded")
                 .contains("Go to revision B")

@@ -222,6 +222,11 @@ public class Floor {
         return java.util.Objects.requireNonNull(sheet(frame).at());
     }
 
+    /** Ticks the first step of the operation at hand. */
+    public void tickFirst(Frame frame, long by) {
+        bench.tick(act(by), List.of(at(frame).steps().get(0).stepId()), null, null);
+    }
+
     /** Ticks every step of the operation at hand that is not ticked. */
     public void tickAll(Frame frame, long by) {
         for (FrameSheet.StepLine step : at(frame).steps()) {

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
@@ -118,6 +119,27 @@ class CrewTest {
         assertThat(crew.byId(people.owner()).is(Role.QA_LEAD)).isTrue();
         assertThat(crew.deputyOf(Role.QA_LEAD))
                 .hasValueSatisfying(person -> assertThat(person.is(Role.OWNER)).isTrue());
+    }
+
+    @Test
+    void whoTookPartNeitherDecidesNorStandsInAndSomebodyElseAlwaysDoes() {
+        clock.setTo(Instant.parse("2031-07-07T08:00:00Z"));
+        LocalDate monday = LocalDate.of(2031, 7, 7);
+        for (Person person : crew.active()) {
+            if (person.is(Role.QA_LEAD)) {
+                roster.away(people.act(people.owner()), person.id(), monday, monday);
+            }
+        }
+        long lead = people.newcomer(Role.QA_LEAD).id();
+        long deputy = people.newcomer(Role.ALIGNER).id();
+        long owner = people.owner();
+        roster.nameDeputy(people.act(owner), Role.QA_LEAD, deputy, monday, monday);
+        assertThat(crew.standsInForQaLead(deputy, Set.of())).isFalse();
+        assertThat(crew.standsInForQaLead(deputy, Set.of(lead))).isTrue();
+        assertThat(crew.standsInForQaLead(owner, Set.of(lead))).isFalse();
+        assertThat(crew.standsInForQaLead(owner, Set.of(lead, deputy))).isTrue();
+        assertThat(crew.standsInForQaLead(deputy, Set.of(lead, deputy))).isFalse();
+        assertThat(crew.standsInForQaLead(owner, Set.of(lead, deputy, owner))).isFalse();
     }
 
     @Test

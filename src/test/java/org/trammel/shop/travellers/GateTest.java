@@ -179,4 +179,33 @@ class GateTest extends AtTheBench {
         List<Long> age = List.of(floor.at(frame).steps().get(0).stepId());
         refused(() -> bench.tick(floor.act(worker), age, null, null), "on hold");
     }
+
+    @Test
+    void nothingGoesOnAfterAnOperationThatWasOpenedAgain() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("100").step("set").sheet(),
+                        op("150")
+                                .irreversible()
+                                .step("earth")
+                                .step("coat")
+                                .hold(Signer.SECOND)
+                                .sheet())
+                .sheet());
+        floor.tickAll(frame, worker);
+        long set = travellers
+                .operation(floor.sheet(frame).operations().get(0).operationId())
+                .steps()
+                .get(0)
+                .stepId();
+        List<FrameSheet.StepLine> coat = floor.at(frame).steps();
+        long coating = floor.at(frame).line().operationId();
+        bench.tick(floor.act(worker), List.of(coat.get(0).stepId()), null, null);
+        bench.untick(floor.act(qa), set, "set on the wrong side");
+        refused(() -> bench.tick(floor.act(worker), List.of(coat.get(1).stepId()), null, null), "100", "cannot go on");
+        floor.tickAll(frame, worker);
+        floor.tickAll(frame, worker);
+        assertThat(floor.at(frame).line().state()).isEqualTo(OperationState.AT_POINT);
+        bench.untick(floor.act(qa), set, "once more");
+        refused(() -> signing.sign(floor.act(second), coating, second, Signer.SECOND), "100", "cannot go on");
+    }
 }

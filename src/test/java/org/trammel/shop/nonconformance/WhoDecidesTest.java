@@ -1,0 +1,129 @@
+package org.trammel.shop.nonconformance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.trammel.shop.floor.SmallRoute.op;
+
+import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.shop.floor.Floor;
+import org.trammel.shop.floor.FloorTest;
+import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Signer;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.Signing;
+
+/** Nobody decides about work they did, read or signed, and somebody always can. */
+@FloorTest
+class WhoDecidesTest {
+
+    @Autowired
+    private Floor floor;
+
+    @Autowired
+    private Signing signing;
+
+    @Autowired
+    private Deciding deciding;
+
+    @Autowired
+    private Opening opening;
+
+    private long worker;
+    private long qa;
+    private long owner;
+    private String calliper;
+
+    @BeforeEach
+    void crew() {
+        floor.open();
+        worker = floor.hire(Role.STATION_WORKER);
+        qa = floor.hire(Role.QA_LEAD);
+        owner = floor.hire(Role.OWNER);
+        calliper = floor.gauge("CALLIPER", "mm", null);
+    }
+
+    @Test
+    void whoeverSignedTheOperationAtFaultDecidesNothingAboutIt() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("080").step("look over").hold(Signer.QA).sheet(),
+                        op("100").step("lay down").plain("100-1", "0.3").sheet())
+                .sheet());
+        floor.tickAll(frame, worker);
+        signing.sign(floor.act(qa), floor.at(frame).line().operationId(), qa, Signer.QA);
+        long id = refusedReading(frame);
+        deciding.blame(floor.act(owner), id, "080");
+        refused(() -> deciding.propose(floor.act(qa), id, proposal(Decision.REWORK, "080")), "took part", "080");
+        refused(() -> deciding.blame(floor.act(qa), id, "100"), "took part", "080");
+        assertThat(deciding.byId(id).state()).isEqualTo(NonconformanceState.OPEN);
+    }
+
+    @Test
+    void whoeverNamedAnotherOperationAsFaultWhereTheyWorkedThemselvesDoesNotDecide() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("080").step("look over").sheet(),
+                        op("100").step("lay down").step("read").sheet())
+                .sheet());
+        floor.tickAll(frame, worker);
+        floor.tickFirst(frame, qa);
+        long at = floor.at(frame).line().operationId();
+        opening.byHand(floor.act(qa), frame.travellerId(), at, null, "080", "a dent");
+        long id = deciding.of(frame.serial()).get(0).id();
+        refused(() -> deciding.propose(floor.act(qa), id, proposal(Decision.REWORK, "080")), "opened", "100");
+        assertThat(deciding.propose(floor.act(floor.hire(Role.QA_LEAD)), id, proposal(Decision.REWORK, "080")))
+                .isTrue();
+    }
+
+    @Test
+    void aReadingThatConformsWhenReadAgainIsClearedByAWordOfTheQaLeadAndNotBefore() {
+        var frame = floor.frame(
+                SmallRoute.of(op("100").step("lay down").plain("100-1", "0.3").sheet())
+                        .sheet());
+        floor.tickAll(frame, worker);
+        long characteristic = floor.at(frame).characteristics().get(0).characteristicId();
+        long id = refusedReading(frame);
+        refused(() -> deciding.propose(floor.act(qa), id, proposal(Decision.CLEARED, null)), "not conforming");
+        floor.read(worker, characteristic, calliper, "0.1");
+        assertThat(floor.at(frame).line().state()).isEqualTo(OperationState.IN_WORK);
+        refused(() -> deciding.propose(floor.act(worker), id, proposal(Decision.CLEARED, null)), "took part");
+        assertThat(deciding.propose(floor.act(qa), id, proposal(Decision.CLEARED, null)))
+                .isTrue();
+        assertThat(floor.sheet(frame).operations().get(0).state()).isEqualTo(OperationState.DONE);
+    }
+
+    @Test
+    void aClearanceIsNotCarriedOutOnceANewerReadingSaysOtherwise() {
+        var frame = floor.frame(
+                SmallRoute.of(op("100").step("lay down").plain("100-1", "0.3").sheet())
+                        .sheet());
+        floor.tickAll(frame, worker);
+        long characteristic = floor.at(frame).characteristics().get(0).characteristicId();
+        long id = refusedReading(frame);
+        floor.read(worker, characteristic, calliper, "0.1");
+        floor.read(worker, characteristic, calliper, "0.4");
+        refused(() -> deciding.propose(floor.act(qa), id, proposal(Decision.CLEARED, null)), "not conforming");
+        assertThat(floor.at(frame).line().state()).isEqualTo(OperationState.IN_WORK);
+    }
+
+    private long refusedReading(Floor.Frame frame) {
+        floor.read(worker, floor.at(frame).characteristics().get(0).characteristicId(), calliper, "0.4");
+        return deciding.of(frame.serial()).get(0).id();
+    }
+
+    private static Proposal proposal(Decision decision, String from) {
+        return new Proposal(decision, "looked at it", from, null, null, false, null, false, null, null);
+    }
+
+    private static void refused(ThrowingCallable deed, String... facts) {
+        assertThatThrownBy(deed)
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refusal ->
+                                assertThat(refusal.what() + " " + refusal.why()).contains(List.of(facts)));
+    }
+}
