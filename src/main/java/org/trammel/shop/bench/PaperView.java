@@ -10,6 +10,7 @@ import org.trammel.shop.web.RouteView;
  * @param code what the code on the sheet says: the serial and the revision
  * @param lots what the route asks to be scanned, and what was booked
  * @param places the operations by place, in order
+ * @param overridden a line for each lapsed confirmation the QA lead overrode
  */
 record PaperView(
         FrameSheet.Head head,
@@ -19,6 +20,7 @@ record PaperView(
         List<Lot> lots,
         List<Place> places,
         List<FrameSheet.HoldLine> holds,
+        List<String> overridden,
         String printed) {
 
     /** Rows of all places; the table makes itself lower the more there are. */

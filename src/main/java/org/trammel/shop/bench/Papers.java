@@ -21,9 +21,12 @@ import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.materials.Lots;
 import org.trammel.shop.materials.MadeOf;
+import org.trammel.shop.people.Crew;
 import org.trammel.shop.routes.Point;
 import org.trammel.shop.routes.Signer;
+import org.trammel.shop.travellers.ConfirmationOverrides;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.FrameStory;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
 import org.trammel.shop.web.Formats;
@@ -37,6 +40,8 @@ class Papers {
     private final Lots lots;
     private final Gauges gauges;
     private final Strips strips;
+    private final ConfirmationOverrides overrides;
+    private final Crew crew;
     private final Words words;
     private final Formats formats;
     private final Clock clock;
@@ -47,6 +52,8 @@ class Papers {
             Lots lots,
             Gauges gauges,
             Strips strips,
+            ConfirmationOverrides overrides,
+            Crew crew,
             Words words,
             Formats formats,
             Clock clock) {
@@ -55,6 +62,8 @@ class Papers {
         this.lots = lots;
         this.gauges = gauges;
         this.strips = strips;
+        this.overrides = overrides;
+        this.crew = crew;
         this.words = words;
         this.formats = formats;
         this.clock = clock;
@@ -91,7 +100,17 @@ class Papers {
                 lots(head, whole),
                 places,
                 sheet.holds(),
+                overrides.at(whole.stream().map(o -> o.line().operationId()).toList()).stream()
+                        .map(this::overridden)
+                        .toList(),
                 formats.date(clock.instant()) + " " + formats.time(clock.instant()));
+    }
+
+    private String overridden(FrameStory.Unconfirmed given) {
+        return given.operation() + ": the confirmation of " + given.qualification() + " of "
+                + crew.byId(given.personId()).initials() + ", run out on " + formats.date(given.lapsedOn())
+                + ", was overridden by " + crew.byId(given.givenBy()).initials() + ", " + formats.date(given.at())
+                + ". " + given.reason();
     }
 
     private Map<Long, ReadingLine> newest(long travellerId) {

@@ -10,6 +10,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.routes.Signer;
+import org.trammel.shop.travellers.ConfirmationOverrides;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.HoldReason;
 
@@ -22,13 +23,21 @@ class SheetPages {
     private final FrameViews frames;
     private final ReadingViews readings;
     private final SignViews signing;
+    private final ConfirmationOverrides overrides;
     private final LastGauge lastGauge;
 
-    SheetPages(Tags tags, FrameViews frames, ReadingViews readings, SignViews signing, LastGauge lastGauge) {
+    SheetPages(
+            Tags tags,
+            FrameViews frames,
+            ReadingViews readings,
+            SignViews signing,
+            ConfirmationOverrides overrides,
+            LastGauge lastGauge) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
         this.signing = signing;
+        this.overrides = overrides;
         this.lastGauge = lastGauge;
     }
 
@@ -58,6 +67,7 @@ class SheetPages {
         if (characteristic == null) {
             model.addAttribute("view", view);
             model.addAttribute("met", met(sheet, query));
+            model.addAttribute("unconfirmed", unconfirmed(sheet, view, who));
             return "bench/frame";
         }
         String gauge = query.gauge() == null ? lastGauge.in(request, sheet.at(), characteristic) : query.gauge();
@@ -69,6 +79,15 @@ class SheetPages {
         model.addAttribute("reading", reading);
         model.addAttribute("view", reading.frame());
         return "bench/reading";
+    }
+
+    /** A confirmation of the person signed on that has run out, where the next thing asks for it. */
+    private ConfirmationOverrides.@Nullable Lapsed unconfirmed(
+            FrameSheet sheet, @Nullable FrameView view, SignedOn who) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        return at == null || view == null || !view.plate().is("STEP")
+                ? null
+                : overrides.lapsed(who.person().id(), at);
     }
 
     private static @Nullable Long nextToRead(@Nullable FrameView view) {

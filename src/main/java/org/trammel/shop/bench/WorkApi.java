@@ -31,6 +31,7 @@ import org.trammel.shop.travellers.Travellers;
 class WorkApi {
 
     private static final String NOT_SIGNED = "Not signed.";
+    private static final String NOT_OVERRIDDEN = "The confirmation was not overridden.";
 
     private final Bench bench;
     private final Rework rework;
@@ -72,6 +73,22 @@ class WorkApi {
             long signer,
 
             @Nullable Signer as,
+
+            @Schema(description = "the signer's own PIN", accessMode = Schema.AccessMode.WRITE_ONLY) @Nullable
+            String pin) {}
+
+    record Overridden(
+            @Schema(description = "id of the welder whose six-month confirmation has run out")
+            long welder,
+
+            @Schema(description = "what the operation asks for, such as WELD:AL:141") @Nullable
+            String qualification,
+
+            @Schema(description = "id of the QA lead who signs, never the welder")
+            long signer,
+
+            @Schema(description = "kept on the frame's record and printed with it") @Nullable
+            String reason,
 
             @Schema(description = "the signer's own PIN", accessMode = Schema.AccessMode.WRITE_ONLY) @Nullable
             String pin) {}
@@ -128,6 +145,27 @@ class WorkApi {
                 signed.signer(),
                 Needed.in("as", NOT_SIGNED, signed.as()),
                 Needed.in("pin", NOT_SIGNED, signed.pin()),
+                who.deviceId());
+        return travellers.operation(id);
+    }
+
+    @PostMapping("/operations/{id}/confirmation-overrides")
+    @Operation(
+            summary = "Lets a welder do one operation although the six-month confirmation has run out",
+            description =
+                    "By the QA lead with their own PIN, never for themself; a qualification that expired, was taken"
+                            + " back or was never held is not overridden.")
+    FrameSheet.OperationSheetOfFrame override(
+            Act act, SignedOn who, @PathVariable long id, @RequestBody Overridden given) {
+        points.override(
+                act,
+                new SignedPoints.Letting(
+                        id,
+                        given.welder(),
+                        Needed.in("qualification", NOT_OVERRIDDEN, given.qualification()),
+                        given.signer(),
+                        given.reason()),
+                Needed.in("pin", NOT_OVERRIDDEN, given.pin()),
                 who.deviceId());
         return travellers.operation(id);
     }

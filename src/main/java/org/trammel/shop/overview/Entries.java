@@ -54,12 +54,28 @@ final class Entries {
                         false,
                         c.customerAgreement() == null ? c.reason() : c.reason() + " Customer: " + c.customerAgreement(),
                         null));
+        told.unconfirmed()
+                .forEach(c -> add(
+                        c.operationId(),
+                        c.at(),
+                        "concession",
+                        "lapsed confirmation of " + c.qualification() + " overridden for " + names.of(c.personId())
+                                + ", signed",
+                        names.of(c.givenBy()),
+                        false,
+                        c.reason(),
+                        null));
         at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
     }
 
     /** An operation with the number of its loop, such as 150, or 150 loop 2. */
     static String called(FrameSheet.OperationLine line) {
         return line.loop() > 0 ? line.code() + " loop " + line.loop() : line.code();
+    }
+
+    /** Part and number of an operation; empty if it is not of this frame. */
+    String place(long operationId) {
+        return places.getOrDefault(operationId, "");
     }
 
     List<Story.Entry> at(long operationId) {

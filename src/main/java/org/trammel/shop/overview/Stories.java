@@ -109,7 +109,17 @@ class Stories {
                 entries.at(Entries.NOWHERE),
                 parts,
                 all,
-                lots.madeOf(serial));
+                lots.madeOf(serial),
+                told.unconfirmed().stream()
+                        .map(c -> new Story.Unconfirmed(
+                                entries.place(c.operationId()),
+                                seen.of(c.personId()),
+                                c.qualification(),
+                                c.lapsedOn(),
+                                seen.of(c.givenBy()),
+                                c.at(),
+                                c.reason()))
+                        .toList());
     }
 
     private static Story.Found found(NonconformanceLine n, Person reader) {

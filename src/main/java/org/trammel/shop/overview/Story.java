@@ -19,6 +19,7 @@ import org.trammel.shop.web.ScaleView;
  * @param general what was recorded of the frame as a whole
  * @param parts what was recorded, by traveller and operation
  * @param entries what was recorded, in the order it happened
+ * @param unconfirmed work let be done with a confirmation that had run out
  */
 record Story(
         String serial,
@@ -30,7 +31,8 @@ record Story(
         List<Entry> general,
         List<PartOf> parts,
         List<Entry> entries,
-        List<MadeOf> madeOf) {
+        List<MadeOf> madeOf,
+        List<Unconfirmed> unconfirmed) {
 
     /** What was left as it is, decided. */
     public List<Found> concessions() {
@@ -59,6 +61,16 @@ record Story(
             List<String> agreed,
             @Nullable String customer,
             boolean concession) {}
+
+    /** Work let be done by somebody whose six-month confirmation had run out. */
+    public record Unconfirmed(
+            String where,
+            String who,
+            String qualification,
+            LocalDate lapsedOn,
+            String givenBy,
+            Instant at,
+            String reason) {}
 
     /** The strip of one traveller. */
     public record WayOf(String part, RouteView route) {}

@@ -206,10 +206,16 @@ public class Crew {
 
     static Standing standing(List<Qualification> held, String kind, LocalDate on) {
         return held.stream()
-                .map(one -> new Standing(kind, one.state(on), one.until()))
+                .map(one -> standing(one, kind, on))
                 .min(Comparator.comparing(Standing::state)
                         .thenComparing(Standing::until, Comparator.nullsFirst(Comparator.reverseOrder())))
                 .orElse(new Standing(kind, Standing.State.NOT_HELD, null));
+    }
+
+    /** Of one that expired the expiry is told, even where its confirmation had run out before. */
+    private static Standing standing(Qualification held, String kind, LocalDate on) {
+        Standing.State state = held.state(on);
+        return new Standing(kind, state, state == Standing.State.EXPIRED ? held.expiresOn() : held.until());
     }
 
     private void refuseUnless(Standing standing, long personId, String deed) {

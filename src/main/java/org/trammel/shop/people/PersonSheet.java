@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param locked their PIN or password is locked
  * @param keeper who looks may change it
  * @param self who looks is the person
+ * @param letWork operations they were let do although a confirmation had run out
  */
 record PersonSheet(
         CrewLists.Line line,
@@ -30,7 +31,13 @@ record PersonSheet(
         boolean password,
         boolean locked,
         boolean keeper,
-        boolean self) {
+        boolean self,
+        List<LapsedWork.Line> letWork) {
+
+    /** Whether a confirmation has run out. */
+    public boolean lapsed() {
+        return qualifications.stream().anyMatch(one -> one.state() == Standing.State.CONFIRMATION_LAPSED);
+    }
 
     /** A qualification and what it is worth today. */
     record Held(

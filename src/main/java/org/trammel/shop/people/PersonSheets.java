@@ -2,6 +2,7 @@ package org.trammel.shop.people;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Words;
@@ -23,6 +24,7 @@ class PersonSheets {
     private final Guesses guesses;
     private final CrewLists lists;
     private final Crew crew;
+    private final ObjectProvider<LapsedWork> lapsedWork;
     private final Settings settings;
 
     PersonSheets(
@@ -37,6 +39,7 @@ class PersonSheets {
             Guesses guesses,
             CrewLists lists,
             Crew crew,
+            ObjectProvider<LapsedWork> lapsedWork,
             Settings settings) {
         this.people = people;
         this.names = names;
@@ -49,6 +52,7 @@ class PersonSheets {
         this.guesses = guesses;
         this.lists = lists;
         this.crew = crew;
+        this.lapsedWork = lapsedWork;
         this.settings = settings;
     }
 
@@ -85,7 +89,8 @@ class PersonSheets {
                 row.passwordHash() != null,
                 guesses.locked(personId, row.initials()),
                 keeper,
-                self);
+                self,
+                lapsedWork.stream().flatMap(one -> one.of(personId).stream()).toList());
     }
 
     private List<PersonSheet.Named> names(long personId) {

@@ -133,6 +133,7 @@ public class Bench {
         crewed.qualified(
                 person,
                 step.qualification() == null ? operation.qualification() : step.qualification(),
+                operation.id(),
                 "Step " + step.position() + " of operation " + operation.called() + " was not ticked.",
                 act.at());
         List<Step> all = steps.findByOperationIdOrderByPosition(operation.id());

@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Standing;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
 
@@ -15,10 +16,12 @@ import org.trammel.shop.settings.Settings;
 class Crewed {
 
     private final Crew crew;
+    private final ConfirmationOverrideRepository overrides;
     private final Settings settings;
 
-    Crewed(Crew crew, Settings settings) {
+    Crewed(Crew crew, ConfirmationOverrideRepository overrides, Settings settings) {
         this.crew = crew;
+        this.overrides = overrides;
         this.settings = settings;
     }
 
@@ -67,9 +70,29 @@ class Crewed {
         return crew.standsInForQaLead(person.id(), tookPart);
     }
 
-    void qualified(Person person, @Nullable String qualification, String deed, Instant at) {
-        if (qualification != null) {
-            crew.requireQualified(person.id(), qualification, settings.dayOf(at), deed);
+    /**
+     * Lets somebody through who is qualified for work at an operation, or whose lapsed confirmation the QA lead
+     * overrode for it.
+     */
+    void qualified(Person person, @Nullable String qualification, long operationId, String deed, Instant at) {
+        if (qualification == null) {
+            return;
         }
+        Standing standing = crew.standing(person.id(), qualification, settings.dayOf(at));
+        if (standing.valid()) {
+            return;
+        }
+        if (standing.state() == Standing.State.CONFIRMATION_LAPSED) {
+            if (overrides.existsByOperationIdAndPersonIdAndQualification(operationId, person.id(), qualification)) {
+                return;
+            }
+            throw Refusal.person(
+                    deed,
+                    "The six-month confirmation of " + qualification + " held by " + person.initials() + " ran out on "
+                            + standing.until() + ".",
+                    "Let somebody qualified do it. The QA lead, unless it is their own, may let this operation of this"
+                            + " frame be done, with a reason that stays on its record.");
+        }
+        crew.requireQualified(person.id(), qualification, settings.dayOf(at), deed);
     }
 }

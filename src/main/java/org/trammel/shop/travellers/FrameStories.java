@@ -29,6 +29,7 @@ public class FrameStories {
     private final PhotoRepository photos;
     private final ConsignmentRepository consignments;
     private final CarryOverRepository carryOvers;
+    private final ConfirmationOverrideRepository overrides;
     private final StoryQueries queries;
 
     FrameStories(
@@ -43,6 +44,7 @@ public class FrameStories {
             PhotoRepository photos,
             ConsignmentRepository consignments,
             CarryOverRepository carryOvers,
+            ConfirmationOverrideRepository overrides,
             StoryQueries queries) {
         this.travellers = travellers;
         this.operations = operations;
@@ -55,6 +57,7 @@ public class FrameStories {
         this.photos = photos;
         this.consignments = consignments;
         this.carryOvers = carryOvers;
+        this.overrides = overrides;
         this.queries = queries;
     }
 
@@ -105,6 +108,9 @@ public class FrameStories {
                                 c.at(),
                                 c.ownerId(),
                                 c.customerAgreement()))
+                        .toList(),
+                overrides.findByOperationIdInOrderById(at).stream()
+                        .map(c -> unconfirmed(c, byId.get(c.operationId())))
                         .toList()));
     }
 
@@ -179,6 +185,18 @@ public class FrameStories {
                     t.reason()));
         }
         return lines;
+    }
+
+    static FrameStory.Unconfirmed unconfirmed(ConfirmationOverride c, Operation at) {
+        return new FrameStory.Unconfirmed(
+                c.operationId(),
+                at.called(),
+                c.personId(),
+                c.qualification(),
+                c.lapsedOn(),
+                c.givenBy(),
+                c.at(),
+                c.reason());
     }
 
     private List<FrameStory.Freed> freed(List<Hold> held, Map<Long, Operation> byId) {

@@ -1,6 +1,7 @@
 package org.trammel.shop.travellers;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.routes.Signer;
@@ -19,7 +20,8 @@ public record FrameStory(
         List<Noted> notes,
         List<Pictured> photos,
         List<Sent> sent,
-        List<Carried> carried) {
+        List<Carried> carried,
+        List<Unconfirmed> unconfirmed) {
 
     /** One traveller of the frame. */
     public record Of(FrameSheet.Head head, List<ClockView> clocks, List<At> operations) {}
@@ -85,4 +87,19 @@ public record FrameStory(
             Instant at,
             @Nullable Long ownerId,
             @Nullable String customerAgreement) {}
+
+    /**
+     * Work that the QA lead let a welder do although the six-month confirmation had run out.
+     *
+     * @param lapsedOn last day of the confirmation
+     */
+    public record Unconfirmed(
+            long operationId,
+            String operation,
+            long personId,
+            String qualification,
+            LocalDate lapsedOn,
+            long givenBy,
+            Instant at,
+            String reason) {}
 }

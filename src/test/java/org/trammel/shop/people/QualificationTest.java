@@ -66,6 +66,14 @@ class QualificationTest {
         assertThat(standing.until()).isEqualTo(LocalDate.of(2026, 6, 1));
     }
 
+    @Test
+    void ofOneThatExpiredTheExpiryIsToldAndNotTheConfirmationThatRanOutBefore() {
+        Qualification held = held(LocalDate.of(2025, 1, 1), LocalDate.of(2026, 3, 10), LocalDate.of(2025, 7, 10));
+        Standing standing = Crew.standing(List.of(held), "WELD:AL:141", LocalDate.of(2026, 3, 18));
+        assertThat(standing.state()).isEqualTo(State.EXPIRED);
+        assertThat(standing.until()).isEqualTo(LocalDate.of(2026, 3, 10));
+    }
+
     @ParameterizedTest
     @CsvSource({"0.69, false", "0.70, true", "1.5, true", "3.0, true", "3.01, false"})
     void theRangeOfWallsIncludesBothEnds(BigDecimal wall, boolean covered) {
