@@ -68,11 +68,12 @@ class SignViews {
 
     /** Whoever is signed on here stands first; the service checks each of them again. */
     private List<SignView.Candidate> candidates(FrameSheet.OperationSheetOfFrame at, Signer as, SignedOn who) {
-        Set<Long> took = evidence.barredFrom(at.line().operationId(), as);
+        Set<Long> barred = evidence.barredFrom(at.line().operationId(), as);
+        Set<Long> took = evidence.tookPart(at.line().operationId());
         List<Person> may = crew.active().stream()
                 .filter(Person::maySign)
                 .filter(person -> holds(person, as))
-                .filter(person -> as == Signer.WORKER || as == Signer.ALIGNER || !took.contains(person.id()))
+                .filter(person -> !barred.contains(person.id()))
                 .filter(person -> at.signatures().stream()
                         .noneMatch(s -> s.counts() && s.name().equals(person.name())))
                 .sorted((a, b) -> Boolean.compare(here(b, who), here(a, who)))

@@ -128,8 +128,7 @@ public class Signing {
                     "The signatures of one point come from different people.",
                     "Call somebody else.");
         }
-        boolean own = as == Signer.WORKER || as == Signer.ALIGNER || as == Signer.HEAT_TREATER;
-        if (!own && doers.barredFrom(operation.id(), as).contains(person.id())) {
+        if (doers.barredFrom(operation.id(), as).contains(person.id())) {
             throw Refusal.person(
                     deed + " is not open to " + person.name() + ".",
                     person.name() + " ticked or measured at this operation; the one who signs took no part in it.",

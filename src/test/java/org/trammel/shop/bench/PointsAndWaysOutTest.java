@@ -75,6 +75,22 @@ class PointsAndWaysOutTest extends AtTheTablet {
                 .contains("Nobody was chosen");
     }
 
+    @Test
+    void whoLoadedAnOvenIsOfferedToSignTheLoadAsItsHeatTreater() throws Exception {
+        worker = floor.hire(Role.HEAT_TREATER);
+        Floor.Frame frame = floor.frame(SmallRoute.of(SmallRoute.op("090")
+                        .step("loaded")
+                        .hold(Signer.HEAT_TREATER, Signer.SECOND)
+                        .sheet())
+                .sheet());
+        sent(tick(frame));
+        String offered = "name=\"signer\" value=\"" + worker + "\"";
+        assertThat(page(address(frame) + "/sign?as=HEAT_TREATER"))
+                .contains(offered)
+                .contains("signed on here");
+        assertThat(page(address(frame) + "/sign?as=SECOND")).doesNotContain(offered);
+    }
+
     private MockHttpServletRequestBuilder sign(Floor.Frame frame, long signer, String pin) {
         return form(address(frame) + "/sign", address(frame) + "/sign")
                 .param("operation", "" + floor.at(frame).line().operationId())
