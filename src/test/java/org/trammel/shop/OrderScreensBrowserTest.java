@@ -2,19 +2,11 @@ package org.trammel.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.FilePayload;
-import com.microsoft.playwright.options.ReducedMotion;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -57,7 +49,6 @@ class OrderScreensBrowserTest {
 
     private static final String PASSWORD = "quiet lathe under rain";
     private static final String PIN = "402817";
-    private static final Path PICTURES = Path.of("target", "screens");
 
     @LocalServerPort
     private int port;
@@ -92,8 +83,6 @@ class OrderScreensBrowserTest {
     @Autowired
     private JdbcClient jdbc;
 
-    private Playwright playwright;
-    private Browser browser;
     private Page page;
 
     @BeforeAll
@@ -113,27 +102,12 @@ class OrderScreensBrowserTest {
         }
         drafts.layOut(crew.act(qa), new NewRoute("HT-1", "Hardtail of this shop", "AL6061", "HARDTAIL", "HT-6061"));
         drafts.release(crew.act(qa), "HT-1", drafts.draft("HT-1").version(), "Looked through, fits the shop");
-        playwright = Playwright.create(
-                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(Path.of(System.getProperty("trammel.chromium", "/usr/bin/chromium")))
-                        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic")));
-        BrowserContext desk = browser.newContext(
-                new Browser.NewContextOptions().setViewportSize(1440, 900).setReducedMotion(ReducedMotion.REDUCE));
-        page = desk.newPage();
-        page.navigate(base() + "/sign-on");
-        page.locator("#f-initials").fill("OB");
-        page.locator("#f-password").fill(PASSWORD);
-        page.locator("main button").click();
-        page.waitForURL(url -> !url.contains("sign-on"));
+        page = Chromium.desk(base(), "OB", PASSWORD);
     }
 
     @AfterAll
     void closes() {
-        browser.close();
-        playwright.close();
+        page.context().close();
     }
 
     @Test
@@ -283,20 +257,7 @@ class OrderScreensBrowserTest {
     }
 
     private void look(String name) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(PICTURES.resolve(name + ".png"))
-                .setFullPage(true));
-        for (String theme : List.of("paper", "night")) {
-            page.evaluate("theme => document.documentElement.dataset.theme = theme", theme);
-            assertThat(new AxeBuilder(page)
-                            .analyze().getViolations().stream()
-                                    .map(rule -> rule.getId() + " at "
-                                            + rule.getNodes().get(0).getTarget() + ": "
-                                            + rule.getNodes().get(0).getFailureSummary()))
-                    .as(name + " on the " + theme + " sheet")
-                    .isEmpty();
-        }
-        page.evaluate("document.documentElement.dataset.theme = 'paper'");
+        Chromium.look(page, name);
     }
 
     private String base() {

@@ -2,25 +2,17 @@ package org.trammel.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
-import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -56,7 +48,6 @@ class PeopleScreensBrowserTest {
 
     private static final String PIN = "402817";
     private static final String PASSWORD = "quiet lathe under rain";
-    private static final Path PICTURES = Path.of("target", "screens");
 
     @LocalServerPort
     private int port;
@@ -85,8 +76,6 @@ class PeopleScreensBrowserTest {
     @Autowired
     private TestClock clock;
 
-    private Playwright playwright;
-    private Browser browser;
     private String token;
     private long owner;
     private long welder;
@@ -134,32 +123,19 @@ class PeopleScreensBrowserTest {
                         devices.admit(act(owner), "T3", List.of("3")).code())
                 .orElseThrow()
                 .token();
-        playwright = Playwright.create(
-                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(Path.of(System.getProperty("trammel.chromium", "/usr/bin/chromium")))
-                        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic")));
-    }
-
-    @AfterAll
-    void closes() {
-        browser.close();
-        playwright.close();
     }
 
     @Test
     void atATabletTwoPeopleSignOnByBadgeAndByNameAndChangePlaces() {
         Page page = tablet(1280, 800);
         page.navigate(base() + "/sign-on");
-        look(page, "sign-on");
+        Chromium.look(page, "sign-on");
         page.keyboard().type(badge(welder));
         page.keyboard().press("Enter");
         page.getByText("PIN of Wanda Welder").waitFor();
         assertThat(page.locator("[aria-current=true]").innerText()).contains("Wanda Welder");
         key(page, "4028");
-        look(page, "sign-on-pin");
+        Chromium.look(page, "sign-on-pin");
         key(page, "17");
         page.locator(".key.enter").click();
         page.waitForURL("**/station");
@@ -172,7 +148,7 @@ class PeopleScreensBrowserTest {
         page.locator(".key.enter").click();
         page.waitForURL("**/station");
         page.navigate(base() + "/sign-on");
-        look(page, "sign-on-two");
+        Chromium.look(page, "sign-on-two");
         page.getByText("Change places").click();
         page.waitForURL("**/station");
         page.navigate(base() + "/sign-on");
@@ -191,7 +167,7 @@ class PeopleScreensBrowserTest {
             page.navigate(base() + "/sign-on?person=" + welder);
             assertThat(page.locator(".key.enter").boundingBox().y).isLessThan(size[1] - 92 - 60);
             assertThat(page.locator(".key").first().boundingBox().height).isGreaterThanOrEqualTo(76);
-            look(page, "sign-on-" + size[0]);
+            Chromium.look(page, "sign-on-" + size[0]);
             page.context().close();
         }
     }
@@ -204,56 +180,41 @@ class PeopleScreensBrowserTest {
         page.locator(".key.enter").click();
         page.getByRole(AriaRole.ALERT).waitFor();
         assertThat(page.locator("main").innerText()).contains("PIN of Alva Aligner");
-        look(page, "sign-on-wrong");
+        Chromium.look(page, "sign-on-wrong");
         page.context().close();
     }
 
     @Test
     void aDeskSignsOnByPasswordAndItsSheetsAreLookedThrough() {
-        BrowserContext desk = browser.newContext(new Browser.NewContextOptions().setViewportSize(1440, 900));
+        BrowserContext desk = Chromium.window(1440, 900);
         Page page = desk.newPage();
         page.navigate(base() + "/shop/people");
-        look(page, "sign-on-desk");
+        Chromium.look(page, "sign-on-desk");
         page.getByLabel("Initials").fill("oo");
         page.getByLabel("Password").fill(PASSWORD);
         page.locator("main button").click();
         page.waitForURL("**/shop/people");
-        look(page, "people");
+        Chromium.look(page, "people");
         for (String path : List.of("/people/" + welder, "/people/" + welder + "/badge", "/stations")) {
             page.navigate(base() + "/shop" + path);
-            look(page, path.substring(1).replaceAll("\\d+", "one").replace('/', '-'));
+            Chromium.look(page, path.substring(1).replaceAll("\\d+", "one").replace('/', '-'));
         }
         page.navigate(base() + "/set-up");
-        look(page, "set-up");
+        Chromium.look(page, "set-up");
         page.navigate(base() + "/own-secrets");
-        look(page, "own-secrets");
+        Chromium.look(page, "own-secrets");
         page.navigate(base() + "/shop/people/" + newcomer);
         page.locator("#f-s-secret").fill(PASSWORD);
         page.getByText("Give a new PIN").click();
         assertThat(page.locator(".given").innerText()).matches("\\d{6}");
-        look(page, "given-pin");
+        Chromium.look(page, "given-pin");
         page.navigate(base() + "/enrol");
-        look(page, "enrol");
+        Chromium.look(page, "enrol");
         desk.close();
     }
 
-    private void look(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(PICTURES.resolve(name + ".png"))
-                .setFullPage(true));
-        for (String theme : List.of("paper", "night")) {
-            page.evaluate("theme => document.documentElement.dataset.theme = theme", theme);
-            assertThat(new AxeBuilder(page).analyze().getViolations())
-                    .as(name + " on the " + theme + " sheet")
-                    .isEmpty();
-        }
-        page.evaluate("document.documentElement.dataset.theme = 'paper'");
-    }
-
     private Page tablet(int width, int height) {
-        BrowserContext context = browser.newContext(new Browser.NewContextOptions().setViewportSize(width, height));
-        context.addCookies(List.of(new Cookie("trammel-device", token).setUrl(base())));
-        return context.newPage();
+        return Chromium.tablet(base(), token, width, height);
     }
 
     private static void key(Page page, String digits) {

@@ -3,13 +3,9 @@ package org.trammel.shop.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.Cookie;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -18,13 +14,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.trammel.shop.Chromium;
 
 @Tag("browser")
 class ScriptsBrowserTest {
 
     private static FaceServer server;
-    private static Playwright playwright;
-    private static Browser browser;
 
     private BrowserContext context;
     private Page page;
@@ -33,18 +28,10 @@ class ScriptsBrowserTest {
     @BeforeAll
     static void opens() {
         server = new FaceServer(Samples.class);
-        playwright = Playwright.create();
-        browser = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(Path.of(System.getProperty("trammel.chromium", "/usr/bin/chromium")))
-                        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic")));
     }
 
     @AfterAll
     static void closes() {
-        browser.close();
-        playwright.close();
         server.close();
     }
 
@@ -52,7 +39,7 @@ class ScriptsBrowserTest {
     void aFreshTablet() {
         server.reachable(true);
         server.sent().clear();
-        context = browser.newContext(new Browser.NewContextOptions().setViewportSize(1280, 800));
+        context = Chromium.window(1280, 800);
         page = context.newPage();
         page.onConsoleMessage(message -> {
             if (message.type().equals("error") && !message.text().startsWith("Failed to load resource")) {
@@ -133,7 +120,7 @@ class ScriptsBrowserTest {
 
     @Test
     void everythingWorksWithoutScript() {
-        try (BrowserContext bare = browser.newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
+        try (BrowserContext bare = Chromium.withoutScripts()) {
             Page plain = bare.newPage();
             plain.navigate(server.at("/samples/key"));
             assertThat(plain.locator(".key.digit").first().isVisible()).isFalse();

@@ -1,0 +1,90 @@
+package org.trammel.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.Cookie;
+import com.microsoft.playwright.options.ReducedMotion;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The real browser of the tests: one for all test classes of a JVM, started by the first. Pictures are kept under
+ * {@code target/screens}. The browser belongs to the thread of the tests.
+ */
+public final class Chromium {
+
+    private static final Path PICTURES = Path.of("target", "screens");
+    private static final Browser BROWSER = start();
+
+    private Chromium() {}
+
+    @SuppressWarnings("resource")
+    private static Browser start() {
+        Playwright playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        return playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(Path.of(System.getProperty("trammel.chromium", "/usr/bin/chromium")))
+                        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic")));
+    }
+
+    /** A window of a size, in pixels, with cookies of its own. Whoever opens it closes it. */
+    public static BrowserContext window(int width, int height) {
+        return BROWSER.newContext(
+                new Browser.NewContextOptions().setViewportSize(width, height).setReducedMotion(ReducedMotion.REDUCE));
+    }
+
+    /** A window that runs no script. */
+    public static BrowserContext withoutScripts() {
+        return BROWSER.newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false));
+    }
+
+    /** A desk at which somebody has signed on by password. */
+    public static Page desk(String base, String initials, String password) {
+        Page page = window(1440, 900).newPage();
+        page.navigate(base + "/sign-on");
+        page.locator("#f-initials").fill(initials);
+        page.locator("#f-password").fill(password);
+        page.locator("main button").click();
+        page.waitForURL(url -> !url.contains("sign-on"));
+        return page;
+    }
+
+    /** An enrolled tablet at which nobody has signed on yet. */
+    public static Page tablet(String base, String token, int width, int height) {
+        BrowserContext context = window(width, height);
+        context.addCookies(List.of(new Cookie("trammel-device", token).setUrl(base)));
+        return context.newPage();
+    }
+
+    /** Keeps a picture of the whole page. */
+    public static void picture(Page page, String name) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(PICTURES.resolve(name + ".png"))
+                .setFullPage(true));
+    }
+
+    /** Keeps a picture and has axe look through the page in both themes; it may find nothing. */
+    public static void look(Page page, String name) {
+        picture(page, name);
+        for (String theme : List.of("paper", "night")) {
+            page.evaluate("theme => document.documentElement.dataset.theme = theme", theme);
+            assertThat(new AxeBuilder(page)
+                            .analyze().getViolations().stream()
+                                    .map(rule -> rule.getId() + " at "
+                                            + rule.getNodes().get(0).getTarget() + ": "
+                                            + rule.getNodes().get(0).getFailureSummary()))
+                    .as(name + " on the " + theme + " sheet")
+                    .isEmpty();
+        }
+        page.evaluate("document.documentElement.dataset.theme = 'paper'");
+    }
+}
