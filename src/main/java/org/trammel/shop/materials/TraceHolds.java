@@ -1,26 +1,33 @@
 package org.trammel.shop.materials;
 
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.Holds;
 import org.trammel.shop.travellers.Travellers;
 
-/** Holds every frame in the shop that a blocked lot went into, its parts with it. */
+/**
+ * Holds every frame in the shop that a blocked lot went into, its parts with it. Who welded or brazed the frame does not
+ * lift it.
+ */
 @Component
 class TraceHolds {
 
     private final Travellers travellers;
+    private final Evidence evidence;
     private final Holds holds;
 
-    TraceHolds(Travellers travellers, Holds holds) {
+    TraceHolds(Travellers travellers, Evidence evidence, Holds holds) {
         this.travellers = travellers;
+        this.evidence = evidence;
         this.holds = holds;
     }
 
@@ -28,7 +35,9 @@ class TraceHolds {
         Set<String> serials =
                 places.stream().map(WentInto::serial).collect(Collectors.toCollection(LinkedHashSet::new));
         for (String serial : serials) {
-            frameOf(travellers.heads(serial))
+            List<FrameSheet.Head> heads = travellers.heads(serial);
+            Set<Long> joiners = joiners(heads);
+            frameOf(heads)
                     .forEach(head -> holds.placeWithin(
                             act,
                             new Holds.Request(
@@ -38,8 +47,17 @@ class TraceHolds {
                                     HoldReason.LOT_TRACE,
                                     "Lot " + lot + " was blocked: " + reason,
                                     lot,
-                                    Set.of())));
+                                    joiners)));
         }
+    }
+
+    private Set<Long> joiners(List<FrameSheet.Head> heads) {
+        Set<Long> people = new HashSet<>();
+        for (FrameSheet.Head head : heads) {
+            people.addAll(evidence.tookPartWhere(head.travellerId(), "WELD"));
+            people.addAll(evidence.tookPartWhere(head.travellerId(), "BRAZE"));
+        }
+        return people;
     }
 
     /** The whole frame where it is open, else whatever part of it is. A frame that left the shop is for a recall. */

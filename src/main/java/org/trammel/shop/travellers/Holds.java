@@ -1,5 +1,6 @@
 package org.trammel.shop.travellers;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,6 +23,7 @@ public class Holds {
     private final OperationRepository operations;
     private final HoldRepository holds;
     private final HoldFreedRepository freed;
+    private final Doers doers;
     private final Progress progress;
     private final Crewed crewed;
     private final ActLog log;
@@ -32,6 +34,7 @@ public class Holds {
             OperationRepository operations,
             HoldRepository holds,
             HoldFreedRepository freed,
+            Doers doers,
             Progress progress,
             Crewed crewed,
             ActLog log) {
@@ -40,6 +43,7 @@ public class Holds {
         this.operations = operations;
         this.holds = holds;
         this.freed = freed;
+        this.doers = doers;
         this.progress = progress;
         this.crewed = crewed;
         this.log = log;
@@ -77,7 +81,30 @@ public class Holds {
             return 0;
         }
         crewed.worker(act.by(), "Placing a hold");
-        return placeWithin(act, request);
+        return placeWithin(act, withCausers(request));
+    }
+
+    /** Who worked at the operation a hold is about, or at the one at hand, does not lift it where the reason says so. */
+    private Request withCausers(Request request) {
+        Long at = request.operationId() != null
+                ? request.operationId()
+                : travellers
+                        .findById(request.travellerId())
+                        .map(Traveller::currentOperationId)
+                        .orElse(null);
+        if (!request.reason().barsCauser() || at == null) {
+            return request;
+        }
+        Set<Long> causers = new HashSet<>(request.causers());
+        causers.addAll(doers.andSigners(at));
+        return new Request(
+                request.travellerId(),
+                request.scope(),
+                request.operationId(),
+                request.reason(),
+                request.words(),
+                request.source(),
+                causers);
     }
 
     /** Places a hold inside an act that is open: a trace, a nonconformance. */

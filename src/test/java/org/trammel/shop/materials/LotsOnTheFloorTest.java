@@ -20,6 +20,7 @@ import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
+import org.trammel.shop.travellers.Holds;
 import org.trammel.shop.travellers.Travellers;
 
 @FloorTest
@@ -39,6 +40,9 @@ class LotsOnTheFloorTest {
 
     @Autowired
     private LotRegister register;
+
+    @Autowired
+    private Holds holds;
 
     @Autowired
     private TestCrew crew;
@@ -109,6 +113,27 @@ class LotsOnTheFloorTest {
             });
         }
         assertThat(travellers.holdsOf(other.serial())).isEmpty();
+    }
+
+    @Test
+    void whoWeldedTheFrameDoesNotLiftTheTraceOfItsLot() {
+        String weld = "WELD:AL:141";
+        long welder = floor.qualified(weld, Role.QA_LEAD, Role.WELDER);
+        Frame frame = floor.frame(SmallRoute.of(
+                        op("070")
+                                .qualified(weld)
+                                .lot("filler scanned", "FILLER")
+                                .sheet(),
+                        op("080").step("look over").sheet())
+                .sheet());
+        String rod = rack.released(Rack.classed(LotKind.FILLER, "ER4643"));
+        bench.tick(floor.act(welder), List.of(floor.at(frame).steps().get(0).stepId()), rod, null);
+        register.block(floor.act(qa), rod, "maker's letter");
+        long hold = travellers.holdsOf(frame.serial()).get(0).holdId();
+        assertThatThrownBy(() -> holds.lift(floor.act(welder), hold, "looked at"))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("took part");
+        assertThat(holds.lift(floor.act(qa), hold, "penetrant clear")).isTrue();
     }
 
     @Test

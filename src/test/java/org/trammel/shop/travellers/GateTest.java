@@ -208,4 +208,15 @@ class GateTest extends AtTheBench {
         bench.untick(floor.act(qa), set, "once more");
         refused(() -> signing.sign(floor.act(second), coating, second, Signer.SECOND), "100", "cannot go on");
     }
+
+    @Test
+    void whoWorkedWhereAHoldWasPlacedByHandDoesNotLiftItAndAnotherQaLeadDoes() {
+        var frame =
+                floor.frame(SmallRoute.of(op("080").step("a").step("b").sheet()).sheet());
+        floor.tickFirst(frame, qa);
+        long hold = hold(frame, HoldScope.FRAME, HoldReason.NONCONFORMANCE, Set.of());
+        refused(() -> holds.lift(floor.act(qa), hold, "it is nothing"), "took part");
+        long other = floor.hire(Role.QA_LEAD);
+        assertThat(holds.lift(floor.act(other), hold, "looked at, nothing")).isTrue();
+    }
 }
