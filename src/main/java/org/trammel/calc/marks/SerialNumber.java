@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Serial of a frame: the shop's two letters, two digits of the year, three digits counted within the year, the check
  * character over these seven ({@link CheckCharacter}), and for a sub-assembly the letters of its part. Shown
- * AV26-101-H-FT, stored AV26101H-FT.
+ * AB27-042-3-FT, stored AB270423-FT.
  *
  * @param shop two letters of the shop, such as AV
  * @param year year of the frame within its century, 0 to 99
@@ -97,7 +97,7 @@ public record SerialNumber(
             return new Result.Tag(number(tag.group(1)), tag.group(2).charAt(0), tag.group(3));
         }
         return new Result.Unreadable(
-                "A serial has two letters, two digits of the year, three digits and a check character, as in AV26-101-H;"
+                "A serial has two letters, two digits of the year, three digits and a check character, as in AB27-042-3;"
                         + " the last three digits and the check character are enough.");
     }
 
@@ -122,17 +122,17 @@ public record SerialNumber(
         return new SerialNumber(shop, year, number, check, null);
     }
 
-    /** As it is shown: AV26-101-H, AV26-101-H-FT. */
+    /** As it is shown: AB27-042-3, AB27-042-3-FT. */
     public String shown() {
         return shop + two(year) + "-" + tag();
     }
 
-    /** As it is stored: AV26101H, AV26101H-FT. */
+    /** As it is stored: AB270423, AB270423-FT. */
     public String stored() {
         return digits(shop, year, number) + check + suffix();
     }
 
-    /** The headline of the tag: last three digits and check character, 101-H, 101-H-FT. */
+    /** The headline of the tag: last three digits and check character, 042-3, 042-3-FT. */
     public String tag() {
         return three(number) + "-" + check + suffix();
     }

@@ -23,8 +23,8 @@ import org.trammel.shop.travellers.Travellers;
 class FramesApi {
 
     private static final String BY_TAG =
-            "serial AV26101H or AV26-101-H, with the part as AV26101H-FT; or the last three"
-                    + " digits and the check character, 101-H, while the frame is in the shop";
+            "serial AB270423 or AB27-042-3, with the part as AB270423-FT; or the last three"
+                    + " digits and the check character, 042-3, while the frame is in the shop";
 
     private final Tags tags;
     private final AtHand atHand;
@@ -41,7 +41,7 @@ class FramesApi {
     @GetMapping
     @Operation(
             summary = "Finds the frame of a scanned or typed tag",
-            description = "A tag of a superseded revision (AV26-101-H/A) and a wrong check character are refused.")
+            description = "A tag of a superseded revision (AB27-042-3/A) and a wrong check character are refused.")
     FrameSheet.Head find(@Parameter(description = "what the tag says, " + BY_TAG) @RequestParam String code) {
         return tags.current(code);
     }

@@ -13,7 +13,7 @@ import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
 
 /**
- * What a tag says. A tag carries the serial and the revision it was printed for, AV26-101-H/A; the last three digits and
+ * What a tag says. A tag carries the serial and the revision it was printed for, AB27-042-3/A; the last three digits and
  * the check character are enough while the frame is in the shop.
  */
 @Component

@@ -25,7 +25,7 @@ final class Entry {
                     "code",
                     "The gauge was not registered.",
                     "Its number is letters, digits and dashes, 2 to 20 of them.",
-                    "Enter what stands on its label, such as HG-1.");
+                    "Enter what stands on its label, such as H-12.");
         }
         return code;
     }

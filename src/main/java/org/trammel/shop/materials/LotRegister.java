@@ -80,7 +80,7 @@ public class LotRegister {
                     "code",
                     not,
                     "Its code is letters, digits, dashes and points, 2 to 39 of them.",
-                    "Enter what stands on its label, such as TL-6061-188.");
+                    "Enter what stands on its label, such as L-0042.");
         }
         NewLot read = read(entry, code, not);
         if (rows.existsByCode(code)) {

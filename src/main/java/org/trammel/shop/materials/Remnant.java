@@ -6,6 +6,6 @@ import java.time.Instant;
 /**
  * What was left of a piece and put back into the rack.
  *
- * @param code the lot's code and its number, as on its tag: TL-6061-188/R1
+ * @param code the lot's code and its number, as on its tag: L-0042/R1
  */
 public record Remnant(String code, BigDecimal quantity, BigDecimal quantityLeft, String unit, long by, Instant at) {}

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * An order to enter.
  *
- * @param number such as O-101; null for the next free one
+ * @param number such as O-042; null for the next free one
  * @param customerId a customer known already; null for a new one
  * @param customer details of a new customer; null for one known already
  * @param price in the shop's currency; null until it is agreed

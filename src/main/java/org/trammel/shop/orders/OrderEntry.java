@@ -145,7 +145,7 @@ public class OrderEntry {
             throw Refusal.input(
                     "number",
                     deed,
-                    "An order number has up to three letters and up to six digits, such as O-101.",
+                    "An order number has up to three letters and up to six digits, such as O-042.",
                     "Type one, or leave the field empty for the next free number.");
         }
         int counted = Integer.parseInt(read.group(2));

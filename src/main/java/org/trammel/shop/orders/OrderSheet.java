@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * One order as other modules read it; holds nothing the customer could ask to be erased.
  *
- * @param number such as O-101
- * @param serial stored form such as AV26101H; null until the frame has one
+ * @param number such as O-042
+ * @param serial stored form such as AB270423; null until the frame has one
  * @param returnedFrame the serial is an older one: a frame that came back
  * @param promised the date promised last
  * @param percentile the share of cases, of 100, that the promise was meant to keep

@@ -58,7 +58,7 @@ public class Orders {
         return opening.load(orderId).sheet();
     }
 
-    /** The order with that number, such as O-101. */
+    /** The order with that number, such as O-042. */
     @Transactional(readOnly = true)
     public Optional<OrderSheet> byNumber(String number) {
         return orders.findByNumber(number).map(ShopOrder::sheet);
@@ -82,7 +82,7 @@ public class Orders {
      * The serial of the order's frame: the next free one, or the one it already has (a returned frame keeps its own).
      * Called at release, in the same transaction.
      *
-     * @return stored form such as AV26101H
+     * @return stored form such as AB270423
      */
     public String assignSerial(Act act, long orderId) {
         return serial(act, OrderVerb.ASSIGN_SERIAL, orderId);

@@ -47,7 +47,7 @@ class SerialMark {
             throw Refusal.state(
                     "No serial was given.",
                     "The mark that keeps serials from being given twice, " + file + ", cannot be read.",
-                    "Put the file right: one line for each year, such as AV26=121, the last number given.");
+                    "Put the file right: one line for each year, such as AB27=121, the last number given.");
         }
     }
 

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * One open order in the run of the shop.
  *
  * @param serial null until the frame has one
- * @param mark 101-H, or the order's number before there is a serial
+ * @param mark 042-3, or the order's number before there is a serial
  * @param path where the line leads: the frame's story, else the order
  * @param station where it stands now, in words
  * @param state word of the state there

@@ -3,7 +3,7 @@ package org.trammel.shop.records;
 /**
  * A chain and where it stands.
  *
- * @param name such as frame:AV26101H, or shop
+ * @param name such as frame:AB270423, or shop
  * @param records how many records it has
  * @param hash seal of the last
  */

@@ -14,7 +14,7 @@ public final class Chains {
     /**
      * Chain of a frame.
      *
-     * @param serial the frame's serial without a part suffix, such as AV26101H
+     * @param serial the frame's serial without a part suffix, such as AB270423
      */
     public static String frame(String serial) {
         return "frame:" + serial;

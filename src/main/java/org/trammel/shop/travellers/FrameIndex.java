@@ -37,7 +37,7 @@ public class FrameIndex {
     }
 
     /**
-     * Frames that answer to what was typed: a serial, a mark such as 101-H, the last digits, or the number of an order;
+     * Frames that answer to what was typed: a serial, a mark such as 042-3, the last digits, or the number of an order;
      * 50 at most.
      *
      * @param orderNumbers numbers of orders that answer to it as well

@@ -77,7 +77,7 @@ public record FrameSheet(
                     t.currentStation());
         }
 
-        /** Stored serial with the part, as it stands in addresses: AV26101H or AV26101H-FT. */
+        /** Stored serial with the part, as it stands in addresses: AB270423 or AB270423-FT. */
         public String tag() {
             return part.isEmpty() ? serial : serial + "-" + part;
         }

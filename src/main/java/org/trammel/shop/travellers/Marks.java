@@ -6,7 +6,7 @@ final class Marks {
     private Marks() {}
 
     /**
-     * Mark of a serial such as AV26101H with part FT: 101-H FT.
+     * Mark of a serial such as AB270423 with part FT: 042-3 FT.
      *
      * @param serial stored form, without dashes; anything shorter than four characters is its own mark
      */

@@ -179,7 +179,7 @@ public class Formats {
         return code == null || code.isEmpty() ? "" : house.station(code);
     }
 
-    /** The number on a frame's tag, such as 101‑H of AV26101H or of its children. */
+    /** The number on a frame's tag, such as 042‑3 of AB270423 or of its children. */
     public String mark(@Nullable String serial) {
         if (serial == null) {
             return "";
@@ -189,7 +189,7 @@ public class Formats {
         return end < 4 ? frame : frame.substring(end - 4, end - 1) + HYPHEN + frame.substring(end - 1);
     }
 
-    /** A serial as it is read, such as AV26‑101‑H. */
+    /** A serial as it is read, such as AB27‑042‑3. */
     public String serial(@Nullable String serial) {
         if (serial == null) {
             return "";
