@@ -45,7 +45,7 @@ public abstract class TestEngine {
     }
 
     /** Points a context at the running engine. */
-    static final class Initializer implements ApplicationContextInitializer<ConfigurableApplicationContext> {
+    public static final class Initializer implements ApplicationContextInitializer<ConfigurableApplicationContext> {
 
         @Override
         public void initialize(ConfigurableApplicationContext context) {

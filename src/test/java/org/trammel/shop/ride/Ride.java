@@ -1,0 +1,374 @@
+package org.trammel.shop.ride;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.trammel.shop.TestClock;
+import org.trammel.shop.gauges.Gauges;
+import org.trammel.shop.gauges.Means;
+import org.trammel.shop.ride.BadFirst.Misread;
+import org.trammel.shop.ride.BadFirst.Way;
+import org.trammel.shop.routes.ClockKind;
+import org.trammel.shop.routes.Point;
+import org.trammel.shop.routes.Signer;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.ClockState;
+import org.trammel.shop.travellers.ClockView;
+import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.Travellers;
+
+/**
+ * Takes a frame, or a part of one, along its route by hand: what the sheet of its station asks for is done there. At
+ * every gate the bad thing is tried first. Which gates there are is told by the route; what was tried, by this.
+ */
+final class Ride {
+
+    private static final Pattern NUMBER = Pattern.compile("NC-\\d+");
+
+    /** How long what happens at an operation takes, where it is long. */
+    private static final Map<String, Duration> TAKES =
+            Map.of("090a", Duration.ofMinutes(70), "110a", Duration.ofMinutes(520), "150", Duration.ofMinutes(45));
+
+    private final Sheets sheets;
+    private final Workshop shop;
+    private final Desk qa;
+    private final Desk owner;
+    private final Travellers travellers;
+    private final Evidence evidence;
+    private final Gauges gauges;
+    private final Settings settings;
+    private final TestClock clock;
+    private final Map<String, Tablet> tablets = new HashMap<>();
+
+    /** Operations at which a reading was refused, points that refused a signature, clocks that kept one out. */
+    final Set<String> refusedReadings = new TreeSet<>();
+
+    final Set<String> refusedSignatures = new TreeSet<>();
+    final Set<String> closedWindows = new TreeSet<>();
+    final Set<String> nonconformances = new LinkedHashSet<>();
+
+    Ride(
+            Sheets sheets,
+            Workshop shop,
+            Desk qa,
+            Desk owner,
+            Travellers travellers,
+            Evidence evidence,
+            Gauges gauges,
+            Settings settings,
+            TestClock clock) {
+        this.sheets = sheets;
+        this.shop = shop;
+        this.qa = qa;
+        this.owner = owner;
+        this.travellers = travellers;
+        this.evidence = evidence;
+        this.gauges = gauges;
+        this.settings = settings;
+        this.clock = clock;
+    }
+
+    Tablet tablet(String station) {
+        return tablets.computeIfAbsent(station, code -> new Tablet(sheets, clock, shop.token(code)));
+    }
+
+    /** Rides until every operation of the traveller is done. */
+    void ride(long travellerId) {
+        String seen = "";
+        while (true) {
+            FrameSheet sheet = travellers.sheet(travellerId);
+            FrameSheet.OperationSheetOfFrame at = sheet.at();
+            if (at == null) {
+                return;
+            }
+            String place = at.line().operationId() + " " + at.line().state();
+            assertThat(place).as("%s moves on", at.line()).isNotEqualTo(seen);
+            seen = place;
+            clock.pass(Duration.ofMinutes(3));
+            if (at.line().state() == OperationState.AT_POINT) {
+                sign(sheet, at);
+            } else if (!triedLate(sheet, at) && !triedBad(sheet, at)) {
+                work(sheet, at);
+            }
+        }
+    }
+
+    private String gate(FrameSheet sheet, String code) {
+        String part = sheet.head().part();
+        return part.isEmpty() ? code : part + " " + code;
+    }
+
+    private Tablet open(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, Hand who, String query) {
+        Tablet tablet = tablet(at.line().station());
+        tablet.worksHere(who);
+        tablet.open(sheet.head().tag() + query);
+        return tablet;
+    }
+
+    // ------------------------------------------------------------------------------------------ the work
+
+    private void work(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
+        Hand doer = shop.at(at.line().station());
+        clock.pass(TAKES.getOrDefault(at.line().code(), Duration.ZERO));
+        Tablet tablet = open(sheet, at, doer, "");
+        Sheets.look(tablet.page(), picture(sheet, at, "work"));
+        for (FrameSheet.StepLine step : at.steps()) {
+            if (!step.ticked()) {
+                tick(sheet, at, doer, step);
+            }
+        }
+        List<FrameSheet.CharacteristicLine> asked =
+                at.characteristics().stream().filter(c -> !c.state().settled()).toList();
+        asked.forEach(c -> read(sheet, at, c, reader(at, c)));
+        asked.stream()
+                .filter(FrameSheet.CharacteristicLine::secondPerson)
+                .forEach(c -> read(sheet, at, c, shop.witness));
+    }
+
+    private void tick(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, Hand doer, FrameSheet.StepLine step) {
+        Tablet tablet = tablet(at.line().station());
+        if (!tablet.page().url().endsWith("/station/" + sheet.head().tag()) || !tablet.shows(".plate.is-step")) {
+            tablet = open(sheet, at, doer, "");
+        }
+        assertThat(tablet.page().locator(".plate h2").innerText())
+                .as("%s of %s", step.text(), at.line().code())
+                .isEqualTo(step.text());
+        if (step.photo()) {
+            tablet.photograph();
+        }
+        if (step.lotKind() != null) {
+            tablet.page().locator("#f-lot").fill(shop.lotOf(step.lotKind()));
+        }
+        tablet.press(".plate form .btn.main");
+        requireTaken(tablet, step.text() + " of " + at.line());
+    }
+
+    /** The sheet of the frame is there again and nothing was refused. */
+    private static void requireTaken(Tablet tablet, String what) {
+        assertThat(tablet.page().url()).as(what).contains("/station/");
+        assertThat(tablet.refusal()).as(what).isEmpty();
+    }
+
+    private Hand reader(FrameSheet.OperationSheetOfFrame at, FrameSheet.CharacteristicLine c) {
+        Hand doer = shop.at(at.line().station());
+        List<Signer> signers = c.signers();
+        if (signers.isEmpty() || signers.contains(Signer.WORKER)) {
+            return doer;
+        }
+        if (signers.contains(Signer.ALIGNER)) {
+            return shop.aligner;
+        }
+        if (signers.contains(Signer.HEAT_TREATER)) {
+            return shop.heatTreater;
+        }
+        return signers.contains(Signer.QA) ? shop.qa : shop.witness;
+    }
+
+    private void read(
+            FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, FrameSheet.CharacteristicLine c, Hand reader) {
+        Evidence.Wanted wanted = evidence.wanted(c.characteristicId());
+        Tablet tablet = key(sheet, at, wanted, reader, Values.asDrawn(wanted), finest(wanted));
+        requireTaken(tablet, c.code() + " of " + at.line());
+        CharacteristicState state = evidence.wanted(c.characteristicId()).state();
+        if (state != CharacteristicState.FIRST_READ) {
+            assertThat(tablet.page().locator(".steps").innerText())
+                    .as("%s %s", c.code(), c.name())
+                    .contains("conforming")
+                    .doesNotContain("not conforming");
+        }
+    }
+
+    private Tablet key(
+            FrameSheet sheet,
+            FrameSheet.OperationSheetOfFrame at,
+            Evidence.Wanted wanted,
+            Hand reader,
+            List<BigDecimal> raw,
+            String gauge) {
+        String again = wanted.state() == CharacteristicState.OPEN || wanted.state() == CharacteristicState.FIRST_READ
+                ? ""
+                : "&again=true";
+        Tablet tablet = tablet(at.line().station());
+        if (wanted.secondPerson()) {
+            tablet.workHere(
+                    reader, reader.equals(shop.witness) ? shop.at(at.line().station()) : shop.witness);
+        }
+        tablet = open(sheet, at, reader, "?read=" + wanted.characteristicId() + again);
+        tablet.key(wanted, raw, gauge);
+        return tablet;
+    }
+
+    private String finest(Evidence.Wanted wanted) {
+        return gauges.usableFor(wanted.gaugeKind(), wanted.unit(), settings.dayOf(clock.instant())).stream()
+                .min(Comparator.comparing(m -> m.u() == null ? BigDecimal.ZERO : m.u()))
+                .map(Means::code)
+                .orElseThrow(() -> new AssertionError("no gauge serves " + wanted));
+    }
+
+    // ------------------------------------------------------------------------------------------ the bad thing first
+
+    private boolean triedBad(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
+        String code = at.line().code();
+        BadFirst bad = BadFirst.at(sheet.head().part(), code);
+        if (bad == null || !refusedReadings.add(gate(sheet, code))) {
+            return false;
+        }
+        FrameSheet.CharacteristicLine c = at.characteristics().stream()
+                .filter(one -> one.code().equals(bad.characteristic()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(code + " has no " + bad.characteristic()));
+        Tablet tablet = null;
+        for (Misread misread : bad.readings()) {
+            Evidence.Wanted wanted = evidence.wanted(c.characteristicId());
+            String gauge = misread.gauge() == null ? finest(wanted) : misread.gauge();
+            tablet = key(sheet, at, wanted, reader(at, c), Values.misread(wanted, misread.value()), gauge);
+            assertThat(tablet.refusal()).as("%s of %s", misread, at.line()).isEmpty();
+            assertThat(tablet.page().locator(".ans .state").innerText())
+                    .as("%s at %s", misread, code)
+                    .isEqualTo(misread.seen());
+            Sheets.look(tablet.page(), picture(sheet, at, misread.seen().replace(' ', '-')));
+        }
+        if (bad.way() == Way.COLD_SET) {
+            coldSet(bad, tablet);
+        } else {
+            decide(sheet, at, bad, tablet);
+        }
+        return true;
+    }
+
+    private void coldSet(BadFirst bad, Tablet tablet) {
+        assertThat(tablet.shows(".banner"))
+                .as("no nonconformance while it may be set")
+                .isFalse();
+        assertThat(tablet.page().locator(".plate .btn.main").innerText()).isEqualTo("Set it straight, cold");
+        tablet.press(".plate .btn.main");
+        tablet.page().locator("#f-amount").fill(bad.words().replace('.', ','));
+        tablet.press(".keypad .enter");
+        assertThat(tablet.refusal()).isEmpty();
+    }
+
+    private void decide(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, BadFirst bad, Tablet tablet) {
+        tablet.open(sheet.head().tag());
+        String banner = tablet.page().locator(".banner").last().innerText();
+        Matcher found = NUMBER.matcher(banner);
+        assertThat(found.find()).as(banner).isTrue();
+        String number = found.group();
+        nonconformances.add(number);
+        if (at.irreversible()) {
+            assertThat(tablet.page().locator(".plate button.shut").innerText())
+                    .as("held at %s", at.line().code())
+                    .contains("cannot");
+        }
+        Sheets.look(tablet.page(), picture(sheet, at, "held"));
+        assertThat(qa.decides(number, bad))
+                .as("who read it does not decide: %s", bad)
+                .isEqualTo(bad.way() != Way.REWORK_BY_OWNER);
+        switch (bad.way()) {
+            case REWORK_BY_OWNER -> assertThat(owner.decides(number, bad)).isTrue();
+            case REPAIR, CONCESSION -> owner.agrees(number);
+            default -> {
+                // the QA lead alone
+            }
+        }
+        assertThat(travellers.sheet(sheet.head().travellerId()).holds())
+                .as("freed by the decision on %s", number)
+                .isEmpty();
+    }
+
+    private boolean triedLate(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
+        String code = at.line().code();
+        ClockView window = sheet.clocks().stream()
+                .filter(c -> c.kind() == ClockKind.WINDOW && c.state() == ClockState.RUNNING)
+                .filter(c -> c.gates().contains(code) && at.line().state() == OperationState.WAITING)
+                .findFirst()
+                .orElse(null);
+        if (window == null || !closedWindows.add(gate(sheet, window.code()))) {
+            return false;
+        }
+        Hand doer = shop.at(at.line().station());
+        Tablet tablet = open(sheet, at, doer, "");
+        Page inTime = tablet.leavesOpen();
+        clock.setTo(window.endsAt().plusSeconds(60));
+        tablet.worksHere(doer);
+        Sheets.send(inTime, () -> inTime.locator(".plate form .btn.main").click());
+        assertThat(inTime.locator(".refusal").innerText())
+                .as("late at %s", code)
+                .contains("The window of the clock " + window.name() + " closed");
+        inTime.close();
+        tablet.open(sheet.head().tag());
+        assertThat(tablet.page().locator(".plate button.shut").innerText()).contains("cannot begin");
+        Sheets.look(tablet.page(), picture(sheet, at, "late"));
+        tablet.press(".ins form[action$='/redo'] button");
+        if (!tablet.refusal().isEmpty()) {
+            assertThat(tablet.refusal()).contains("It is for the QA lead");
+            tablet = open(sheet, at, shop.qa, "");
+            tablet.press(".ins form[action$='/redo'] button");
+        }
+        assertThat(tablet.refusal()).isEmpty();
+        return true;
+    }
+
+    // ------------------------------------------------------------------------------------------ signatures
+
+    private void sign(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
+        assertThat(at.line().point()).isEqualTo(Point.HOLD);
+        Hand doer = shop.at(at.line().station());
+        List<Signer> wanted = at.signers();
+        Tablet tablet = open(sheet, at, doer, "");
+        Sheets.look(tablet.page(), picture(sheet, at, "point"));
+        for (int i = 0; i < wanted.size(); i++) {
+            Signer as = wanted.get(i);
+            tablet.open(sheet.head().tag() + "/sign?as=" + as);
+            if (i == wanted.size() - 1
+                    && refusedSignatures.add(gate(sheet, at.line().code()))) {
+                assertThat(tablet.shows("input[name='signer'][value='" + doer.id() + "']"))
+                        .as(
+                                "%s is not offered to sign %s as %s",
+                                doer.name(), at.line().code(), as)
+                        .isFalse();
+                tablet.signsThoughNotOffered(doer);
+                assertThat(tablet.refusal())
+                        .as("%s signs %s as %s", doer.name(), at.line().code(), as)
+                        .containsAnyOf(
+                                "the one who signs took no part in it",
+                                "come from different people",
+                                "It is for the QA lead");
+                Sheets.look(tablet.page(), picture(sheet, at, "own-work"));
+                tablet.open(sheet.head().tag() + "/sign?as=" + as);
+            }
+            tablet.sign(signer(as, doer, tablet));
+            requireTaken(tablet, as + " at " + at.line());
+        }
+    }
+
+    private Hand signer(Signer as, Hand doer, Tablet tablet) {
+        return switch (as) {
+            case WORKER -> doer;
+            case ALIGNER -> shop.aligner;
+            case HEAT_TREATER -> shop.heatTreater;
+            case QA -> shop.qa;
+            case OWNER -> shop.owner;
+            case SECOND ->
+                tablet.shows("input[name='signer'][value='" + shop.witness.id() + "']") ? shop.witness : shop.other;
+        };
+    }
+
+    private static String picture(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, String what) {
+        String part = sheet.head().part();
+        return (part.isEmpty() ? sheet.head().kind() : part) + "-" + at.line().code() + "-" + what;
+    }
+}

@@ -1,0 +1,184 @@
+package org.trammel.shop.ride;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.FilePayload;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.TestClock;
+import org.trammel.shop.travellers.Evidence;
+
+/** The tablet of one station, worked by hand. */
+final class Tablet {
+
+    /** A little under the time after which a tablet locks. */
+    private static final Duration OPEN = Duration.ofMinutes(9);
+
+    private final Sheets sheets;
+    private final TestClock clock;
+    private final String token;
+    private Page page;
+    private @Nullable Hand doer;
+    private @Nullable Hand second;
+    private Instant used = Instant.MIN;
+
+    Tablet(Sheets sheets, TestClock clock, String token) {
+        this.sheets = sheets;
+        this.clock = clock;
+        this.token = token;
+        this.page = sheets.tablet(token);
+    }
+
+    Page page() {
+        return page;
+    }
+
+    /** Puts somebody to work here, who keys the PIN if they are not signed on. */
+    void worksHere(Hand who) {
+        forgetTheLocked();
+        if (!who.equals(doer)) {
+            if (who.equals(second)) {
+                changePlaces();
+            } else {
+                signOn(who, "DOER");
+                doer = who;
+            }
+        }
+        used = clock.instant();
+    }
+
+    /** Two people at one tablet, without anybody signing off. */
+    void workHere(Hand who, Hand beside) {
+        worksHere(who);
+        if (!beside.equals(second)) {
+            signOn(beside, "SECOND");
+            second = beside;
+        }
+    }
+
+    private void forgetTheLocked() {
+        if (clock.instant().isAfter(used.plus(OPEN))) {
+            doer = null;
+            second = null;
+        }
+    }
+
+    private void signOn(Hand who, String place) {
+        sheets.open(page, "/sign-on?all=true&place=" + place);
+        Sheets.send(
+                page,
+                () -> page.locator(".crew li a", new Page.LocatorOptions().setHasText(who.name()))
+                        .click());
+        page.locator("#f-pin[inputmode='none']").waitFor();
+        tap(Hand.PIN);
+        Sheets.send(page, () -> page.locator(".key.enter").click());
+    }
+
+    private void changePlaces() {
+        sheets.open(page, "/sign-on");
+        Sheets.send(page, () -> page.getByText("Change places").click());
+        Hand before = doer;
+        doer = second;
+        second = before;
+    }
+
+    void tap(String keys) {
+        for (String key : keys.split("")) {
+            page.locator(".key[data-key='" + key + "']").click();
+        }
+    }
+
+    void open(String path) {
+        sheets.open(page, "/station/" + path);
+        used = clock.instant();
+    }
+
+    /** A second sheet at the same tablet; what was open on the first one stays as it was. */
+    Page leavesOpen() {
+        Page old = page;
+        page = old.context().newPage();
+        return old;
+    }
+
+    boolean shows(String selector) {
+        return page.locator(selector).count() > 0;
+    }
+
+    String reads() {
+        return page.locator("body").innerText();
+    }
+
+    String refusal() {
+        Locator said = page.locator(".refusal");
+        return said.count() == 0 ? "" : said.innerText();
+    }
+
+    void press(String selector) {
+        Sheets.send(page, () -> page.locator(selector).first().click());
+    }
+
+    void photograph() {
+        page.locator(".plate input[type='file']").setInputFiles(new FilePayload("step.png", "image/png", PICTURE));
+        press(".plate .btn.main");
+    }
+
+    /** Keys a reading on the sheet of its characteristic and enters it. */
+    void key(Evidence.Wanted wanted, List<BigDecimal> raw, String gauge) {
+        boolean alone = raw.size() == 1;
+        for (int i = 0; i < raw.size(); i++) {
+            BigDecimal value = wanted.sided() ? raw.get(i).abs() : raw.get(i);
+            String text = value.toPlainString().replace('.', ',');
+            if (alone) {
+                page.locator("#f-value0[inputmode='none']").waitFor();
+                page.locator(".key[data-key='" + text.charAt(0) + "']").click();
+                page.locator("#f-value0").fill(text);
+            } else {
+                page.locator("#f-value" + i).fill(text);
+            }
+            if (wanted.sided() && raw.get(i).signum() != 0) {
+                String side = raw.get(i).signum() > 0 ? "DRIVE" : "NON_DRIVE";
+                String named = alone ? "side" : "side" + i;
+                page.locator("label:has(input[name='" + named + "'][value='" + side + "'])")
+                        .click();
+            }
+        }
+        page.locator("#f-gauge").selectOption(gauge);
+        press(".keypad .enter");
+    }
+
+    /** Chooses somebody on the sheet of a point, who keys their own PIN. */
+    void sign(Hand who) {
+        page.locator("input[name='signer'][value='" + who.id() + "']").check();
+        page.locator("#f-pin").fill(Hand.PIN);
+        press(".keypad .enter");
+    }
+
+    /** Sends the sheet of a point with somebody who is not offered on it. */
+    void signsThoughNotOffered(Hand who) {
+        page.evaluate(
+                "id => { const one = document.querySelector(\"input[name='signer']\"); one.value = id; one.checked = true; }",
+                String.valueOf(who.id()));
+        page.locator("#f-pin").fill(Hand.PIN);
+        press(".keypad .enter");
+    }
+
+    private static final byte[] PICTURE = picture();
+
+    private static byte[] picture() {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(new BufferedImage(48, 32, BufferedImage.TYPE_INT_RGB), "png", out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
+    }
+}
