@@ -11,12 +11,15 @@ export default function scan(form) {
   document.addEventListener(
     "keydown",
     (event) => {
-      if (event.ctrlKey || event.altKey || event.metaKey || editable(event.target)) {
+      // A page that opens gives the field its focus in the middle of a code: what came before belongs to it.
+      const inField = event.target === field;
+      if (event.ctrlKey || event.altKey || event.metaKey || (editable(event.target) && !inField)) {
         return;
       }
       const now = performance.now();
       if (event.key === "Enter") {
-        if (keyed.length >= SHORTEST_CODE && now - last < 4 * FASTEST_HAND_MS) {
+        const whole = keyed.length >= SHORTEST_CODE && now - last < 4 * FASTEST_HAND_MS;
+        if (whole && (!inField || keyed.endsWith(field.value))) {
           event.preventDefault();
           field.value = keyed;
           form.requestSubmit();
