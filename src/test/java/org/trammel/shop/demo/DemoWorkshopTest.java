@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -30,6 +31,7 @@ import org.trammel.shop.travellers.Travellers;
 /** The invented workshop stands on its morning where its story says. */
 @Tag("browser")
 @SpringBootTest(
+        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
         properties = {
             "trammel.home=target/demo-workshop-test",
             "spring.datasource.url=jdbc:h2:mem:demo;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1"
@@ -127,4 +129,8 @@ class DemoWorkshopTest {
                 travellers.ofOrder(orders.byNumber(order).orElseThrow().id());
         return travellers.sheet(heads.get(0).travellerId());
     }
+
+    /** Played after it was looked at, in the same workshop: to load it once more would take longer than the scenes. */
+    @Nested
+    class Scenes extends DemoScenes {}
 }

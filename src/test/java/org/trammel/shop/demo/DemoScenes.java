@@ -1,0 +1,437 @@
+package org.trammel.shop.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.trammel.shop.demo.Hands.press;
+import static org.trammel.shop.demo.Hands.read;
+import static org.trammel.shop.demo.Hands.says;
+import static org.trammel.shop.demo.Hands.scan;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.trammel.shop.designs.Approval;
+import org.trammel.shop.designs.DesignGate;
+import org.trammel.shop.designs.Designs;
+import org.trammel.shop.designs.DrawingOffice;
+import org.trammel.shop.designs.GateAnswer;
+import org.trammel.shop.designs.GateCheck;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.stations.Devices;
+
+/** What happens at the gates of the invented workshop on its morning, played by hand in a real browser. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+abstract class DemoScenes {
+
+    @LocalServerPort
+    private int port;
+
+    @Autowired
+    private Devices devices;
+
+    @Autowired
+    private Orders orders;
+
+    @Autowired
+    private Designs designs;
+
+    @Autowired
+    private DrawingOffice office;
+
+    @Autowired
+    private DesignGate gate;
+
+    @Autowired
+    private DemoActs acts;
+
+    @Autowired
+    private DemoClock clock;
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    private final Map<String, Page> tablets = new ConcurrentHashMap<>();
+    private final Map<String, String> signedOn = new ConcurrentHashMap<>();
+    private Hands hands;
+    private Page qa;
+
+    @BeforeAll
+    void opens() {
+        hands = new Hands(port);
+        qa = hands.desk("TR", DemoCast.QA_PASSWORD, 1440, 900);
+    }
+
+    @AfterAll
+    void closes() {
+        hands.close();
+    }
+
+    @Test
+    @Order(1)
+    void aWorkerTicksAFrameThroughAStation() {
+        Page page = at("T6", "LM");
+        scan(page, "112-C", "does not belong");
+        hands.look(page, "wrong-check-character");
+        scan(page, "112-B", "Serial marked under the shell");
+        scan(page, "113-9", "Wrong frame");
+        assertThat(page.locator(".wrong").innerText()).contains("113-9").contains("112-B");
+        assertThat(page.locator(".plate").count()).isZero();
+        hands.look(page, "wrong-frame");
+        page.getByText("Stay with 112-B").click();
+        scan(page, "112-B", "The tag is that of this frame");
+
+        Hands.photograph(page);
+        press(page, "The photograph is kept");
+        press(page, "Second person reads the serial aloud");
+        hands.look(page, "station");
+        page.getByText("Untick, until").click();
+        says(page, "step 1 of 7");
+        press(page, "step 2 of 7");
+        press(page, "step 3 of 7");
+        press(page, "step 4 of 7");
+        page.locator("#f-lot").fill("BM-GLASS-07");
+        page.locator(".plate button.main").click();
+        page.locator(".refusal").waitFor();
+        hands.look(page, "wrong-lot");
+        page.locator("#f-lot").fill("BM-ALOX-03");
+        press(page, "step 5 of 7");
+        press(page, "step 6 of 7");
+        press(page, "step 7 of 7");
+        press(page, "Blast pressure");
+        read(page, "PG-1", "", "2,0");
+        says(page, "Go on: Humidity in the booth");
+        hands.look(page, "reading-conforming");
+        page.locator(".plate .btn.main").click();
+        read(page, "TH-1", "", "55");
+        says(page, "Go on");
+        page.locator(".plate .btn.main").click();
+        says(page, "150 ");
+        hands.look(page, "station-gone-on");
+        assertThat(state("AV26112B", "140")).isEqualTo("DONE");
+        assertThat(jdbc.sql(
+                                "select count(*) from tick t join step s on s.id = t.step_id join operation o on o.id = s.operation_id"
+                                        + " join traveller v on v.id = o.traveller_id where v.serial = 'AV26112B' and o.code = '140'"
+                                        + " and o.id = (select max(x.id) from operation x where x.traveller_id = v.id and x.code = '140')")
+                        .query(Integer.class)
+                        .single())
+                .as("seven ticks, one taken back, one put again")
+                .isEqualTo(9);
+    }
+
+    @Test
+    @Order(2)
+    void anUndecidedReadingIsDecidedByABetterGauge() {
+        hands.open(qa, "/qa");
+        Locator hold = qa.locator(".holds > li:has(a[href$='AV26101H'])");
+        hold.locator("summary").click();
+        hold.locator("form[action$='free'] input[type=text]")
+                .fill("The window closes at 10:40; the rod is looked into.");
+        hold.locator("form[action$='free'] button").click();
+        says(qa, "is freed");
+        hands.look(qa, "cold-set-freed");
+
+        Page page = at("T4", "SB");
+        scan(page, "101-H", "Twist, head tube against seat tube");
+        page.locator(".measured a").first().click();
+        says(page, "Set it straight, cold").click();
+        page.locator("#f-amount").fill("0,25");
+        page.locator(".key.enter").click();
+        says(page, "Before it was set straight");
+        read(page, "TS-1", "non-drive up", "0,25");
+        says(page, "Measure with TM-1");
+        assertThat(page.locator(".ans").innerText()).contains("undecided").contains("0,250");
+        assertThat(verdict("AV26101H", "100-1")).isEqualTo("UNDECIDED");
+        hands.look(page, "undecided");
+        page.locator(".plate .btn.main").click();
+        assertThat(page.locator("#f-gauge").inputValue()).isEqualTo("TM-1");
+        read(page, "TM-1", "non-drive up", "0,252");
+        page.locator(".ans").waitFor();
+        assertThat(page.locator(".ans").innerText()).contains("conforming").doesNotContain("undecided");
+        assertThat(verdict("AV26101H", "100-1")).isEqualTo("CONFORMING");
+        hands.look(page, "decided-by-better-gauge");
+    }
+
+    @Test
+    @Order(3)
+    void aNotConformingReadingHoldsTheFrameAndTheDecisionOfTheQaLeadFreesIt() {
+        Page page = at("T7", "DO");
+        scan(page, "110-F", "Brake rotors");
+        page.getByText("Brake rotors").first().click();
+        read(page, "TW-1", "", "5,2", "5,1");
+        page.locator(".banner").waitFor();
+        assertThat(page.locator(".ans").innerText()).contains("not conforming");
+        assertThat(page.locator(".banner").innerText()).contains("On hold").contains("the decision on NC-");
+        hands.look(page, "not-conforming-holds");
+        String number = number("AV26110F");
+        hands.open(page, "/nonconformances/" + number);
+        assertThat(page.locator("main").innerText()).contains("nobody who took part in operation 180");
+        assertThat(page.locator("form[action$='decision']").count()).isZero();
+
+        hands.open(qa, "/qa");
+        hands.look(qa, "qa-desk");
+        qa.locator("main a[href$='/nonconformances/" + number + "']").click();
+        qa.locator("form[action$='decision'] [name=words]").fill("Wrench reset and checked; both rotors done over.");
+        hands.look(qa, "nonconformance");
+        qa.getByText("Put the decision forward").click();
+        says(qa, "Decided");
+        hands.look(qa, "nonconformance-decided");
+
+        hands.open(page, "/station/AV26110F");
+        assertThat(page.locator(".banner").count()).isZero();
+        assertThat(page.locator(".plate button.main").innerText()).startsWith("Tick");
+        hands.look(page, "freed-by-decision");
+    }
+
+    @Test
+    @Order(4)
+    void whoCausedItDoesNotDecideAndWhoStandsInDoes() {
+        Page page = at("T4", "TR");
+        scan(page, "120-B", "Shell width");
+        page.getByText("Shell width").first().click();
+        read(page, "CA-3", "", "68,3", "68,3", "68,4", "68,3");
+        if (page.locator(".refusal").count() > 0) {
+            page.getByText("Record it as typed").click();
+        }
+        page.locator(".banner").waitFor();
+        String id = number("AV26120B");
+        hands.open(qa, "/nonconformances/" + id);
+        assertThat(qa.locator("main").innerText())
+                .contains("Took part in it, do not decide")
+                .contains("Tobiah Renn");
+        assertThat(qa.locator("form[action$='decision']").count()).isZero();
+        hands.look(qa, "causer-may-not-decide");
+        Page owner = hands.desk("ME", DemoCast.OWNER_PASSWORD, 1440, 900);
+        hands.open(owner, "/nonconformances/" + id);
+        owner.locator("form[action$='decision'] [name=words]")
+                .fill("Faced again on the non-drive side, then read anew.");
+        owner.getByText("Put the decision forward").click();
+        says(owner, "Decided");
+        hands.open(page, "/station/AV26120B");
+        assertThat(page.locator(".banner").count()).isZero();
+        owner.context().close();
+    }
+
+    @Test
+    @Order(5)
+    void aFrameOnHoldIsRefusedAtCoat() {
+        Page page = at("T6", "LM");
+        hands.open(page, "/station/AV261075");
+        says(page, "Frame is not on hold");
+        hands.open(qa, "/station/AV261075/stop");
+        qa.getByText("Hold: lot trace").click();
+        says(qa, "On hold: lot trace");
+
+        page.locator(".plate button.main").click();
+        page.locator(".refusal").waitFor();
+        String refused = page.locator(".refusal").innerText();
+        assertThat(refused).contains("cannot begin").contains("lot trace").contains("Leave it where it is");
+        assertThat(page.locator(".plate button[disabled]").innerText()).contains("cannot begin");
+        assertThat(page.locator(".banner").innerText())
+                .contains("On hold: lot trace")
+                .contains("the QA lead");
+        assertThat(state("AV261075", "150")).isEqualTo("WAITING");
+        hands.look(page, "on-hold-refused-at-coat");
+    }
+
+    @Test
+    @Order(6)
+    void twoTabletsTickTheSameStepAndBothSeeTheSameTruth() {
+        Page one = at("T1", "JA");
+        Page two = at("T9", "DO");
+        for (Page page : new Page[] {one, two}) {
+            hands.open(page, "/station/AV26119Y");
+            page.locator("#f-lot").fill("TL-6061-191");
+        }
+        long before = onRecord();
+        long lots = lotsUsed("AV26119Y");
+        long at = System.currentTimeMillis() + 600;
+        for (Page page : new Page[] {one, two}) {
+            page.evaluate(
+                    "at => { setTimeout(() => document.querySelector('.plate button.main').click(), at - Date.now()) }",
+                    (double) at);
+        }
+        for (Page page : new Page[] {one, two}) {
+            says(page, "Scan every tube, done");
+            assertThat(page.locator(".plate h2").innerText()).contains("Certificate is on file");
+        }
+        assertThat(one.locator(".refusal").count() + two.locator(".refusal").count())
+                .isEqualTo(1);
+        Page told = one.locator(".refusal").count() == 1 ? one : two;
+        assertThat(told.locator(".refusal").innerText())
+                .contains("was not ticked again")
+                .contains("It was ticked at");
+        assertThat(ticks("AV26119Y", "Scan every tube")).isEqualTo(1);
+        assertThat(lotsUsed("AV26119Y") - lots).as("lots that went into it").isEqualTo(1);
+        assertThat(onRecord() - before).as("acts on record").isEqualTo(1);
+        hands.look(one, "two-tablets-one");
+        hands.look(two, "two-tablets-two");
+    }
+
+    @Test
+    @Order(7)
+    void aSupersededTravellerIsRefusedAndToldWhy() {
+        Page page = at("T1", "JA");
+        hands.open(page, "/station/AV26119Y");
+        says(page, "Certificate is on file");
+        long order = orders.byNumber("O-119").orElseThrow().id();
+        long newer = revisionB(order);
+        hands.open(qa, "/orders/" + order + "/newer-revision?designRevisionId=" + newer);
+        qa.locator("select").all().forEach(verdict -> verdict.selectOption("STILL_VALID"));
+        qa.locator("td input[type=text]").all().forEach(why -> why.fill("Not touched by revision B."));
+        hands.look(qa, "newer-revision");
+        qa.getByText("Release the newer revision").click();
+        qa.waitForURL("**/frames/**");
+
+        page.locator(".plate button.main").click();
+        page.locator(".refusal").waitFor();
+        assertThat(page.locator(".refusal").innerText())
+                .contains("cannot be worked on")
+                .contains("withdrawn");
+        hands.look(page, "superseded-tablet");
+        hands.open(page, "/station");
+        scan(page, "AV26-119-Y/A", "Superseded");
+        assertThat(page.locator(".wrong").innerText()).contains("revision A").contains("Go to revision B");
+        assertThat(page.locator(".plate").count()).isZero();
+        hands.look(page, "superseded-tag");
+        page.getByText("Go to revision B").last().click();
+        says(page, "Drawing revision B");
+    }
+
+    private long revisionB(long order) {
+        long old = Objects.requireNonNull(orders.byId(order).designRevisionId());
+        long newer = office.revise(acts.by("ME"), old, "The customer asks for a lower front.")
+                .revisionId();
+        office.draw(acts.by("ME"), newer, DemoPicture.png(), "image/png", "O-119-B.png");
+        office.send(acts.by("ME"), newer);
+        String file = Objects.requireNonNull(designs.revision(newer).drawing());
+        gate.approve(
+                acts.by("ME"),
+                newer,
+                new Approval(
+                        "B",
+                        file,
+                        "the customer",
+                        clock.instant().atZone(DemoOrder.ZONE).toLocalDate()));
+        for (GateCheck check : GateCheck.values()) {
+            gate.answer(acts.by("ME"), newer, check, GateAnswer.DECIDED, "Decided for this frame, invented.");
+        }
+        gate.sign(
+                acts.by("ME"),
+                newer,
+                acts.id("ME"),
+                Role.OWNER,
+                DemoCast.ALL.get(0).pin());
+        gate.sign(
+                acts.by("TR"),
+                newer,
+                acts.id("TR"),
+                Role.QA_LEAD,
+                DemoCast.ALL.get(1).pin());
+        return newer;
+    }
+
+    @Test
+    @Order(8)
+    void theOwnerFindsWhyAnOrderIsLateOnAPhone() {
+        clock.runFrom(DemoClock.MORNING.plus(Duration.ofDays(1)));
+        Page phone = hands.desk("ME", DemoCast.OWNER_PASSWORD, 390, 844);
+        assertThat(phone.url()).endsWith("/run");
+        Locator line = phone.locator(".run-row[href$='AV26112B']");
+        assertThat(line.innerText())
+                .contains("late")
+                .contains("blast to coat ran out")
+                .contains("rework loop 1");
+        assertThat((int) phone.evaluate("document.documentElement.scrollWidth")).isLessThanOrEqualTo(390);
+        hands.look(phone, "late-on-a-phone");
+        line.click();
+        phone.waitForURL("**/frames/**");
+        hands.look(phone, "late-order");
+    }
+
+    private Page at(String tablet, String initials) {
+        DemoCast.Member member = DemoCast.ALL.stream()
+                .filter(one -> one.initials().equals(initials))
+                .findFirst()
+                .orElseThrow();
+        Page page = tablets.computeIfAbsent(
+                tablet,
+                name -> hands.tablet(devices.enrol(
+                                acts.by("ME"),
+                                devices.admit(acts.by("ME"), name, DemoCast.TABLETS.getOrDefault(name, List.of("1")))
+                                        .code())
+                        .orElseThrow()
+                        .token()));
+        String badge = jdbc.sql("select badge from person where initials = ?")
+                .param(initials)
+                .query(String.class)
+                .single();
+        if (!initials.equals(signedOn.put(tablet, initials))) {
+            hands.signOn(page, badge, member.pin());
+        }
+        hands.open(page, "/station");
+        return page;
+    }
+
+    private String state(String serial, String operation) {
+        return jdbc.sql("select o.state from operation o join traveller t on t.id = o.traveller_id"
+                        + " where t.serial = ? and o.code = ? order by o.id desc limit 1")
+                .params(serial, operation)
+                .query(String.class)
+                .single();
+    }
+
+    private String verdict(String serial, String characteristic) {
+        return jdbc.sql("select c.state from characteristic c join operation o on o.id = c.operation_id"
+                        + " join traveller t on t.id = o.traveller_id where t.serial = ? and c.code = ?"
+                        + " order by c.id desc limit 1")
+                .params(serial, characteristic)
+                .query(String.class)
+                .single();
+    }
+
+    /** Ticks of the step in the newest loop of its operation. */
+    private int ticks(String serial, String step) {
+        return jdbc.sql("select count(*) from tick where step_id = (select max(s.id) from step s"
+                        + " join operation o on o.id = s.operation_id join traveller t on t.id = o.traveller_id"
+                        + " where t.serial = ? and s.text = ?)")
+                .params(serial, step)
+                .query(Integer.class)
+                .single();
+    }
+
+    private long lotsUsed(String serial) {
+        return jdbc.sql("select count(*) from lot_use where serial = ?")
+                .param(serial)
+                .query(Long.class)
+                .single();
+    }
+
+    private long onRecord() {
+        return jdbc.sql("select count(*) from log_entry where chain = 'frame:AV26119Y'")
+                .query(Long.class)
+                .single();
+    }
+
+    /** The id of the nonconformance opened on a frame last. */
+    private String number(String serial) {
+        return jdbc.sql("select max(id) from nonconformance where serial = ?")
+                .param(serial)
+                .query(String.class)
+                .single();
+    }
+}
