@@ -15,7 +15,7 @@ import java.util.Map;
 public record TestDatabase(String url, String user, String password, String owner, String ownerPassword) {
 
     /** The application's settings that lead here. */
-    Map<String, Object> properties() {
+    public Map<String, Object> properties() {
         Map<String, Object> properties = new HashMap<>(Map.of(
                 "spring.datasource.url", url,
                 "spring.datasource.username", user,

@@ -20,6 +20,11 @@ public abstract class TestEngine {
         return Holder.RUNNING;
     }
 
+    /** PostgreSQL, whatever the other tests of this JVM run on: for tests that start a service on each engine. */
+    public static TestEngine postgresql() {
+        return running().name().equals("postgresql") ? running() : SecondHolder.POSTGRESQL;
+    }
+
     /** {@code h2} or {@code postgresql}. */
     public abstract String name();
 
@@ -42,6 +47,11 @@ public abstract class TestEngine {
             LOG.info("Tests run on {}", engine);
             return engine;
         }
+    }
+
+    private static final class SecondHolder {
+
+        private static final TestEngine POSTGRESQL = new PostgresEngine(PostgresServer.start());
     }
 
     /** Points a context at the running engine. */
