@@ -2,9 +2,9 @@ package org.trammel.shop.demo;
 
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.people.Crew;
@@ -18,7 +18,7 @@ class DemoActs {
 
     private final Crew crew;
     private final Clock clock;
-    private final Map<String, Long> ids = new HashMap<>();
+    private final Map<String, Long> ids = new ConcurrentHashMap<>();
 
     DemoActs(Crew crew, Clock clock) {
         this.crew = crew;

@@ -6,14 +6,18 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
 
-/** Tells the demo day: it is set while the past is told, and from then on it runs. */
+/**
+ * Tells the demo day: each thread that tells a part of the past sets it for itself, and from then on it runs for all.
+ */
 class DemoClock extends Clock {
 
     /** Wednesday 18 March 2026, half past eight in the shop. */
     static final Instant MORNING = Instant.parse("2026-03-18T07:30:00Z");
 
     private final Clock real;
+    private final ThreadLocal<@Nullable Instant> told = new ThreadLocal<>();
     private volatile Instant at = MORNING;
     private volatile Instant since;
     private volatile boolean running;
@@ -24,18 +28,18 @@ class DemoClock extends Clock {
         this.since = real.instant();
     }
 
-    /** Stands still at an instant until the next call. */
+    /** Stands still at an instant for this thread until the next call. */
     void setTo(Instant instant) {
-        running = false;
-        at = instant;
+        told.set(instant);
     }
 
     void pass(Duration duration) {
-        setTo(at.plus(duration));
+        setTo(instant().plus(duration));
     }
 
     /** Runs from an instant on. */
     void runFrom(Instant instant) {
+        told.remove();
         at = instant;
         since = real.instant();
         running = true;
@@ -43,6 +47,10 @@ class DemoClock extends Clock {
 
     @Override
     public Instant instant() {
+        Instant mine = told.get();
+        if (mine != null) {
+            return mine;
+        }
         return running ? at.plus(Duration.between(since, real.instant())).truncatedTo(ChronoUnit.MICROS) : at;
     }
 

@@ -191,19 +191,9 @@ class DemoOrders {
                         clock.instant().atZone(DemoOrder.ZONE).toLocalDate()));
         answer(order, revision);
         clock.pass(Duration.ofHours(2));
-        gate.sign(
-                acts.by("ME"),
-                revision,
-                acts.id("ME"),
-                Role.OWNER,
-                DemoCast.ALL.get(0).pin());
+        gate.sign(acts.by("ME"), revision, acts.id("ME"), Role.OWNER);
         clock.pass(Duration.ofMinutes(10));
-        gate.sign(
-                acts.by("TR"),
-                revision,
-                acts.id("TR"),
-                Role.QA_LEAD,
-                DemoCast.ALL.get(1).pin());
+        gate.sign(acts.by("TR"), revision, acts.id("TR"), Role.QA_LEAD);
         clock.pass(Duration.ofMinutes(10));
         return release.release(
                 acts.by("TR"), orderId, revision, routes.released(order.route()).revisionId());

@@ -11,9 +11,15 @@ import javax.imageio.ImageIO;
 /** A picture that stands for every photograph and drawing of the demo, and says what it is. */
 final class DemoPicture {
 
+    private static final byte[] PNG = draw();
+
     private DemoPicture() {}
 
     static byte[] png() {
+        return PNG.clone();
+    }
+
+    private static byte[] draw() {
         BufferedImage image = new BufferedImage(480, 320, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = image.createGraphics();
         pen.setColor(new Color(0xFAF6EC));

@@ -4,6 +4,10 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
@@ -95,14 +99,29 @@ class DemoStart implements SmartLifecycle {
         gauges.register();
         List<DemoOrder> all = DemoOrders.read();
         Map<String, Long> ids = orders.enter(all);
-        // In the order of time: the lock against guessing would take a PIN keyed earlier for one keyed too soon.
-        all.stream()
-                .filter(order -> !order.until().equals("design"))
-                .sorted(Comparator.comparing(DemoOrders::start))
-                .forEach(order -> orders.release(order, ids.get(order.order())));
-        for (DemoOrder order : all) {
-            story.tell(order, ids.get(order.order()));
+        ExecutorService threads =
+                Executors.newFixedThreadPool(Math.min(4, Runtime.getRuntime().availableProcessors()));
+        try {
+            CompletableFuture<Void> secrets = CompletableFuture.runAsync(
+                    () -> {
+                        clock.setTo(OPENING);
+                        crew.chooseSecrets();
+                    },
+                    threads);
+            // One after the other and in the order of time, so that each frame bears the same scribe mark every time.
+            all.stream()
+                    .sorted(Comparator.comparing(DemoOrders::start))
+                    .forEach(order -> story.release(order, ids.get(order.order())));
+            // Frames share nothing but lots, so each core walks one; those of several parts take longest and go first.
+            Stream<CompletableFuture<Void>> walks = all.stream()
+                    .sorted(Comparator.comparing(order -> !order.until().startsWith("FT ")))
+                    .map(order -> CompletableFuture.runAsync(() -> story.walk(order, ids.get(order.order())), threads));
+            CompletableFuture.allOf(Stream.concat(Stream.of(secrets), walks).toArray(CompletableFuture[]::new))
+                    .join();
+        } finally {
+            threads.shutdownNow();
         }
+        all.forEach(order -> story.find(order, ids.get(order.order())));
         story.lastDays(ids);
     }
 

@@ -82,10 +82,18 @@ class DemoStory {
         this.gaugeRegister = gaugeRegister;
     }
 
-    /** Brings one order to where it stands; it was released before. */
-    void tell(DemoOrder order, long orderId) {
+    /** Draws the frame of an order, and releases it if it stands in the shop. */
+    void release(DemoOrder order, long orderId) {
         if (order.until().equals("design")) {
             design(order, orderId);
+        } else {
+            demoOrders.release(order, orderId);
+        }
+    }
+
+    /** Brings a released frame to where it stands, but for what was found at its last operation. */
+    void walk(DemoOrder order, long orderId) {
+        if (order.until().equals("design")) {
             return;
         }
         String serial = travellers.ofOrder(orderId).get(0).serial();
@@ -102,7 +110,6 @@ class DemoStory {
             clock.setTo(DemoOrders.start(order).plus(Duration.ofDays(2)));
             walk.to(order, travellers.inForce(serial, part).travellerId(), place.substring(space + 1));
         }
-        after(order, serial);
     }
 
     private void design(DemoOrder order, long orderId) {
@@ -130,7 +137,12 @@ class DemoStory {
         office.send(acts.by("ME"), second);
     }
 
-    private void after(DemoOrder order, String serial) {
+    /** What was found at the last operation of one order. */
+    void find(DemoOrder order, long orderId) {
+        if (order.until().equals("design") || order.until().startsWith("ship ")) {
+            return;
+        }
+        String serial = travellers.ofOrder(orderId).get(0).serial();
         switch (order.order()) {
             case "O-101" -> twist(serial);
             case "O-106" -> film(serial, "SA", "140");

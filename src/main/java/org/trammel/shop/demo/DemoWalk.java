@@ -4,9 +4,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
@@ -47,6 +51,8 @@ class DemoWalk {
     private final Settings settings;
     private final Files files;
     private final TransactionTemplate transaction;
+    private final Map<List<Object>, List<Means>> serving = new ConcurrentHashMap<>();
+    private @Nullable String picture;
 
     DemoWalk(
             DemoActs acts,
@@ -137,10 +143,7 @@ class DemoWalk {
             clock.pass(STEP);
             String by = penetrant(step) ? "TR" : doer(order, at);
             if (step.photo()) {
-                transaction.executeWithoutResult(t -> remarks.photo(
-                        acts.by(by),
-                        step.stepId(),
-                        files.keep(DemoPicture.png(), "image/png", "demo.png").sha256()));
+                remarks.photo(acts.by(by), step.stepId(), picture());
             }
             bench.tick(
                     acts.by(by),
@@ -148,6 +151,15 @@ class DemoWalk {
                     step.lotKind() == null ? null : order.lot(step.lotKind()),
                     null);
         }
+    }
+
+    /** Every photograph of the demo is the same picture, which is kept once. */
+    private synchronized String picture() {
+        if (picture == null) {
+            picture = transaction.execute(
+                    t -> files.keep(DemoPicture.png(), "image/png", "demo.png").sha256());
+        }
+        return Objects.requireNonNull(picture);
     }
 
     private static boolean penetrant(FrameSheet.StepLine step) {
@@ -191,12 +203,16 @@ class DemoWalk {
     }
 
     private String gauge(FrameSheet.CharacteristicLine c, List<BigDecimal> raw, @Nullable String preferred) {
-        List<Means> usable = gauges.usableFor(c.gaugeKind(), c.unit(), settings.dayOf(clock.instant()));
+        LocalDate day = settings.dayOf(clock.instant());
+        List<Means> usable = serving.computeIfAbsent(
+                List.of(c.gaugeKind(), c.unit(), day), key -> gauges.usableFor(c.gaugeKind(), c.unit(), day));
         return usable.stream()
                 .filter(m -> preferred != null
                         && (m.code().equals(preferred) || m.code().endsWith(preferred.substring(2))))
                 .findFirst()
-                .or(() -> usable.stream().filter(m -> reaches(m, c, raw)).findFirst())
+                .or(() -> usable.stream()
+                        .filter(m -> usable.size() == 1 || reaches(m, c, raw))
+                        .findFirst())
                 .map(Means::code)
                 .orElseThrow(() -> new IllegalStateException(
                         "No gauge of the demo serves " + c.code() + " (" + c.gaugeKind() + ", " + c.unit() + ")"));
@@ -256,7 +272,13 @@ class DemoWalk {
 
     private void signAsOneOf(FrameSheet.OperationSheetOfFrame at, Signer signer, List<String> candidates) {
         Refusal refused = null;
-        for (String who : candidates) {
+        Set<Long> took = evidence.tookPart(at.line().operationId());
+        List<String> free = candidates.size() == 1
+                ? candidates
+                : candidates.stream()
+                        .filter(who -> !took.contains(acts.id(who)))
+                        .toList();
+        for (String who : free) {
             try {
                 signing.sign(acts.by(who), at.line().operationId(), acts.id(who), signer);
                 return;

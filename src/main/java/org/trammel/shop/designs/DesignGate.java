@@ -140,6 +140,15 @@ public class DesignGate {
      * @param capacity owner or QA lead; a person who is both signs once, for one of them
      */
     public RevisionSummary sign(Act act, long revisionId, long signerId, Role capacity, String pin) {
+        return sign(act, revisionId, signerId, capacity, () -> signatures.sign(signerId, pin, act.device()));
+    }
+
+    /** Signs the gate for a signer whose presence the caller has checked at this moment. */
+    public RevisionSummary sign(Act act, long revisionId, long signerId, Role capacity) {
+        return sign(act, revisionId, signerId, capacity, () -> {});
+    }
+
+    private RevisionSummary sign(Act act, long revisionId, long signerId, Role capacity, Runnable presence) {
         Optional<DesignRevision> opened = opening.open(act, DesignVerb.SIGN, revisionId);
         if (opened.isEmpty()) {
             return opening.load(revisionId).summary();
@@ -155,7 +164,7 @@ public class DesignGate {
         refuseSecondTime(deed, before, signer, capacity);
         refuseOpenChecks(deed, revisionId);
         refuseLacking(deed, revision);
-        signatures.sign(signerId, pin, act.device());
+        presence.run();
         signed.save(new GateSignature(revisionId, capacity, signerId, act.at()));
         opening.event(revision, "gate-signed", Map.of("signer", signerId, "capacity", capacity.name()));
         if (!before.isEmpty()) {

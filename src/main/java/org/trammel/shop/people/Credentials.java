@@ -65,10 +65,11 @@ public class Credentials {
     public void keepPin(Act act, String old, String own) {
         SecretRules.checkPin("newPin", own);
         requireOther("newPin", old, own);
+        String hash = secrets.of(own); // before the chain of the shop is locked: it takes long
         if (!log.opens(act, "choose-pin", "person:" + act.by(), Chains.SHOP)) {
             return;
         }
-        lock(act.by()).givePin(secrets.of(own), false, act.at());
+        lock(act.by()).givePin(hash, false, act.at());
         log.event(Chains.SHOP, "pin-chosen", Map.of("person", act.by()));
     }
 
@@ -77,10 +78,11 @@ public class Credentials {
         Person person = crew.byId(act.by());
         SecretRules.checkPassword("newPassword", own, person.initials(), person.name());
         requireOther("newPassword", old, own);
+        String hash = secrets.of(own);
         if (!log.opens(act, "choose-password", "person:" + act.by(), Chains.SHOP)) {
             return;
         }
-        lock(act.by()).givePassword(secrets.of(own), false, act.at());
+        lock(act.by()).givePassword(hash, false, act.at());
         log.event(Chains.SHOP, "password-chosen", Map.of("person", act.by()));
     }
 
