@@ -34,7 +34,7 @@ class NonconformancePages {
     String list(@RequestParam(defaultValue = "" + Long.MAX_VALUE) long before, Model model) {
         List<NonconformanceLine> page = deciding.page(before, PAGE);
         model.addAttribute("undecided", before == Long.MAX_VALUE ? deciding.undecided() : List.of());
-        model.addAttribute("page", page);
+        model.addAttribute("lines", page);
         model.addAttribute(
                 "next", page.size() < PAGE ? null : page.get(page.size() - 1).id());
         return "nonconformance/list";
