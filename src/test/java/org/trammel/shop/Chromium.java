@@ -65,8 +65,9 @@ public final class Chromium {
         return context.newPage();
     }
 
-    /** Keeps a picture of the whole page. */
+    /** Keeps a picture of the whole page. Of a page behind others the browser draws none, and waits for ever. */
     public static void picture(Page page, String name) {
+        page.bringToFront();
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(PICTURES.resolve(name + ".png"))
                 .setFullPage(true));
