@@ -2,6 +2,7 @@ package org.trammel.shop.bench;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.FrameSheet;
@@ -34,7 +35,7 @@ record FrameView(
         List<Ahead> ahead,
         List<FrameSheet.NoteLine> notes) {
 
-    /** How many characteristics fit beside the plate without folding. */
+    /** How many characteristics fit beside the plate without folding; one fewer where a hold stands above it. */
     private static final int MEASURED = 3;
 
     public String tag() {
@@ -43,9 +44,28 @@ record FrameView(
 
     /** The characteristics that stand open on the sheet: the chosen one, else those not settled first. */
     public List<Measured> shown() {
-        return measured.size() <= MEASURED
+        int fit = holds.isEmpty() ? MEASURED : MEASURED - 1;
+        return measured.size() <= fit
                 ? measured
-                : measured.stream().filter(this::open).limit(MEASURED).toList();
+                : measured.stream().filter(this::open).limit(fit).toList();
+    }
+
+    /** The holds behind the first. Their reasons stay in sight, the rest of them is folded. */
+    public List<HoldBanner> moreHolds() {
+        return holds.subList(Math.min(1, holds.size()), holds.size());
+    }
+
+    /** How many more holds there are and why, in a line. */
+    public String moreReasons() {
+        List<HoldBanner> more = moreHolds();
+        return more.size()
+                + (more.size() == 1 ? " more hold: " : " more holds: ")
+                + more.stream().map(HoldBanner::reason).distinct().collect(Collectors.joining(", "));
+    }
+
+    /** Whether the person signed on may try to lift or free one of them. */
+    public boolean mayAct() {
+        return holds.stream().anyMatch(hold -> hold.mayLift() || hold.mayFree());
     }
 
     /** The others, folded away. */

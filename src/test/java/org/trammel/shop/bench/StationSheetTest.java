@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -165,6 +166,28 @@ class StationSheetTest extends AtTheTablet {
                 .contains("the QA lead, not by who caused it")
                 .doesNotContain("Tick step 1")
                 .contains("cannot begin");
+    }
+
+    @Test
+    void ofSeveralHoldsEveryReasonIsToldAndTheWayToLiftOneIsOpenWhicheverItIs() throws Exception {
+        Floor.Frame frame = floor.frame(BenchRoute.route());
+        for (HoldReason reason : List.of(HoldReason.LOT_TRACE, HoldReason.OVEN_TRACE, HoldReason.MATERIAL)) {
+            holds.place(
+                    floor.act(worker),
+                    new Holds.Request(
+                            frame.travellerId(),
+                            HoldScope.FRAME,
+                            null,
+                            reason,
+                            "Said of " + reason.word() + ".",
+                            "by hand",
+                            Set.of()));
+        }
+        assertThat(page(address(frame)))
+                .contains("On hold: lot trace.")
+                .contains("2 more holds: oven trace, " + HoldReason.MATERIAL.word())
+                .contains("Said of oven trace.")
+                .contains("Lift or free");
     }
 
     @Test

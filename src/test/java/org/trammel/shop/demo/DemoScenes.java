@@ -73,12 +73,43 @@ abstract class DemoScenes {
     @BeforeAll
     void opens() {
         hands = new Hands(port);
-        qa = hands.desk("TR", DemoCast.QA_PASSWORD, 1440, 900);
+        qa = hands.desk("TR", DemoCast.QA_PASSWORD);
     }
 
     @AfterAll
     void closes() {
-        hands.close();
+        tablets.values().forEach(page -> page.context().close());
+        qa.context().close();
+    }
+
+    @Test
+    @Order(0)
+    void aSheetUnderSeveralHoldsFitsTheTabletAndHidesNoReason() {
+        Page page = at("T4", "JA");
+        for (int[] size : new int[][] {{1280, 800}, {800, 1280}}) {
+            page.setViewportSize(size[0], size[1]);
+            for (String path : List.of("AV261163-FT", "AV26101H", "AV26120B", "AV24037V")) {
+                hands.open(page, "/station/" + path);
+                assertThat((int) page.evaluate("document.documentElement.scrollHeight"))
+                        .as(path + " on " + size[0] + " by " + size[1])
+                        .isLessThanOrEqualTo(size[1]);
+                hands.look(page, "fits-" + path + "-" + size[0]);
+            }
+            hands.open(page, "/station/AV261163-FT");
+            assertThat(page.locator(".banner").innerText())
+                    .contains("oven trace")
+                    .contains("2 more holds: customer's own part, lot trace")
+                    .doesNotContain("5356 rods");
+            page.locator(".banner summary").click();
+            assertThat(page.locator(".banner").innerText())
+                    .contains("customer's own shock not received")
+                    .contains("5356 rods");
+            page.getByText("to come", new Page.GetByTextOptions().setExact(false))
+                    .first()
+                    .click();
+            assertThat(page.locator(".to-come").innerText()).contains("140 Blast & pretreat");
+        }
+        page.setViewportSize(1280, 800);
     }
 
     @Test
@@ -215,7 +246,7 @@ abstract class DemoScenes {
                 .contains("Tobiah Renn");
         assertThat(qa.locator("form[action$='decision']").count()).isZero();
         hands.look(qa, "causer-may-not-decide");
-        Page owner = hands.desk("ME", DemoCast.OWNER_PASSWORD, 1440, 900);
+        Page owner = hands.desk("ME", DemoCast.OWNER_PASSWORD);
         hands.open(owner, "/nonconformances/" + id);
         owner.locator("form[action$='decision'] [name=words]")
                 .fill("Faced again on the non-drive side, then read anew.");
@@ -309,7 +340,7 @@ abstract class DemoScenes {
         assertThat(page.locator(".plate").count()).isZero();
         hands.look(page, "superseded-tag");
         page.getByText("Go to revision B").last().click();
-        says(page, "Drawing revision B");
+        says(page, "as drawn, revision B");
     }
 
     private long revisionB(long order) {
@@ -349,7 +380,8 @@ abstract class DemoScenes {
     @Order(8)
     void theOwnerFindsWhyAnOrderIsLateOnAPhone() {
         clock.runFrom(DemoClock.MORNING.plus(Duration.ofDays(1)));
-        Page phone = hands.desk("ME", DemoCast.OWNER_PASSWORD, 390, 844);
+        Page phone = hands.desk("ME", DemoCast.OWNER_PASSWORD);
+        phone.setViewportSize(390, 844);
         assertThat(phone.url()).endsWith("/run");
         Locator line = phone.locator(".run-row[href$='AV26112B']");
         assertThat(line.innerText())
@@ -361,6 +393,7 @@ abstract class DemoScenes {
         line.click();
         phone.waitForURL("**/frames/**");
         hands.look(phone, "late-order");
+        phone.context().close();
     }
 
     private Page at(String tablet, String initials) {

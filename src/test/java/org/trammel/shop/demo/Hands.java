@@ -1,47 +1,27 @@
 package org.trammel.shop.demo;
 
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
-import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.FilePayload;
-import com.microsoft.playwright.options.ReducedMotion;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
+import org.trammel.shop.Chromium;
 
-/** Hands at the tablets and desks of the invented workshop, in a real browser. */
-final class Hands implements AutoCloseable {
+/** Hands at the tablets and desks of the invented workshop. */
+final class Hands {
 
-    private static final Path PICTURES = Path.of("target", "screens");
-
-    private final Playwright playwright =
-            Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    private final Browser browser = playwright
-            .chromium()
-            .launch(new BrowserType.LaunchOptions()
-                    .setExecutablePath(Path.of(System.getProperty("trammel.chromium", "/usr/bin/chromium")))
-                    .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic")));
     private final String base;
 
     Hands(int port) {
         this.base = "http://localhost:" + port;
     }
 
-    @Override
-    public void close() {
-        browser.close();
-        playwright.close();
-    }
-
     /** A tablet that was enrolled, with nobody signed on. */
     Page tablet(String token) {
-        BrowserContext context = opened(1280, 800);
-        context.addCookies(List.of(new Cookie("trammel-device", token).setUrl(base)));
-        return context.newPage();
+        return Chromium.tablet(base, token, 1280, 800);
+    }
+
+    /** A desk of its own, signed on by password. */
+    Page desk(String initials, String password) {
+        return Chromium.desk(base, initials, password);
     }
 
     /** Signs on at a tablet by the badge's code and the PIN, and comes to its list of frames. */
@@ -54,24 +34,6 @@ final class Hands implements AutoCloseable {
         key(page, pin);
         page.locator(".key.enter").click();
         page.waitForURL("**/station");
-    }
-
-    /** A desk of its own, signed on by password. */
-    Page desk(String initials, String password, int width, int height) {
-        Page page = opened(width, height).newPage();
-        page.navigate(base + "/sign-on");
-        page.locator("#f-initials").fill(initials);
-        page.locator("#f-password").fill(password);
-        page.locator("main button").click();
-        page.waitForURL(url -> !url.contains("sign-on"));
-        return page;
-    }
-
-    private BrowserContext opened(int width, int height) {
-        BrowserContext context = browser.newContext(
-                new Browser.NewContextOptions().setViewportSize(width, height).setReducedMotion(ReducedMotion.REDUCE));
-        context.setDefaultTimeout(30_000);
-        return context;
     }
 
     void open(Page page, String path) {
@@ -124,8 +86,6 @@ final class Hands implements AutoCloseable {
     }
 
     void look(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(PICTURES.resolve("scene-" + name + ".png"))
-                .setFullPage(true));
+        Chromium.picture(page, "scene-" + name);
     }
 }
