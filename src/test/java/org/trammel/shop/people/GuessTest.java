@@ -180,6 +180,23 @@ class GuessTest {
     }
 
     @Test
+    void aLockedOwnersSecretIsNotHandedToTheQaLeadWhoMayOnlyLiftTheLock() {
+        Person owner = people.atDesk(Role.OWNER);
+        Person qa = people.somebody(Role.QA_LEAD);
+        for (int i = 0; i < 10; i++) {
+            assertThatThrownBy(() -> signatures.sign(owner.id(), WRONG, null)).isInstanceOf(Refusal.class);
+            clock.pass(Duration.ofMinutes(11));
+        }
+        assertThat(credentials.locked(owner.id())).isTrue();
+        assertThatThrownBy(() -> credentials.resetPin(people.act(qa.id()), owner.id()))
+                .hasMessageContaining("is an owner");
+        assertThatThrownBy(() -> credentials.resetPassword(people.act(qa.id()), owner.id()))
+                .hasMessageContaining("is an owner");
+        credentials.lift(people.act(qa.id()), owner.id(), "the owner rang");
+        assertThat(signatures.sign(owner.id(), People.PIN, null)).isEqualTo(owner);
+    }
+
+    @Test
     void aNameThatNobodyHasIsAnsweredLikeOneThatSomebodyHas() {
         Person qa = people.atDesk(Role.QA_LEAD);
         String nobody = People.initials();
