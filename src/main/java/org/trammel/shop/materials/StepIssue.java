@@ -46,7 +46,6 @@ class StepIssue implements MaterialIssue {
     private void issue(Act act, String label, LotKind asked, Destination to) {
         boolean known = uses.madeOf(to.serial()).stream()
                 .anyMatch(made -> made.lot().equals(LotRegister.label(label))
-                        && made.quantity() == null
                         && !made.scrapped()
                         && made.part().equals(to.part())
                         && made.operation().equals(to.operation())

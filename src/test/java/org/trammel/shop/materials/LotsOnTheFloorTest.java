@@ -95,6 +95,16 @@ class LotsOnTheFloorTest {
     }
 
     @Test
+    void aCountedPieceTakenOnceIsNotTakenTwiceByTickingAgain() {
+        Frame frame = frame();
+        String shell = rack.released(Rack.counted("5", "pc"));
+        tick(frame, shell);
+        bench.untick(floor.act(worker), floor.at(frame).steps().get(0).stepId(), null);
+        tick(frame, shell);
+        assertThat(lots.madeOf(frame.serial())).hasSize(1);
+    }
+
+    @Test
     void blockingALotHoldsEveryFrameItWentIntoInTheSameAct() {
         Frame first = frame();
         Frame second = frame();
