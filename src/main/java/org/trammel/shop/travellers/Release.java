@@ -85,6 +85,13 @@ public class Release {
                     "A traveller of it is in the shop already.",
                     "To change the drawing, release the new revision from the order's page; it takes the old traveller's place.");
         }
+        if (travellers.findByOrderIdOrderById(orderId).stream()
+                .anyMatch(t -> t.frame() && t.state() == TravellerState.SCRAPPED)) {
+            throw Refusal.state(
+                    "Order " + before.number() + " is not released again.",
+                    "Its frame was scrapped, and a serial is borne by one frame only.",
+                    "Enter a new order for the frame that takes its place; it gets a serial of its own.");
+        }
         return make(act, orderId, designRevisionId, routeRevisionId).serial();
     }
 
