@@ -3,6 +3,7 @@ package org.trammel.shop.orders;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
@@ -44,7 +45,12 @@ class OrderAct {
     /** The same for a deed that any state allows. */
     Optional<ShopOrder> open(Act act, String kind, long orderId) {
         String number = orders.numberOf(orderId).orElseThrow(() -> missing(orderId));
-        if (!log.opens(act, kind, "order:" + orderId, Chains.order(number))) {
+        // A deed that stops work reaches the frame too; its chain is locked together with the order's, in order.
+        String[] chains = kind.equals(OrderVerb.CANCEL.act())
+                ? Stream.concat(Stream.of(Chains.order(number)), orders.serialOf(orderId).map(Chains::frame).stream())
+                        .toArray(String[]::new)
+                : new String[] {Chains.order(number)};
+        if (!log.opens(act, kind, "order:" + orderId, chains)) {
             return Optional.empty();
         }
         return Optional.of(load(orderId));

@@ -2,7 +2,7 @@ package org.trammel.shop.orders;
 
 import org.trammel.shop.records.Act;
 
-/** Something happened to an order; published in the transaction that did it. */
+/** Something happened to an order; published in the transaction that did it, with the chains of order and frame open. */
 public sealed interface OrderEvent {
 
     Act act();
@@ -11,7 +11,4 @@ public sealed interface OrderEvent {
 
     /** Called off: whatever runs for it must stop. */
     record Cancelled(Act act, long orderId) implements OrderEvent {}
-
-    /** A part of the customer's own came and was measured. */
-    record OwnPartArrived(Act act, long orderId, long partId) implements OrderEvent {}
 }

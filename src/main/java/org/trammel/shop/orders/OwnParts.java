@@ -1,9 +1,7 @@
 package org.trammel.shop.orders;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiConsumer;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Role;
@@ -22,12 +20,10 @@ public class OwnParts {
 
     private final OwnPartRepository parts;
     private final OrderAct opening;
-    private final ApplicationEventPublisher events;
 
-    OwnParts(OwnPartRepository parts, OrderAct opening, ApplicationEventPublisher events) {
+    OwnParts(OwnPartRepository parts, OrderAct opening) {
         this.parts = parts;
         this.opening = opening;
-        this.events = events;
     }
 
     /** A part the customer will send. */
@@ -50,7 +46,7 @@ public class OwnParts {
      * @param measured what was found on measuring it; never taken from memory or a maker's page
      */
     public void arrive(Act act, long orderId, long partId, String measured) {
-        boolean moved = move(
+        move(
                 act,
                 "book-own-part",
                 orderId,
@@ -62,9 +58,6 @@ public class OwnParts {
                                 TypedText.words(
                                         "measured", "What was measured", "The part was not booked in.", measured)),
                         act));
-        if (moved) {
-            events.publishEvent(new OrderEvent.OwnPartArrived(act, orderId, partId));
-        }
     }
 
     public void giveBack(Act act, long orderId, long partId, String reason) {
@@ -97,10 +90,9 @@ public class OwnParts {
         return opening.keep(order, "own-part-described", text);
     }
 
-    private boolean move(
+    private void move(
             Act act, String kind, long orderId, long partId, String event, BiConsumer<ShopOrder, OwnPart> move) {
-        Optional<ShopOrder> opened = opening.open(act, kind, orderId);
-        opened.ifPresent(order -> {
+        opening.open(act, kind, orderId).ifPresent(order -> {
             String deed = "The customer's part of " + order.number() + " stays as it was.";
             opening.require(act, deed, WORKERS);
             OwnPart part = parts.findById(partId)
@@ -110,6 +102,5 @@ public class OwnParts {
             move.accept(order, part);
             opening.event(order, event, Map.of("part", partId));
         });
-        return opened.isPresent();
     }
 }

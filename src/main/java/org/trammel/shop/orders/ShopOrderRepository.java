@@ -35,4 +35,8 @@ interface ShopOrderRepository extends JpaRepository<ShopOrder, Long> {
     /** Number of an order: read before the act opens, so it loads nothing that may change. */
     @Query("select o.number from ShopOrder o where o.id = :id")
     Optional<String> numberOf(long id);
+
+    /** Serial of its frame, read before the act opens likewise; empty if it has none. */
+    @Query("select o.serial from ShopOrder o where o.id = :id and o.serial is not null")
+    Optional<String> serialOf(long id);
 }

@@ -7,6 +7,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.calc.marks.SerialNumber;
+import org.trammel.shop.people.Role;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.travellers.FrameIndex;
 import org.trammel.shop.travellers.FrameSheet;
@@ -48,7 +49,9 @@ class FramePages {
             @RequestParam(defaultValue = "operation") String by,
             SignedOn who,
             Model model) {
-        model.addAttribute("story", stories.of(frame(serial), who.person()));
+        Story story = stories.of(frame(serial), who.person());
+        model.addAttribute("story", story);
+        model.addAttribute("anew", who.person().is(Role.QA_LEAD) ? story.toMakeAnew() : List.of());
         model.addAttribute("byTime", by.equals("time"));
         model.addAttribute("works", who.person().mayWork());
         return "overview/story";

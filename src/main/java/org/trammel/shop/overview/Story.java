@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.trammel.shop.materials.MadeOf;
 import org.trammel.shop.orders.OrderSheet;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.TravellerState;
 import org.trammel.shop.web.RouteView;
 import org.trammel.shop.web.ScaleView;
 
@@ -33,6 +34,19 @@ record Story(
         List<Entry> entries,
         List<MadeOf> madeOf,
         List<Unconfirmed> unconfirmed) {
+
+    /** Ids of the scrapped parts that no other part has taken the place of yet. */
+    List<Long> toMakeAnew() {
+        return parts.stream()
+                .map(PartOf::head)
+                .filter(head -> !head.part().isEmpty() && head.state() == TravellerState.SCRAPPED)
+                .filter(head -> parts.stream()
+                        .map(PartOf::head)
+                        .noneMatch(
+                                other -> other.part().equals(head.part()) && other.travellerId() > head.travellerId()))
+                .map(FrameSheet.Head::travellerId)
+                .toList();
+    }
 
     /** What was left as it is, decided. */
     public List<Found> concessions() {

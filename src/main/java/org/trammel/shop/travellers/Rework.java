@@ -176,7 +176,10 @@ public class Rework {
     public long makeAnew(Act act, long travellerId) {
         Traveller asked = travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller"));
         if (!log.opens(act, "make part anew", "traveller:" + travellerId, asked.chain())) {
-            return travellerId;
+            return travellers.findBySerialOrderById(asked.serial()).stream()
+                    .filter(t -> t.part().equals(asked.part()))
+                    .reduce(asked, (older, newer) -> newer)
+                    .id();
         }
         crewed.holding(act.by(), Role.QA_LEAD, "Making " + asked.mark() + " anew");
         if (asked.state() != TravellerState.SCRAPPED || asked.frame()) {

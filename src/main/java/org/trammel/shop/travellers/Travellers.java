@@ -79,7 +79,8 @@ public class Travellers {
     }
 
     /**
-     * The traveller in force of a frame or part: the newest that is not withdrawn.
+     * The traveller in force of a frame or part: the newest that is not withdrawn. Where all of them are, since the order
+     * was called off, the last of them tells so.
      *
      * @param part empty for the whole frame
      */
@@ -93,9 +94,13 @@ public class Travellers {
     }
 
     private Optional<Traveller> newest(String serial, String part) {
-        return travellers.findBySerialOrderById(serial).stream()
-                .filter(t -> t.part().equals(part) && t.state() != TravellerState.WITHDRAWN)
-                .reduce((a, b) -> b);
+        List<Traveller> all = travellers.findBySerialOrderById(serial).stream()
+                .filter(t -> t.part().equals(part))
+                .toList();
+        return all.stream()
+                .filter(t -> t.state() != TravellerState.WITHDRAWN)
+                .reduce((a, b) -> b)
+                .or(() -> all.stream().reduce((a, b) -> b));
     }
 
     public FrameSheet.Head head(long travellerId) {

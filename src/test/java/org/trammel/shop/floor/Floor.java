@@ -116,6 +116,11 @@ public class Floor {
                 null);
     }
 
+    /** The order of a frame. */
+    public OrderSheet orderOf(Frame frame) {
+        return order(frame.orderId());
+    }
+
     /** A frame of the shop floor. */
     public record Frame(long orderId, long travellerId, String serial) {}
 
