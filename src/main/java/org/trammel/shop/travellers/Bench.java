@@ -229,7 +229,7 @@ public class Bench {
         step.untick();
         ticks.save(new Tick(step, true, act, null, trimmed(reason)));
         log.event(traveller.chain(), "unticked", Map.of("step", step.id(), "operation", operation.id()));
-        reopen(traveller, operation);
+        reopen(act, traveller, operation);
         clocks.findByTravellerIdOrderById(traveller.id()).stream()
                 .filter(FrameClock::running)
                 .filter(c -> c.startedByStepId() == null
@@ -291,7 +291,7 @@ public class Bench {
     }
 
     /** Opens the operation again after something it was done by was taken back. */
-    void reopen(Traveller traveller, Operation operation) {
+    void reopen(Act act, Traveller traveller, Operation operation) {
         if (operation.state() == OperationState.IN_WORK) {
             return;
         }
@@ -299,7 +299,7 @@ public class Bench {
                 .map(Signature::id)
                 .reduce((a, b) -> b)
                 .orElse(null));
-        traveller.takeUpAgain();
+        progress.takeUpAgain(act, traveller);
         traveller.standsAt(operation);
     }
 

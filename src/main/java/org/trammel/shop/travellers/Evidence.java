@@ -222,7 +222,7 @@ public class Evidence {
                 "judged",
                 Map.of("characteristic", c.id(), "code", c.code(), "verdict", verdict.name(), "reading", readingId));
         if (!verdict.settled() && (o.state() == OperationState.AT_POINT || o.state() == OperationState.DONE)) {
-            bench.reopen(t, o);
+            bench.reopen(act, t, o);
         }
         if (verdict == CharacteristicState.NOT_CONFORMING) {
             events.publishEvent(new EvidenceRefused(
@@ -252,7 +252,7 @@ public class Evidence {
                 .filter(c -> c.state() != CharacteristicState.CONCESSION)
                 .forEach(Characteristic::readAgain);
         bench.untickQualified(act, o);
-        bench.reopen(t, o);
+        bench.reopen(act, t, o);
         log.event(t.chain(), "all to be read again", Map.of("operation", operationId));
     }
 

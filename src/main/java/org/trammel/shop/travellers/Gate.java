@@ -3,8 +3,6 @@ package org.trammel.shop.travellers;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.web.Formats;
@@ -137,9 +135,7 @@ class Gate {
     }
 
     private List<Refusal> unjoined(Traveller traveller, Operation operation) {
-        Map<String, Traveller> newest = new TreeMap<>();
-        travellers.findByParentIdOrderById(traveller.id()).forEach(child -> newest.put(child.part(), child));
-        return newest.values().stream()
+        return travellers.partsInForce(traveller.id()).stream()
                 .filter(child -> child.state() != TravellerState.FINISHED)
                 .map(child -> Refusal.state(
                         "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
@@ -16,6 +17,7 @@ import org.trammel.shop.records.ActLog;
 @Component
 class Progress {
 
+    private final TravellerRepository travellers;
     private final OperationRepository operations;
     private final StepRepository steps;
     private final CharacteristicRepository characteristics;
@@ -26,6 +28,7 @@ class Progress {
     private final ApplicationEventPublisher events;
 
     Progress(
+            TravellerRepository travellers,
             OperationRepository operations,
             StepRepository steps,
             CharacteristicRepository characteristics,
@@ -34,6 +37,7 @@ class Progress {
             ActLog log,
             Orders orders,
             ApplicationEventPublisher events) {
+        this.travellers = travellers;
         this.operations = operations;
         this.steps = steps;
         this.characteristics = characteristics;
@@ -163,6 +167,34 @@ class Progress {
                         clock.endsAt().toString()));
     }
 
+    /** Takes a traveller up again after its last operation was done, if that is where it stood. */
+    void takeUpAgain(Act act, Traveller traveller) {
+        if (traveller.state() == TravellerState.FINISHED) {
+            traveller.takeUpAgain();
+            log.event(traveller.chain(), "traveller taken up again", Map.of("part", traveller.part()));
+            tellOrder(act, traveller);
+        }
+    }
+
+    /** An order is ready to ship while its frame and every part of it are, and in work again when one is not. */
+    void tellOrder(Act act, Traveller traveller) {
+        Traveller whole = traveller.parentId() == null
+                ? traveller
+                : travellers.findById(traveller.parentId()).orElseThrow();
+        if (whole.orderId() == null) {
+            return;
+        }
+        boolean ready = whole.state() == TravellerState.FINISHED
+                && travellers.partsInForce(whole.id()).stream()
+                        .allMatch(part -> part.state() == TravellerState.FINISHED);
+        OrderState state = orders.byId(whole.orderId()).state();
+        if (ready && state == OrderState.IN_WORK) {
+            orders.finished(act, whole.orderId());
+        } else if (!ready && state == OrderState.READY_TO_SHIP) {
+            orders.reopened(act, whole.orderId());
+        }
+    }
+
     /** Stands the traveller at its first operation that is not past; without one it is finished. */
     void advance(Act act, Traveller traveller) {
         Operation next = operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
@@ -173,9 +205,7 @@ class Progress {
         if (next == null) {
             traveller.finish(act.at());
             log.event(traveller.chain(), "traveller finished", Map.of("part", traveller.part()));
-            if (traveller.frame() && traveller.orderId() != null) {
-                orders.finished(act, traveller.orderId());
-            }
+            tellOrder(act, traveller);
             events.publishEvent(new TravellerFinished(act, traveller.id(), traveller.serial(), traveller.part()));
         }
     }

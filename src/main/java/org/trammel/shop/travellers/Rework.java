@@ -92,7 +92,7 @@ public class Rework {
             copyContent(old, operations.save(old.again(until.position() + (i + 1) * Operation.SPACING, loop)));
         }
         operations.flush();
-        traveller.takeUpAgain();
+        progress.takeUpAgain(act, traveller);
         progress.advance(act, traveller);
         log.event(
                 traveller.chain(),
@@ -168,6 +168,9 @@ public class Rework {
         travellers.findByParentIdOrderById(travellerId).stream()
                 .filter(child -> child.state().open())
                 .forEach(child -> child.scrap(source));
+        if (!traveller.frame()) {
+            progress.tellOrder(act, traveller);
+        }
         log.event(traveller.chain(), "scrapped", Map.of("part", traveller.part(), "source", source));
     }
 

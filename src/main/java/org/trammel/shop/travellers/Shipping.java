@@ -2,7 +2,6 @@ package org.trammel.shop.travellers;
 
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -76,18 +75,16 @@ public class Shipping {
                     "The serial read from the frame in the box is another one.",
                     "Check box, frame and address; read the serial from the frame.");
         }
-        for (Traveller part : parts(traveller)) {
-            Gate.refuseFirst(unproven(part));
-        }
-        traveller.ship(act.at());
+        List<Traveller> all = parts(traveller);
+        all.forEach(part -> Gate.refuseFirst(unproven(part)));
+        all.forEach(part -> part.ship(act.at()));
         orders.shipped(act, traveller.orderId());
         log.event(traveller.chain(), "shipped", Map.of("order", traveller.orderNumber()));
     }
 
     private List<Traveller> parts(Traveller whole) {
-        Map<String, Traveller> newest = new TreeMap<>();
-        travellers.findByParentIdOrderById(whole.id()).forEach(c -> newest.put(c.part(), c));
-        return Stream.concat(Stream.of(whole), newest.values().stream()).toList();
+        return Stream.concat(Stream.of(whole), travellers.partsInForce(whole.id()).stream())
+                .toList();
     }
 
     private List<Refusal> unproven(Traveller part) {

@@ -13,6 +13,15 @@ interface TravellerRepository extends JpaRepository<Traveller, Long> {
 
     List<Traveller> findByParentIdOrderById(long parentId);
 
+    /** The newest copy of every part of a frame. */
+    @Query("""
+            select t from Traveller t where t.parentId = :wholeId
+              and not exists (select 1 from Traveller later
+                              where later.parentId = t.parentId and later.part = t.part and later.id > t.id)
+            order by t.id
+            """)
+    List<Traveller> partsInForce(long wholeId);
+
     List<Traveller> findByOrderIdOrderById(long orderId);
 
     /** Open travellers whose serial ends so; parts and station checks included. */

@@ -57,6 +57,7 @@ public final class SmallRoute {
     public static final class Op {
 
         private final String code;
+        private String station = "1";
         private Point point = Point.NONE;
         private List<Signer> signers = List.of();
         private @Nullable String qualification;
@@ -81,6 +82,12 @@ public final class SmallRoute {
         public Op witness() {
             point = Point.WITNESS;
             signers = List.of(Signer.SECOND);
+            return this;
+        }
+
+        /** At another station than 1. */
+        public Op at(String station) {
+            this.station = station;
             return this;
         }
 
@@ -195,7 +202,7 @@ public final class SmallRoute {
             return new OperationSheet(
                     code,
                     "operation " + code,
-                    "1",
+                    station,
                     point,
                     signers,
                     qualification,

@@ -1,0 +1,96 @@
+package org.trammel.shop.travellers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.trammel.shop.floor.SmallRoute.op;
+
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.trammel.shop.ShopTest;
+import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.orders.OrderState;
+import org.trammel.shop.orders.Orders;
+import org.trammel.shop.people.Role;
+
+/** What happens to a frame, its parts and its order once every operation is done. */
+@ShopTest
+class FinishedFramesTest {
+
+    @Autowired
+    private ApplicationContext beans;
+
+    @Autowired
+    private Bench bench;
+
+    @Autowired
+    private Shipping shipping;
+
+    @Autowired
+    private Travellers travellers;
+
+    @Autowired
+    private Orders orders;
+
+    private WholeShop shop;
+    private long worker;
+    private long qa;
+
+    @BeforeEach
+    void open() {
+        shop = new WholeShop(beans);
+        worker = shop.hire(Role.STATION_WORKER);
+        qa = shop.hire(Role.QA_LEAD);
+    }
+
+    @Test
+    void aFrameOpenedAgainAfterItsLastOperationIsFinishedOnceMoreAndShipped() {
+        var frame = shop.frame(
+                SmallRoute.of(op("180").step("torque").sheet(), op("200").step("pack").sheet())
+                        .sheet());
+        shop.tickAll(frame, worker);
+        shop.tickAll(frame, worker);
+        assertThat(orders.byId(frame.orderId()).state()).isEqualTo(OrderState.READY_TO_SHIP);
+        shop.clock().pass(Duration.ofHours(1));
+        long packed = step(frame.travellerId(), "200");
+        bench.untick(shop.act(qa), packed, "the box stays open for the manual");
+        assertThat(travellers.head(frame.travellerId()).state()).isEqualTo(TravellerState.IN_WORK);
+        assertThat(orders.byId(frame.orderId()).state()).isEqualTo(OrderState.IN_WORK);
+        bench.tick(shop.act(worker), List.of(packed), null, null);
+        assertThat(orders.byId(frame.orderId()).state()).isEqualTo(OrderState.READY_TO_SHIP);
+        shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
+        assertThat(orders.byId(frame.orderId()).state()).isEqualTo(OrderState.SHIPPED);
+    }
+
+    @Test
+    void theFrameThatLeavesTakesItsPartsWithIt() {
+        var frame = shop.frame(SmallRoute.of(op("170").joins().step("join").sheet())
+                .child("FT", SmallRoute.of(op("150").step("coat").sheet()))
+                .child("SA", SmallRoute.of(op("150").step("coat").sheet()))
+                .sheet());
+        for (String part : List.of("FT", "SA")) {
+            long part150 = travellers.inForce(frame.serial(), part).travellerId();
+            bench.tick(shop.act(worker), List.of(step(part150, "150")), null, null);
+        }
+        shop.tickAll(frame, worker);
+        long front = travellers.inForce(frame.serial(), "FT").travellerId();
+        shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
+        assertThat(travellers.heads(frame.serial()))
+                .extracting(FrameSheet.Head::state)
+                .containsOnly(TravellerState.SHIPPED);
+        assertThat(travellers.inShop()).extracting(FrameSheet.Head::serial).doesNotContain(frame.serial());
+        AtTheBench.refused(
+                () -> bench.untick(shop.act(qa), step(front, "150"), "thin at the head tube"), "is shipped");
+    }
+
+    private long step(long travellerId, String code) {
+        return travellers.strips(List.of(travellerId)).get(travellerId).stream()
+                .filter(o -> o.code().equals(code))
+                .map(o -> travellers.operation(o.operationId()).steps().get(0).stepId())
+                .findFirst()
+                .orElseThrow();
+    }
+}
