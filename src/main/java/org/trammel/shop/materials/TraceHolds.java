@@ -36,7 +36,11 @@ class TraceHolds {
                 places.stream().map(WentInto::serial).collect(Collectors.toCollection(LinkedHashSet::new));
         for (String serial : serials) {
             List<FrameSheet.Head> heads = travellers.heads(serial);
-            Set<Long> joiners = joiners(heads);
+            Set<Long> tookPart = joiners(heads);
+            places.stream()
+                    .filter(place -> place.serial().equals(serial))
+                    .map(WentInto::by)
+                    .forEach(tookPart::add);
             frameOf(heads)
                     .forEach(head -> holds.placeWithin(
                             act,
@@ -47,10 +51,11 @@ class TraceHolds {
                                     HoldReason.LOT_TRACE,
                                     "Lot " + lot + " was blocked: " + reason,
                                     lot,
-                                    joiners)));
+                                    tookPart)));
         }
     }
 
+    /** Who joined the frame; neither they nor whoever put the lot in lift the hold. */
     private Set<Long> joiners(List<FrameSheet.Head> heads) {
         Set<Long> people = new HashSet<>();
         for (FrameSheet.Head head : heads) {

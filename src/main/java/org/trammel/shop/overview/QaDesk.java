@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
@@ -17,6 +18,7 @@ import org.trammel.shop.records.CheckpointSheet;
 import org.trammel.shop.records.Checkpoints;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.OnTheFloor;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
@@ -125,7 +127,7 @@ class QaDesk {
     }
 
     private static boolean mayBeFreed(FrameSheet.HoldLine h, OnTheFloor.AtHandNow o, Map<Long, Set<Long>> freed) {
-        boolean about = h.operationId() == null || h.operationId() == o.operationId();
+        boolean about = h.scope() != HoldScope.OPERATION || o.operationId() == Objects.requireNonNull(h.operationId());
         return about
                 && !o.irreversible()
                 && o.state() != OperationState.AT_POINT

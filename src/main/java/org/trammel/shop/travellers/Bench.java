@@ -139,7 +139,7 @@ public class Bench {
         List<Step> all = steps.findByOperationIdOrderByPosition(operation.id());
         requireOrder(all, step, reason);
         if (step.irreversible() || operation.irreversible()) {
-            Gate.refuseFirst(gate.held(traveller, operation, "go on"));
+            Gate.refuseFirst(gate.heldForGood(traveller, operation, "go on"));
         }
         if (step.photo() && !photos.existsByStepId(step.id())) {
             throw Refusal.state(

@@ -81,7 +81,22 @@ class Gate {
     }
 
     List<Refusal> held(Traveller traveller, Operation operation, String verb, List<Hold> open) {
-        return covering(traveller, operation, open).stream()
+        return refusals(traveller, operation, verb, covering(traveller, operation, open));
+    }
+
+    /** Every open hold that covers the operation, freed or not: what cannot be undone waits for all of them. */
+    List<Refusal> heldForGood(Traveller traveller, Operation operation, String verb) {
+        return refusals(
+                traveller,
+                operation,
+                verb,
+                holds.openOn(traveller.serial()).stream()
+                        .filter(h -> h.covers(traveller, operation))
+                        .toList());
+    }
+
+    private static List<Refusal> refusals(Traveller traveller, Operation operation, String verb, List<Hold> covering) {
+        return covering.stream()
                 .map(h -> Refusal.state(
                         "Operation " + operation.called() + " of " + traveller.mark() + " cannot " + verb + ".",
                         "The frame is on hold, " + h.reason().word() + ": " + h.words(),

@@ -107,6 +107,13 @@ class Hold {
         liftWords = words;
     }
 
+    /** The operation goes on or is done, and the hold stays: from now on it holds what follows in the part. */
+    void reachOn() {
+        if (scope == HoldScope.OPERATION) {
+            scope = HoldScope.PART;
+        }
+    }
+
     boolean open() {
         return liftedAt == null;
     }

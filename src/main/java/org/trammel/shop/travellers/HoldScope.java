@@ -6,6 +6,6 @@ public enum HoldScope {
     FRAME,
     /** One part, such as the swing arm. */
     PART,
-    /** One operation. */
+    /** One operation, until it is done or goes on under the hold; from then on the part. */
     OPERATION
 }

@@ -119,9 +119,11 @@ public class Holds {
                     "Choose the operation, or hold the frame.");
         }
         String words = Bench.required(request.words(), "words", "The hold was not placed.");
+        HoldScope scope =
+                request.operationId() == null ? request.scope() : scope(request, traveller, request.operationId());
         Hold hold = holds.save(new Hold(
                 traveller,
-                request.scope(),
+                scope,
                 request.operationId(),
                 request.reason(),
                 new Hold.Origin(words, request.source(), act.by(), act.at(), request.causers())));
@@ -131,9 +133,22 @@ public class Holds {
                 Map.of(
                         "hold", hold.id(),
                         "reason", request.reason().name(),
-                        "scope", request.scope().name(),
+                        "scope", scope.name(),
                         "source", request.source()));
         return hold.id();
+    }
+
+    /** What was done is not held by closing its own gate any more: the hold reaches what follows in the part. */
+    private HoldScope scope(Request request, Traveller traveller, long operationId) {
+        Operation operation = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        if (operation.travellerId() != traveller.id()) {
+            throw Refusal.input(
+                    "operation",
+                    "The hold was not placed.",
+                    "Operation " + operation.called() + " belongs to another frame or part.",
+                    "Choose one of " + traveller.mark() + ", or hold the frame.");
+        }
+        return request.scope() == HoldScope.OPERATION && operation.state().past() ? HoldScope.PART : request.scope();
     }
 
     /**
@@ -258,8 +273,21 @@ public class Holds {
                     "Operation " + operation.called() + " cannot be undone once begun.",
                     "Lift the hold first, or wait.");
         }
+        requireReached(hold, operation, deed);
         String said = Bench.required(reason, "reason", "The operation was not freed.");
+        hold.reachOn();
         freed.save(new HoldFreed(holdId, operationId, act.by(), act.at(), said));
         log.event(chain(hold), "operation freed under hold", Map.of("hold", holdId, "operation", operationId));
+    }
+
+    private void requireReached(Hold hold, Operation operation, String deed) {
+        Traveller traveller = travellers.findById(operation.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        if (!hold.serial().equals(traveller.serial()) || !hold.covers(traveller, operation)) {
+            throw Refusal.state(
+                    deed + " is not needed.", "The hold does not reach this operation.", "Open the frame again.");
+        }
+        if (freed.existsByHoldIdAndOperationId(hold.id(), operation.id())) {
+            throw Refusal.stale(deed + " is not needed.", "It was freed before.", "Open the frame again.");
+        }
     }
 }

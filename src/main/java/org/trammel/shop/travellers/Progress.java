@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.orders.OrderState;
@@ -151,8 +152,14 @@ class Progress {
         }
     }
 
-    /** Starts a clock by an event at the device's time, as far as it can be believed. */
-    void start(Act act, Traveller traveller, FrameClock clock, @org.jspecify.annotations.Nullable Long stepId) {
+    /**
+     * Starts a clock by an event at the device's time, as far as it can be believed. Where everything it gates has begun
+     * already, because its start was only recorded anew, nothing waits for it.
+     */
+    void start(Act act, Traveller traveller, FrameClock clock, @Nullable Long stepId) {
+        if (nothingWaitsFor(clock, traveller)) {
+            return;
+        }
         Instant earliest = EventTime.earliest(act);
         clock.start(earliest, act.at(), stepId);
         log.event(
@@ -193,6 +200,15 @@ class Progress {
         } else if (!ready && state == OrderState.READY_TO_SHIP) {
             orders.reopened(act, whole.orderId());
         }
+    }
+
+    private boolean nothingWaitsFor(FrameClock clock, Traveller traveller) {
+        List<Operation> gated = clock.gates().isEmpty()
+                ? List.of()
+                : operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
+                        .filter(o -> clock.gates(o.code()) && o.state() != OperationState.REPEATED)
+                        .toList();
+        return !gated.isEmpty() && gated.stream().noneMatch(o -> o.state() == OperationState.WAITING);
     }
 
     /** Stands the traveller at its first operation that is not past; without one it is finished. */

@@ -21,6 +21,7 @@ public class Rework {
     private final StepRepository steps;
     private final CharacteristicRepository characteristics;
     private final FrameClockRepository clocks;
+    private final HoldRepository holds;
     private final Progress progress;
     private final Crewed crewed;
     private final ActLog log;
@@ -32,6 +33,7 @@ public class Rework {
             StepRepository steps,
             CharacteristicRepository characteristics,
             FrameClockRepository clocks,
+            HoldRepository holds,
             Progress progress,
             Crewed crewed,
             ActLog log) {
@@ -41,6 +43,7 @@ public class Rework {
         this.steps = steps;
         this.characteristics = characteristics;
         this.clocks = clocks;
+        this.holds = holds;
         this.progress = progress;
         this.crewed = crewed;
         this.log = log;
@@ -92,6 +95,10 @@ public class Rework {
             copyContent(old, operations.save(old.again(until.position() + (i + 1) * Operation.SPACING, loop)));
         }
         operations.flush();
+        holds.openOn(traveller.serial()).stream()
+                .filter(h -> !h.source().equals(source)
+                        && span.stream().anyMatch(o -> Long.valueOf(o.id()).equals(h.operationId())))
+                .forEach(Hold::reachOn);
         progress.takeUpAgain(act, traveller);
         progress.advance(act, traveller);
         log.event(

@@ -125,6 +125,11 @@ public final class SmallRoute {
             return step(text, null);
         }
 
+        public Op step(StepSheet step) {
+            steps.add(step);
+            return this;
+        }
+
         public Op step(String text, @Nullable String startsClock) {
             steps.add(new StepSheet(text, "", false, false, null, startsClock, null));
             return this;

@@ -92,8 +92,7 @@ public final class WholeShop {
         long order = order(number, serial, design);
         long drawing = drawing(design, 1, nominals);
         release.release(act(hire(Role.OWNER)), order, drawing, routeRevisionId);
-        return new Frame(
-                order, design, number, travellers.inForce(serial, "").travellerId(), serial);
+        return new Frame(order, design, number, travellers.inForce(serial, "").travellerId(), serial);
     }
 
     private long order(String number, String serial, long design) {

@@ -36,13 +36,13 @@ class LotsOnTheFloorTest {
     private Travellers travellers;
 
     @Autowired
+    private Holds holds;
+
+    @Autowired
     private Lots lots;
 
     @Autowired
     private LotRegister register;
-
-    @Autowired
-    private Holds holds;
 
     @Autowired
     private TestCrew crew;
@@ -144,6 +144,21 @@ class LotsOnTheFloorTest {
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("took part");
         assertThat(holds.lift(floor.act(qa), hold, "penetrant clear")).isTrue();
+    }
+
+    @Test
+    void whoPutABlockedLotIntoAFrameDoesNotLiftItsHold() {
+        Frame frame = frame();
+        long both = floor.hire(Role.QA_LEAD, Role.WELDER);
+        String tube = rack.released(Rack.tube("AL6061"));
+        FrameSheet.StepLine step = floor.at(frame).steps().get(0);
+        bench.tick(floor.act(both), List.of(step.stepId()), tube, null);
+        register.block(floor.act(qa), tube, "maker's letter");
+        long hold = travellers.holdsOf(frame.serial()).get(0).holdId();
+        assertThatThrownBy(() -> holds.lift(floor.act(both), hold, "spectrometer: right alloy"))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refused -> assertThat(refused.why()).contains("took part"));
+        assertThat(holds.lift(floor.act(qa), hold, "spectrometer: right alloy")).isTrue();
     }
 
     @Test

@@ -48,9 +48,9 @@ class FinishedFramesTest {
 
     @Test
     void aFrameOpenedAgainAfterItsLastOperationIsFinishedOnceMoreAndShipped() {
-        var frame = shop.frame(
-                SmallRoute.of(op("180").step("torque").sheet(), op("200").step("pack").sheet())
-                        .sheet());
+        var frame = shop.frame(SmallRoute.of(
+                        op("180").step("torque").sheet(), op("200").step("pack").sheet())
+                .sheet());
         shop.tickAll(frame, worker);
         shop.tickAll(frame, worker);
         assertThat(orders.byId(frame.orderId()).state()).isEqualTo(OrderState.READY_TO_SHIP);
@@ -82,8 +82,7 @@ class FinishedFramesTest {
                 .extracting(FrameSheet.Head::state)
                 .containsOnly(TravellerState.SHIPPED);
         assertThat(travellers.inShop()).extracting(FrameSheet.Head::serial).doesNotContain(frame.serial());
-        AtTheBench.refused(
-                () -> bench.untick(shop.act(qa), step(front, "150"), "thin at the head tube"), "is shipped");
+        AtTheBench.refused(() -> bench.untick(shop.act(qa), step(front, "150"), "thin at the head tube"), "is shipped");
     }
 
     private long step(long travellerId, String code) {
