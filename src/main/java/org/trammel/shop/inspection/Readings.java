@@ -1,11 +1,13 @@
 package org.trammel.shop.inspection;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -27,13 +29,21 @@ import org.trammel.shop.travellers.Evidence;
 public class Readings {
 
     private final ReadingRepository readings;
+    private final ColdSetRepository coldSets;
     private final Evidence evidence;
     private final Gauges gauges;
     private final Settings settings;
     private final Judge judge;
 
-    Readings(ReadingRepository readings, Evidence evidence, Gauges gauges, Settings settings, Judge judge) {
+    Readings(
+            ReadingRepository readings,
+            ColdSetRepository coldSets,
+            Evidence evidence,
+            Gauges gauges,
+            Settings settings,
+            Judge judge) {
         this.readings = readings;
+        this.coldSets = coldSets;
         this.evidence = evidence;
         this.gauges = gauges;
         this.settings = settings;
@@ -85,6 +95,8 @@ public class Readings {
                     "A correction took its place before.",
                     "Correct the newest one.");
         }
+        Evidence.Wanted wanted = evidence.readable(act, characteristicId);
+        requireStanding(wanted, readingId);
         if (reason.isBlank() || reason.length() > 1000) {
             throw Refusal.input(
                     "reason",
@@ -92,7 +104,36 @@ public class Readings {
                     reason.isBlank() ? "No reason was given." : "The reason is longer than 1000 characters.",
                     "Say in a few words what was wrong.");
         }
-        return take(act, evidence.readable(act, characteristicId), input, readingId, reason.strip());
+        return take(act, wanted, input, readingId, reason.strip());
+    }
+
+    /**
+     * A correction judges in the place of what it corrects, so only a reading that judges now can be corrected: the
+     * newest one, or either of a pair by two people.
+     */
+    private void requireStanding(Evidence.Wanted wanted, long readingId) {
+        Long newest = wanted.readingId();
+        boolean ofPair = wanted.secondPerson()
+                && wanted.state() == CharacteristicState.CONFORMING
+                && newest != null
+                && before(wanted.characteristicId(), newest)
+                        .filter(r -> r.readingId() == readingId)
+                        .isPresent();
+        if (newest == null || newest != readingId && !ofPair) {
+            throw Refusal.stale(
+                    "The reading is not corrected.",
+                    newest == null
+                            ? "It no longer judges: the part was changed since and is to be read again."
+                            : "It no longer judges: the characteristic was read again after it.",
+                    newest == null ? "Read it anew." : "Correct the newest reading, or read it anew.");
+        }
+    }
+
+    /** The reading that stands before another of the same characteristic. */
+    private Optional<ReadingLine> before(long characteristicId, long readingId) {
+        return standing(characteristicId).stream()
+                .filter(r -> r.readingId() < readingId)
+                .reduce((earlier, later) -> later);
     }
 
     private ReadingLine repeated(Act act) {
@@ -111,6 +152,7 @@ public class Readings {
         requireAnotherPerson(act, wanted, replaces);
         BigDecimal value = reduce(wanted, input.raw());
         Reading.Judged judged = judge.of(wanted, value, means);
+        CharacteristicState state = state(act, wanted, judged.verdict(), replaces);
         Reading reading = readings.save(new Reading(
                 act,
                 wanted,
@@ -118,7 +160,7 @@ public class Readings {
                 new Reading.Taken(
                         input.raw(), value, input.temperatureDegC(), input.confirmed(), alike, replaces, reason),
                 judged));
-        evidence.judged(act, wanted.characteristicId(), state(act, wanted, judged.verdict(), replaces), reading.id());
+        evidence.judged(act, wanted.characteristicId(), state, reading.id());
         return ReadingLine.of(reading, false);
     }
 
@@ -232,10 +274,16 @@ public class Readings {
     /** True if another person has read it, conforming, right before this reading, and that reading still stands. */
     private boolean secondReading(Act act, Evidence.Wanted wanted, @Nullable Long replaces) {
         if (replaces != null) {
-            List<ReadingLine> standing = standing(wanted.characteristicId());
-            return standing.stream()
-                    .anyMatch(r ->
-                            r.readingId() != replaces && r.personId() != act.by() && r.verdict() == Verdict.CONFORMING);
+            Instant bent = coldSets.findByOperationIdInOrderById(List.of(wanted.operationId())).stream()
+                    .map(ColdSet::at)
+                    .reduce((earlier, later) -> later)
+                    .orElse(Instant.MIN);
+            return standing(wanted.characteristicId()).stream()
+                    .filter(r -> r.readingId() != replaces)
+                    .reduce((earlier, later) -> later)
+                    .filter(r -> r.personId() != act.by() && r.verdict() == Verdict.CONFORMING)
+                    .filter(r -> r.at().isAfter(bent))
+                    .isPresent();
         }
         return wanted.state() == CharacteristicState.FIRST_READ;
     }

@@ -166,6 +166,11 @@ public final class SmallRoute {
             return characteristic(code, tolerance, Rule.PLAIN, "CALLIPER", true, null, 0, true, true);
         }
 
+        public Op characteristic(CharacteristicSheet wanted) {
+            characteristics.add(wanted);
+            return this;
+        }
+
         private Op characteristic(
                 String code,
                 String tolerance,

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.BeanFactory;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.GeneratedKeyHolder;
+import org.springframework.test.util.ReflectionTestUtils;
 import org.trammel.calc.marks.SerialNumber;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.TestCrew;
@@ -57,6 +58,7 @@ public final class WholeShop {
     private final Readings readings;
     private final GaugeRegister gauges;
     private final Qualifications qualifications;
+    private final Object clockWatch;
 
     public WholeShop(BeanFactory beans) {
         jdbc = beans.getBean(JdbcClient.class);
@@ -68,6 +70,7 @@ public final class WholeShop {
         readings = beans.getBean(Readings.class);
         gauges = beans.getBean(GaugeRegister.class);
         qualifications = beans.getBean(Qualifications.class);
+        clockWatch = beans.getBean("clockWatch");
     }
 
     /** A frame in the shop. */
@@ -336,6 +339,11 @@ public final class WholeShop {
                 act(by),
                 characteristicId,
                 new Readings.Input(Arrays.stream(values).map(BigDecimal::new).toList(), gauge, null, true));
+    }
+
+    /** What the service does by itself every few seconds: it looks which windows have closed. */
+    public void lookAtClocks() {
+        ReflectionTestUtils.invokeMethod(clockWatch, "look");
     }
 
     public TestClock clock() {
