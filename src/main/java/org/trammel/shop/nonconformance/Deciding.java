@@ -1,13 +1,13 @@
 package org.trammel.shop.nonconformance;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -103,7 +103,10 @@ public class Deciding {
         Nonconformance n = find(id);
         n.requireUndecided("decided");
         Person person = mayDecide(act, n, "The decision was not put forward.");
-        requireComplete(n, proposal);
+        ProposalCheck.requireComplete(n, proposal, settings.today());
+        if (proposal.decision() == Decision.CLEARED) {
+            requireConforming(n, "The decision was not put forward.");
+        }
         n.propose(proposal);
         log.event(
                 chain(n),
@@ -125,16 +128,18 @@ public class Deciding {
                     n.number() + " is " + n.state().word() + ".",
                     "Open it again to see where it stands.");
         }
-        return agreeAs(act, n, mayDecide(act, n, "The decision was not agreed to."));
+        Person person = mayDecide(act, n, "The decision was not agreed to.");
+        if (rolesOf(person, n).isEmpty()) {
+            throw Refusal.person(
+                    "The decision was not agreed to.",
+                    "It wants no agreement that " + person.name() + " could still give.",
+                    "Call whoever must still agree.");
+        }
+        return agreeAs(act, n, person);
     }
 
     private boolean agreeAs(Act act, Nonconformance n, Person person) {
-        Set<Role> mine = EnumSet.noneOf(Role.class);
-        for (Role role : required(n)) {
-            if (holds(person, role, n)) {
-                mine.add(role);
-            }
-        }
+        Set<Role> mine = rolesOf(person, n);
         mine.forEach(role -> agreements.save(new Agreement(n, person, role, act)));
         agreements.flush();
         log.event(
@@ -145,15 +150,46 @@ public class Deciding {
                         n.id(),
                         "as",
                         mine.stream().map(Enum::name).toList()));
-        Set<Role> agreed = agreements.findByNonconformanceIdOrderById(n.id()).stream()
-                .filter(a -> a.decisionNumber() == n.decisionNumber())
-                .map(Agreement::agreedAs)
-                .collect(Collectors.toSet());
+        Set<Role> agreed = given(n).stream().map(Agreement::agreedAs).collect(Collectors.toSet());
         if (!agreed.containsAll(required(n))) {
             return false;
         }
         carryOut(act, n);
         return true;
+    }
+
+    /** Agreements given to the decision that is put forward now. */
+    private List<Agreement> given(Nonconformance n) {
+        return agreements.findByNonconformanceIdOrderById(n.id()).stream()
+                .filter(a -> a.decisionNumber() == n.decisionNumber())
+                .toList();
+    }
+
+    /**
+     * The roles still wanted that somebody agrees in. Where two roles must agree, one person speaks for both only if
+     * nobody else is here who could speak for either.
+     */
+    private Set<Role> rolesOf(Person person, Nonconformance n) {
+        List<Agreement> given = given(n);
+        if (given.stream().anyMatch(a -> a.personId() == person.id())) {
+            return Set.of();
+        }
+        Set<Role> mine = EnumSet.noneOf(Role.class);
+        required(n).stream().filter(role -> holds(person, role, n)).forEach(mine::add);
+        given.forEach(a -> mine.remove(a.agreedAs()));
+        if (mine.size() > 1) {
+            Set<Long> causers = opening.causers(n);
+            List<Person> others = crew.active().stream()
+                    .filter(p -> p.id() != person.id() && p.maySign() && !causers.contains(p.id()))
+                    .toList();
+            for (Role role : mine) {
+                if (others.stream().anyMatch(p -> holds(p, role, n))) {
+                    mine.remove(role);
+                    break;
+                }
+            }
+        }
+        return mine;
     }
 
     /** Roles that must agree to the decision put forward. */
@@ -216,51 +252,14 @@ public class Deciding {
         return person.is(role) || role == Role.QA_LEAD && crew.standsInForQaLead(person.id(), opening.causers(n));
     }
 
-    private void requireComplete(Nonconformance n, Proposal p) {
-        String what = "The decision was not put forward.";
-        if (p.words().isBlank() || p.words().length() > 1000) {
-            throw Refusal.input(
-                    "words",
-                    what,
-                    p.words().isBlank() ? "No reason was given." : "The reason is longer than 1000 characters.",
-                    "Say why, and what is to be done.");
-        }
-        if (p.decision().loops() && blank(p.fromCode())) {
-            throw Refusal.input(
-                    "from", what, "It does not say which operations are done over.", "Choose the first of them.");
-        }
-        if (p.decision() == Decision.CLEARED) {
-            requireConforming(n, what);
-        }
-        if (p.decision() == Decision.CONCESSION) {
-            if (n.characteristicId() == null) {
-                throw Refusal.state(
-                        what,
-                        n.number() + " is about no characteristic that a concession could release.",
-                        "Decide on rework, repair or scrap, or open one for the characteristic.");
-            }
-            if (blank(p.limits()) || p.expiresOn() == null) {
-                throw Refusal.input(
-                        "limits",
-                        what,
-                        "A concession says how far it reaches and until when it may be used.",
-                        "Enter limits and last day.");
-            }
-            if (p.expiresOn().isBefore(settings.today())) {
-                throw Refusal.input(
-                        "expiresOn", what, "The last day, " + p.expiresOn() + ", is past.", "Enter a day to come.");
-            }
-            if (p.changesWhatWasOrdered() && blank(p.customerAgreement())) {
-                throw Refusal.input(
-                        "customerAgreement",
-                        what,
-                        "Dimension, looks or weight differ from what was ordered, and the customer has not agreed.",
-                        "Ask the customer, then enter who agreed, when and how.");
-            }
-        }
-        if (negative(p.hours()) || negative(p.materialCost())) {
-            throw Refusal.input(
-                    "hours", what, "Hours and cost cannot be below zero.", "Enter what it costs, or nothing.");
+    /** What was put forward may have waited for an agreement longer than it may be used. */
+    private void requireInTime(Act act, Nonconformance n) {
+        LocalDate last = n.expiresOn();
+        if (n.decision() == Decision.CONCESSION && last != null && last.isBefore(settings.dayOf(act.at()))) {
+            throw Refusal.state(
+                    "The concession was not agreed to.",
+                    "Its last day, " + last + ", is past.",
+                    "Put the decision forward again with a later day.");
         }
     }
 
@@ -279,15 +278,8 @@ public class Deciding {
         }
     }
 
-    private static boolean blank(@Nullable String words) {
-        return words == null || words.isBlank();
-    }
-
-    private static boolean negative(@Nullable BigDecimal number) {
-        return number != null && number.signum() < 0;
-    }
-
     private void carryOut(Act act, Nonconformance n) {
+        requireInTime(act, n);
         n.decided(act.at());
         String words = n.number() + " decided: " + n.decision().word();
         switch (n.decision()) {

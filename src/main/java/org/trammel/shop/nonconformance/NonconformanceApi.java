@@ -1,7 +1,10 @@
 package org.trammel.shop.nonconformance;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -12,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
 
 /** Nonconformances for programs: the same verbs and checks as the sheets. */
 @RestController
@@ -34,11 +38,67 @@ class NonconformanceApi {
             long operationId,
             @Nullable Long characteristicId,
             @Nullable String faultCode,
-            String words) {}
+            @Nullable String words) {}
 
-    record Words(String words) {}
+    record Words(@Nullable String words) {
 
-    record Fault(String faultCode) {}
+        String said() {
+            return words == null ? "" : words;
+        }
+    }
+
+    record Fault(@Nullable String faultCode) {}
+
+    record Proposed(
+            @Nullable Decision decision,
+
+            @Schema(description = "why, and what is to be done") @Nullable
+            String words,
+
+            @Schema(description = "rework, repair, return: code of the first operation done over") @Nullable
+            String fromCode,
+
+            @Schema(description = "concession: how far it reaches") @Nullable
+            String limits,
+
+            @Schema(description = "concession: last day it may be used") @Nullable
+            LocalDate expiresOn,
+
+            @Schema(description = "dimension, looks or weight differ from the order") @Nullable
+            Boolean changesWhatWasOrdered,
+
+            @Schema(description = "who of the customer agreed, when and how") @Nullable
+            String customerAgreement,
+
+            @Schema(description = "more loops than the route allows") @Nullable
+            Boolean beyondLimit,
+
+            @Schema(description = "h") @Nullable BigDecimal hours,
+
+            @Schema(description = "in the shop's currency") @Nullable
+            BigDecimal materialCost) {
+
+        Proposal proposal() {
+            if (decision == null) {
+                throw Refusal.input(
+                        "decision",
+                        "The decision was not put forward.",
+                        "No decision is chosen.",
+                        "Choose what becomes of it.");
+            }
+            return new Proposal(
+                    decision,
+                    words == null ? "" : words.strip(),
+                    fromCode,
+                    limits,
+                    expiresOn,
+                    Boolean.TRUE.equals(changesWhatWasOrdered),
+                    customerAgreement,
+                    Boolean.TRUE.equals(beyondLimit),
+                    hours,
+                    materialCost);
+        }
+    }
 
     @GetMapping
     @Operation(summary = "A page of nonconformances, newest first; go on with the last id as before.")
@@ -55,22 +115,27 @@ class NonconformanceApi {
     @PostMapping
     @Operation(summary = "Opens one by hand; a hold of the operation stands until it is decided.")
     NonconformanceLine open(Act act, @RequestBody OpenRequest r) {
-        String number =
-                opening.byHand(act, r.travellerId(), r.operationId(), r.characteristicId(), r.faultCode(), r.words());
+        String number = opening.byHand(
+                act,
+                r.travellerId(),
+                r.operationId(),
+                r.characteristicId(),
+                r.faultCode(),
+                r.words() == null ? "" : r.words());
         return deciding.byId(Long.parseLong(number.substring("NC-".length())));
     }
 
     @PostMapping("/{id}/fault")
     @Operation(summary = "Names the operation at fault.")
     NonconformanceLine blame(Act act, @PathVariable long id, @RequestBody Fault fault) {
-        deciding.blame(act, id, fault.faultCode());
+        deciding.blame(act, id, fault.faultCode() == null ? "" : fault.faultCode());
         return deciding.byId(id);
     }
 
     @PostMapping("/{id}/decision")
     @Operation(summary = "Puts a decision forward; carried out when all who must agree have agreed. Hours in h.")
-    NonconformanceLine propose(Act act, @PathVariable long id, @RequestBody Proposal proposal) {
-        deciding.propose(act, id, proposal);
+    NonconformanceLine propose(Act act, @PathVariable long id, @RequestBody Proposed proposed) {
+        deciding.propose(act, id, proposed.proposal());
         return deciding.byId(id);
     }
 
@@ -84,7 +149,7 @@ class NonconformanceApi {
     @PostMapping("/{id}/closing")
     @Operation(summary = "Closes one whose decision was carried out.")
     NonconformanceLine close(Act act, @PathVariable long id, @RequestBody Words words) {
-        deciding.close(act, id, words.words());
+        deciding.close(act, id, words.said());
         return deciding.byId(id);
     }
 }

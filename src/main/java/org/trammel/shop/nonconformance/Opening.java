@@ -22,6 +22,7 @@ import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.Holds;
+import org.trammel.shop.travellers.TravellerState;
 import org.trammel.shop.travellers.Travellers;
 
 /** Opens nonconformances: by itself when evidence is refused, or by anybody who sees something. */
@@ -141,7 +142,16 @@ public class Opening {
                     words.isBlank() ? "Nothing was said." : "It is longer than 1000 characters.",
                     "Say in a few words what was seen.");
         }
+        requireOpen(head);
         FrameSheet.OperationLine operation = travellers.operation(operationId).line();
+        String fault = faultCode == null || faultCode.isBlank() ? operation.code() : faultCode.strip();
+        if (evidence.operationsOf(travellerId, fault).isEmpty()) {
+            throw Refusal.input(
+                    "faultCode",
+                    "No nonconformance was opened.",
+                    "The traveller has no operation " + fault + ".",
+                    "Choose one of its operations, or leave it open.");
+        }
         Evidence.Wanted wanted = characteristicId == null ? null : evidence.wanted(characteristicId);
         if (wanted != null && wanted.operationId() != operationId) {
             throw Refusal.input(
@@ -161,9 +171,20 @@ public class Opening {
                                 characteristicId,
                                 wanted == null ? null : wanted.code(),
                                 wanted == null ? null : wanted.readingId()),
-                        faultCode == null || faultCode.isBlank() ? operation.code() : faultCode.strip(),
+                        fault,
                         words.strip())
                 .number();
+    }
+
+    private static void requireOpen(FrameSheet.Head head) {
+        if (!head.state().open()) {
+            throw Refusal.state(
+                    "No nonconformance was opened.",
+                    head.mark() + " is " + head.state().word() + ".",
+                    head.state() == TravellerState.WITHDRAWN
+                            ? "Open the frame again: the traveller of the newer revision takes over."
+                            : "A frame that comes back to the shop comes back on an order of its own.");
+        }
     }
 
     private Nonconformance open(Act act, Nonconformance.Found found, String faultCode, String words) {

@@ -282,7 +282,7 @@ public class Evidence {
         return people;
     }
 
-    /** The operations of a traveller by that code, loops included, that are not waiting. */
+    /** The operations of a traveller by that code, loops included. */
     @Transactional(readOnly = true)
     public List<Long> operationsOf(long travellerId, String code) {
         return operations.findByTravellerIdOrderByPosition(travellerId).stream()

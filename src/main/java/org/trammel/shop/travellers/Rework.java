@@ -1,5 +1,6 @@
 package org.trammel.shop.travellers;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Service;
@@ -60,10 +61,11 @@ public class Rework {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public void repeat(Act act, String fromCode, long untilOperationId, String source, boolean beyondLimit) {
-        Operation until = operations.findById(untilOperationId).orElseThrow(() -> Bench.noSuch("operation"));
-        Traveller traveller = travellers.findById(until.travellerId()).orElseThrow();
+        Operation found = operations.findById(untilOperationId).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller traveller = travellers.findById(found.travellerId()).orElseThrow();
         traveller.requireOpen("reworked");
         List<Operation> all = operations.findByTravellerIdOrderByPosition(traveller.id());
+        Operation until = inForce(all, found);
         Operation from = all.stream()
                 .filter(o -> o.code().equals(fromCode)
                         && o.position() <= until.position()
@@ -75,14 +77,14 @@ public class Rework {
                         "The traveller of " + traveller.mark() + " has no operation " + fromCode + " before operation "
                                 + until.called() + ".",
                         "Choose one of the operations that were done."));
-        List<Operation> span = all.stream()
-                .filter(o -> o.position() >= from.position() && o.position() <= until.position())
-                .filter(o -> o.state() != OperationState.REPEATED)
-                .toList();
+        List<Operation> span = done(all, from, until);
+        if (span.isEmpty()) {
+            log.event(traveller.chain(), "loop put in before", Map.of("from", from.id(), "source", source));
+            return;
+        }
+        int after = span.get(span.size() - 1).position();
         span.forEach(o -> requireLimit(all, o, traveller, beyondLimit));
-        all.stream()
-                .filter(o -> o.position() > until.position())
-                .forEach(o -> o.moveDown(span.size() * Operation.SPACING));
+        all.stream().filter(o -> o.position() > after).forEach(o -> o.moveDown(span.size() * Operation.SPACING));
         for (int i = 0; i < span.size(); i++) {
             Operation old = span.get(i);
             old.doneOver(source);
@@ -92,7 +94,7 @@ public class Rework {
                             .mapToInt(Operation::loop)
                             .max()
                             .orElse(0);
-            copyContent(old, operations.save(old.again(until.position() + (i + 1) * Operation.SPACING, loop)));
+            copyContent(old, operations.save(old.again(after + (i + 1) * Operation.SPACING, loop)));
         }
         operations.flush();
         holds.openOn(traveller.serial()).stream()
@@ -110,6 +112,28 @@ public class Rework {
                         "until", until.id(),
                         "source", source,
                         "beyondLimit", beyondLimit));
+    }
+
+    /** Where the operation a fault was found at is done over already, its newest loop. */
+    private static Operation inForce(List<Operation> all, Operation found) {
+        return found.state() != OperationState.REPEATED
+                ? found
+                : all.stream()
+                        .filter(o -> o.code().equals(found.code()) && o.state() != OperationState.REPEATED)
+                        .findFirst()
+                        .orElse(found);
+    }
+
+    /** The operations of a span that have begun; those that wait are done anyway. */
+    private static List<Operation> done(List<Operation> all, Operation from, Operation until) {
+        List<Operation> span = new ArrayList<>(all.stream()
+                .filter(o -> o.position() >= from.position() && o.position() <= until.position())
+                .filter(o -> o.state() != OperationState.REPEATED)
+                .toList());
+        while (!span.isEmpty() && span.get(span.size() - 1).state() == OperationState.WAITING) {
+            span.remove(span.size() - 1);
+        }
+        return span;
     }
 
     private static void requireLimit(List<Operation> all, Operation operation, Traveller traveller, boolean beyond) {
@@ -171,6 +195,9 @@ public class Rework {
     @Transactional(propagation = Propagation.MANDATORY)
     public void scrap(Act act, long travellerId, String source) {
         Traveller traveller = travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller"));
+        if (traveller.state() == TravellerState.SCRAPPED) {
+            return;
+        }
         traveller.scrap(source);
         travellers.findByParentIdOrderById(travellerId).stream()
                 .filter(child -> child.state().open())

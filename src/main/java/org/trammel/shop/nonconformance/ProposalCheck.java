@@ -1,0 +1,90 @@
+package org.trammel.shop.nonconformance;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.records.Refusal;
+
+/** What a decision put forward must say. */
+final class ProposalCheck {
+
+    private static final int LONGEST_CODE = 12;
+    private static final BigDecimal MOST_HOURS = BigDecimal.valueOf(1000);
+    private static final BigDecimal MOST_COST = BigDecimal.valueOf(1_000_000);
+
+    private ProposalCheck() {}
+
+    /** Refuses a decision that does not say everything its kind must say, or says what cannot be kept. */
+    static void requireComplete(Nonconformance n, Proposal p, LocalDate today) {
+        String what = "The decision was not put forward.";
+        if (p.words().isBlank() || p.words().length() > 1000) {
+            throw Refusal.input(
+                    "words",
+                    what,
+                    p.words().isBlank() ? "No reason was given." : "The reason is longer than 1000 characters.",
+                    "Say why, and what is to be done.");
+        }
+        if (p.fromCode() != null && p.fromCode().length() > LONGEST_CODE) {
+            throw Refusal.input(
+                    "from",
+                    what,
+                    "No operation has a code of that length.",
+                    "Choose one of the operations that were done.");
+        }
+        requireShort("limits", what, p.limits());
+        requireShort("customerAgreement", what, p.customerAgreement());
+        if (p.decision().loops() && blank(p.fromCode())) {
+            throw Refusal.input(
+                    "from", what, "It does not say which operations are done over.", "Choose the first of them.");
+        }
+        if (p.decision() == Decision.CONCESSION) {
+            if (n.characteristicId() == null) {
+                throw Refusal.state(
+                        what,
+                        n.number() + " is about no characteristic that a concession could release.",
+                        "Decide on rework, repair or scrap, or open one for the characteristic.");
+            }
+            if (blank(p.limits()) || p.expiresOn() == null) {
+                throw Refusal.input(
+                        "limits",
+                        what,
+                        "A concession says how far it reaches and until when it may be used.",
+                        "Enter limits and last day.");
+            }
+            if (p.expiresOn().isBefore(today)) {
+                throw Refusal.input(
+                        "expiresOn", what, "The last day, " + p.expiresOn() + ", is past.", "Enter a day to come.");
+            }
+            if (p.changesWhatWasOrdered() && blank(p.customerAgreement())) {
+                throw Refusal.input(
+                        "customerAgreement",
+                        what,
+                        "Dimension, looks or weight differ from what was ordered, and the customer has not agreed.",
+                        "Ask the customer, then enter who agreed, when and how.");
+            }
+        }
+        requireCost("hours", what, p.hours(), MOST_HOURS);
+        requireCost("materialCost", what, p.materialCost(), MOST_COST);
+    }
+
+    private static void requireShort(String field, String what, @Nullable String words) {
+        if (words != null && words.length() > 1000) {
+            throw Refusal.input(
+                    field, what, "It is " + words.length() + " characters long; 1000 are kept.", "Say it shorter.");
+        }
+    }
+
+    private static void requireCost(String field, String what, @Nullable BigDecimal number, BigDecimal most) {
+        if (number != null && (number.signum() < 0 || number.compareTo(most) > 0)) {
+            throw Refusal.input(
+                    field,
+                    what,
+                    number.toPlainString() + " is not between 0 and " + most.toPlainString() + ".",
+                    "Enter what it costs, or nothing.");
+        }
+    }
+
+    private static boolean blank(@Nullable String words) {
+        return words == null || words.isBlank();
+    }
+}

@@ -1,0 +1,370 @@
+package org.trammel.shop.nonconformance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.http.MediaType;
+import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.web.servlet.MockMvc;
+import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Signed;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Holds;
+import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.Shipping;
+import org.trammel.shop.travellers.TravellerState;
+
+/** What a decision says, what it costs, and what it does to the frame. */
+class WhatFollowsTest extends AtTheDesk {
+
+    @Autowired
+    private Holds holds;
+
+    @Autowired
+    private Shipping shipping;
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private Crew crew;
+
+    @Test
+    void aConcessionSaysHowFarUntilWhenAndThatTheCustomerAgreedWhereItConcernsThem() {
+        long id = of(found());
+        LocalDate later = LocalDate.of(2026, 12, 31);
+        assertThat(refusedConcession(id, null, later, false, null).field()).isEqualTo("limits");
+        assertThat(refusedConcession(id, "this frame", null, false, null).field())
+                .isEqualTo("limits");
+        assertThat(refusedConcession(id, "this frame", LocalDate.of(2026, 3, 17), false, null)
+                        .field())
+                .isEqualTo("expiresOn");
+        assertThat(refusedConcession(id, "this frame", later, true, " ").field())
+                .isEqualTo("customerAgreement");
+        assertThat(refusedConcession(id, "x".repeat(1001), later, false, null).field())
+                .isEqualTo("limits");
+        assertThat(state(id)).isEqualTo(NonconformanceState.OPEN);
+        deciding.propose(
+                shop.act(qa), id, concession("this frame", later, true, "Rider One, by letter of 17 March 2026"));
+        assertThat(state(id)).isEqualTo(NonconformanceState.PROPOSED);
+    }
+
+    @Test
+    void aConcessionReleasesItsCharacteristicAndStandsOnTheFramesRecord() throws Exception {
+        WholeShop.Frame frame = found();
+        long id = of(frame);
+        long characteristic = shop.at(frame).characteristics().get(0).characteristicId();
+        deciding.propose(
+                shop.act(qa), id, concession("0.5 mm at this frame only", LocalDate.of(2026, 3, 18), false, null));
+        assertThat(shop.at(frame).line().code()).isEqualTo("080");
+        assertThat(deciding.agree(shop.act(owner), id)).isTrue();
+        assertThat(shop.at(frame).line().code()).isEqualTo("200");
+        assertThat(travellers.operation(strip(frame).get(1).operationId()).characteristics())
+                .singleElement()
+                .satisfies(c -> assertThat(c.state()).isEqualTo(CharacteristicState.CONCESSION));
+        assertThat(refusal(() -> shop.read(worker, characteristic, gauge, "0.1"))
+                        .what())
+                .isNotBlank();
+        String record = mvc.perform(get("/frames/" + frame.serial()).with(Signed.on(crew.byId(qa))))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(record)
+                .contains(deciding.byId(id).number())
+                .contains("Concession")
+                .contains("0.5 mm at this frame only");
+        shop.tickAll(frame, worker);
+        shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
+    }
+
+    @Test
+    void aConcessionWhoseLastDayPassedBeforeAllAgreedIsNotUsed() {
+        WholeShop.Frame frame = found();
+        long id = of(frame);
+        deciding.propose(shop.act(qa), id, concession("this frame", LocalDate.of(2026, 3, 18), false, null));
+        shop.clock().pass(Duration.ofDays(1));
+        assertThat(refusal(() -> deciding.agree(shop.act(owner), id)).why()).contains("2026-03-18");
+        assertThat(state(id)).isEqualTo(NonconformanceState.PROPOSED);
+        assertThat(shop.at(frame).line().code()).isEqualTo("080");
+        deciding.propose(shop.act(qa), id, concession("this frame", LocalDate.of(2026, 3, 19), false, null));
+        assertThat(deciding.agree(shop.act(owner), id)).isTrue();
+    }
+
+    @Test
+    void whatWasSeenAndNotMeasuredIsNotConceded() {
+        WholeShop.Frame frame = shop.frame(
+                SmallRoute.of(SmallRoute.op("030").step("saw").sheet()).sheet());
+        opening.byHand(
+                shop.act(worker), frame.travellerId(), shop.at(frame).line().operationId(), null, null, "dent");
+        assertThat(refusedConcession(of(frame), "this frame", LocalDate.of(2026, 12, 31), false, null)
+                        .why())
+                .contains("no characteristic");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"REWORK", "REPAIR", "RETURN"})
+    void aLoopDoesTheOperationsAgainUpToWhereTheFaultWasFound(Decision decision) {
+        WholeShop.Frame frame = found();
+        long id = of(frame);
+        Proposal proposal = new Proposal(
+                decision, "weld out again", "070", null, null, false, null, false, null, new BigDecimal("40"));
+        if (!deciding.propose(shop.act(qa), id, proposal)) {
+            deciding.agree(shop.act(owner), id);
+        }
+        assertThat(strip(frame))
+                .extracting(AtTheDesk::called, FrameSheet.OperationLine::state)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple("070", OperationState.REPEATED),
+                        org.assertj.core.groups.Tuple.tuple("080", OperationState.REPEATED),
+                        org.assertj.core.groups.Tuple.tuple("070 loop 1", OperationState.WAITING),
+                        org.assertj.core.groups.Tuple.tuple("080 loop 1", OperationState.WAITING),
+                        org.assertj.core.groups.Tuple.tuple("200", OperationState.WAITING));
+        assertThat(shop.sheet(frame).holds()).isEmpty();
+        shop.tickAll(frame, worker);
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
+        shop.tickAll(frame, worker);
+        shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
+    }
+
+    @Test
+    void hoursAndMaterialAreAddedToWhatTheOrderCost() {
+        WholeShop.Frame frame = found();
+        deciding.propose(
+                shop.act(qa),
+                of(frame),
+                new Proposal(
+                        Decision.REWORK,
+                        "weld out again",
+                        "070",
+                        null,
+                        null,
+                        false,
+                        null,
+                        false,
+                        new BigDecimal("2.5"),
+                        new BigDecimal("40")));
+        assertThat(jdbc.sql("select kind, hours, amount from order_cost where order_id = ?")
+                        .param(frame.orderId())
+                        .query()
+                        .singleRow()
+                        .values())
+                .extracting(String::valueOf)
+                .containsExactly("REWORK", "2.50", "40.00");
+    }
+
+    @Test
+    void aLoopBeyondTheRoutesLimitNeedsTheOwner() {
+        WholeShop.Frame frame = found(SmallRoute.of(
+                SmallRoute.op("080").atMost(1).plain("080-1", "0.3").sheet()));
+        deciding.propose(shop.act(qa), of(frame), complete(Decision.REWORK, null));
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.5");
+        long second = deciding.of(frame.serial()).get(1).id();
+        assertThat(refusal(() -> deciding.propose(shop.act(qa), second, complete(Decision.REWORK, null)))
+                        .why())
+                .contains("allows 1");
+        assertThat(state(second)).isEqualTo(NonconformanceState.OPEN);
+        Proposal beyond = new Proposal(Decision.REWORK, "once more", "080", null, null, false, null, true, null, null);
+        assertThat(deciding.propose(shop.act(qa), second, beyond)).isFalse();
+        assertThat(deciding.agree(shop.act(owner), second)).isTrue();
+        assertThat(called(shop.at(frame).line())).isEqualTo("080 loop 2");
+    }
+
+    @Test
+    void ofTwoFoundAtOneOperationTheSecondNeedsNoLoopOfItsOwnAndHoldsUntilItIsDecided() {
+        WholeShop.Frame frame = found(SmallRoute.of(
+                SmallRoute.op("070").step("weld").sheet(),
+                SmallRoute.op("080").plain("080-1", "0.3").plain("080-2", "0.3").sheet()));
+        shop.read(worker, shop.at(frame).characteristics().get(1).characteristicId(), gauge, "0.6");
+        List<NonconformanceLine> both = deciding.of(frame.serial());
+        deciding.propose(shop.act(qa), both.get(0).id(), complete(Decision.REWORK, null));
+        long again = shop.at(frame).characteristics().get(0).characteristicId();
+        assertThat(shop.sheet(frame).inTheWay()).isNotEmpty();
+        deciding.propose(shop.act(qa), both.get(1).id(), complete(Decision.REWORK, null));
+        assertThat(strip(frame)).extracting(AtTheDesk::called).containsExactly("070", "080", "080 loop 1");
+        assertThat(shop.sheet(frame).inTheWay()).isEmpty();
+        shop.read(worker, again, gauge, "0.1");
+    }
+
+    @Test
+    void whenTheSecondOfTwoGoesBackFurtherOnlyWhatWasDoneIsDoneAgain() {
+        WholeShop.Frame frame = found(SmallRoute.of(
+                SmallRoute.op("070").step("weld").sheet(),
+                SmallRoute.op("080").plain("080-1", "0.3").plain("080-2", "0.3").sheet()));
+        shop.read(worker, shop.at(frame).characteristics().get(1).characteristicId(), gauge, "0.6");
+        List<NonconformanceLine> both = deciding.of(frame.serial());
+        deciding.propose(shop.act(qa), both.get(0).id(), complete(Decision.REWORK, null));
+        deciding.propose(
+                shop.act(qa),
+                both.get(1).id(),
+                new Proposal(Decision.REWORK, "weld", "070", null, null, false, null, false, null, null));
+        assertThat(strip(frame))
+                .extracting(AtTheDesk::called)
+                .containsExactly("070", "070 loop 1", "080", "080 loop 1");
+        assertThat(called(shop.at(frame).line())).isEqualTo("070 loop 1");
+    }
+
+    @Test
+    void aScrappedFrameTakesNoMoreWorkAndWhatElseWasOpenOnItCanBeDecided() {
+        WholeShop.Frame frame = found();
+        String other = opening.byHand(
+                shop.act(worker), frame.travellerId(), shop.at(frame).line().operationId(), null, null, "dent");
+        deciding.propose(shop.act(qa), deciding.of(frame.serial()).get(0).id(), complete(Decision.SCRAP, null));
+        assertThat(shop.sheet(frame).head().state()).isEqualTo(TravellerState.SCRAPPED);
+        long rest = Long.parseLong(other.substring("NC-".length()));
+        assertThat(refusal(() -> deciding.propose(shop.act(qa), rest, complete(Decision.REWORK, null)))
+                        .why())
+                .contains("scrapped");
+        assertThat(deciding.propose(shop.act(qa), rest, complete(Decision.SCRAP, null)))
+                .isTrue();
+        assertThat(shop.sheet(frame).holds()).isEmpty();
+    }
+
+    @Test
+    void whoTookPartDoesNotMoveTheFaultElsewhereAndThenDecide() {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("070").step("weld").sheet(),
+                        SmallRoute.op("080").plain("080-1", "0.3").sheet())
+                .sheet());
+        shop.tickAll(frame, worker);
+        shop.read(qa, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.5");
+        long id = of(frame);
+        assertThat(refusal(() -> deciding.blame(shop.act(qa), id, "070")).why()).contains("took part");
+        deciding.blame(shop.act(owner), id, "070");
+        assertThat(deciding.propose(shop.act(qa), id, complete(Decision.REWORK, null)))
+                .isTrue();
+    }
+
+    @Test
+    void namingAnotherOperationAtFaultTakesBackWhatWasAgreed() {
+        long id = of(found());
+        deciding.propose(shop.act(qa), id, complete(Decision.REPAIR, null));
+        deciding.blame(shop.act(qa), id, "070");
+        assertThat(state(id)).isEqualTo(NonconformanceState.OPEN);
+        assertThat(refusal(() -> deciding.agree(shop.act(owner), id)).what()).contains("nothing to agree to");
+        assertThat(refusal(() -> deciding.blame(shop.act(qa), id, "999")).field())
+                .isEqualTo("fault");
+    }
+
+    @Test
+    void theHoldOfANonconformanceGoesWithItsDecisionOnly() {
+        WholeShop.Frame frame = found();
+        long hold = shop.sheet(frame).holds().get(0).holdId();
+        assertThat(refusal(() -> holds.lift(shop.act(qa), hold, "it is fine")).instead())
+                .contains("decision lifts the hold");
+    }
+
+    @Test
+    void oneIsOpenedByHandOnAnOpenFrameAtOneOfItsOwnOperations() {
+        WholeShop.Frame frame = found();
+        WholeShop.Frame other = found();
+        long here = shop.at(frame).line().operationId();
+        assertThat(refusal(() -> opening.byHand(shop.act(worker), frame.travellerId(), here, null, "999", "dent"))
+                        .field())
+                .isEqualTo("faultCode");
+        assertThat(refusal(() -> opening.byHand(shop.act(worker), other.travellerId(), here, null, null, "dent"))
+                        .why())
+                .contains("another frame");
+        deciding.propose(shop.act(qa), of(frame), complete(Decision.SCRAP, null));
+        assertThat(refusal(() -> opening.byHand(shop.act(worker), frame.travellerId(), here, null, null, "dent"))
+                        .why())
+                .contains("scrapped");
+        assertThat(deciding.of(other.serial())).hasSize(1);
+    }
+
+    @Test
+    void figuresOutOfAnyRangeAreRefusedAndNothingIsPutForward() {
+        long id = of(found());
+        for (String hours : List.of("-1", "1000.01", "1e9")) {
+            assertThat(refusal(() -> deciding.propose(shop.act(qa), id, complete(Decision.SCRAP, hours)))
+                            .field())
+                    .isEqualTo("hours");
+        }
+        assertThat(state(id)).isEqualTo(NonconformanceState.OPEN);
+    }
+
+    @Test
+    void aProgramThatLeavesThingsOutIsRefusedAndNeverAnsweredWithAnError() throws Exception {
+        WholeShop.Frame frame = found();
+        long id = of(frame);
+        String base = "/api/v1/nonconformances";
+        long operation = shop.at(frame).line().operationId();
+        for (String[] sent : new String[][] {
+            {base + "/" + id + "/decision", ""},
+            {base + "/" + id + "/decision", ",\"decision\":\"REWORK\""},
+            {base + "/" + id + "/decision", ",\"decision\":\"FORGET\",\"words\":\"x\""},
+            {base + "/" + id + "/fault", ""},
+            {base + "/" + id + "/closing", ""},
+            {base, ",\"travellerId\":" + frame.travellerId() + ",\"operationId\":" + operation},
+            {base, ""},
+        }) {
+            MockHttpServletResponse answer = mvc.perform(post(sent[0])
+                            .with(csrf())
+                            .with(Signed.on(crew.byId(qa)))
+                            .contentType(MediaType.APPLICATION_JSON)
+                            .content("{\"actId\":\"" + UUID.randomUUID() + "\"" + sent[1] + "}"))
+                    .andReturn()
+                    .getResponse();
+            assertThat(answer.getStatus()).as(sent[0] + sent[1]).isBetween(400, 499);
+            assertThat(answer.getContentType()).startsWith("application/problem+json");
+        }
+        assertThat(state(id)).isEqualTo(NonconformanceState.OPEN);
+    }
+
+    private Refusal refusedConcession(
+            long id, @Nullable String limits, @Nullable LocalDate until, boolean changes, @Nullable String customer) {
+        return refusal(() -> deciding.propose(shop.act(qa), id, concession(limits, until, changes, customer)));
+    }
+
+    private static Proposal concession(
+            @Nullable String limits, @Nullable LocalDate until, boolean changes, @Nullable String customer) {
+        return new Proposal(
+                Decision.CONCESSION, "looked at it", null, limits, until, changes, customer, false, null, null);
+    }
+
+    @Test
+    void aLeadWhoSignedTheOperationAtFaultTookPartInIt() {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("120")
+                                .step("hardness")
+                                .hold(org.trammel.shop.routes.Signer.QA)
+                                .sheet(),
+                        SmallRoute.op("200").step("pack").sheet())
+                .sheet());
+        long tested = shop.at(frame).line().operationId();
+        shop.tickAll(frame, worker);
+        beans.getBean(org.trammel.shop.travellers.Signing.class)
+                .sign(shop.act(qa), tested, qa, org.trammel.shop.routes.Signer.QA);
+        opening.byHand(shop.act(worker), frame.travellerId(), tested, null, null, "wrong coupon");
+        long id = of(frame);
+        assertThat(refusal(() -> deciding.propose(
+                                shop.act(qa),
+                                id,
+                                new Proposal(
+                                        Decision.REWORK, "again", "120", null, null, false, null, false, null, null)))
+                        .why())
+                .contains("took part");
+        long other = shop.hire(Role.QA_LEAD);
+        assertThat(deciding.propose(
+                        shop.act(other),
+                        id,
+                        new Proposal(Decision.REWORK, "again", "120", null, null, false, null, false, null, null)))
+                .isTrue();
+    }
+}
