@@ -95,7 +95,7 @@ public class Bench {
             requireTogether(chosen);
         }
         for (Step step : chosen) {
-            tickOne(act, person, step, trimmed(lot), trimmed(reason));
+            tickOne(act, person, step, trimmed(lot), optional(reason, "The step was not ticked."));
         }
     }
 
@@ -225,6 +225,7 @@ public class Bench {
         if (!step.ticked()) {
             throw Refusal.stale("Step " + step.position() + " was not taken back.", "It is not ticked.", FRAME_AGAIN);
         }
+        optional(reason, "The step was not taken back.");
         requireMayUntick(act, person, traveller, operation, step, trimmed(reason));
         step.untick();
         ticks.save(new Tick(step, true, act, null, trimmed(reason)));
@@ -366,6 +367,10 @@ public class Bench {
 
     static @Nullable String trimmed(@Nullable String words) {
         return words == null || words.isBlank() ? null : words.strip();
+    }
+
+    private static @Nullable String optional(@Nullable String words, String what) {
+        return trimmed(words) == null ? null : required(words, "reason", what);
     }
 
     static String required(@Nullable String words, String field, String what) {

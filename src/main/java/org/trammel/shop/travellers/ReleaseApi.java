@@ -35,12 +35,15 @@ class ReleaseApi {
 
     record ReleaseRequest(long designRevisionId, long routeRevisionId) {}
 
-    record Verdict(long operationId, Carry verdict, String reason) {}
+    record Verdict(
+            long operationId,
+            @Nullable Carry verdict,
+            @Nullable String reason) {}
 
     record NewerRequest(
             long designRevisionId,
             long routeRevisionId,
-            List<Verdict> verdicts,
+            @Nullable List<Verdict> verdicts,
             @Nullable Long ownerId,
             @Nullable String ownerPin,
             @Nullable String customer) {}
@@ -63,7 +66,11 @@ class ReleaseApi {
     @Operation(summary = "Withdraws the travellers in the shop and releases a newer design revision.")
     Serial newer(Act act, SignedOn who, @PathVariable long orderId, @RequestBody NewerRequest r) {
         Map<Long, Revising.Said> said = new HashMap<>();
-        r.verdicts().forEach(v -> said.put(v.operationId(), new Revising.Said(v.verdict(), v.reason())));
+        for (Verdict v : r.verdicts() == null ? List.<Verdict>of() : r.verdicts()) {
+            if (v.verdict() != null) {
+                said.put(v.operationId(), new Revising.Said(v.verdict(), v.reason() == null ? "" : v.reason()));
+            }
+        }
         Revising.Agreed agreed = r.ownerId() == null || r.ownerPin() == null
                 ? null
                 : new Revising.Agreed(

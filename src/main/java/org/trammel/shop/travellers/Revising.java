@@ -24,6 +24,8 @@ public class Revising {
     /** How the state of an operation begins that was taken over from an older revision. */
     static final String CARRIED = "carried over from revision ";
 
+    private static final int LONGEST_REASON = 900;
+
     private final TravellerRepository travellers;
     private final OperationRepository operations;
     private final StepRepository steps;
@@ -133,6 +135,7 @@ public class Revising {
         requireAgreed(said, agreed);
         requireNothingAway(old);
         List<Hold> onOperations = holds.openOn(serial);
+        requireDecided(onOperations);
         String withdrawn = "a newer revision takes its place";
         old.forEach(t -> t.withdraw(withdrawn));
         travellers.flush();
@@ -154,6 +157,9 @@ public class Revising {
         for (Traveller traveller : old) {
             for (Operation operation : operations.findByTravellerIdOrderByPosition(traveller.id())) {
                 Said one = said.get(operation.id());
+                if (operation.state() == OperationState.DONE && one != null) {
+                    requireShort(operation, one.reason());
+                }
                 if (operation.state() == OperationState.DONE
                         && (one == null || one.reason().isBlank())) {
                     throw Refusal.input(
@@ -187,6 +193,27 @@ public class Revising {
                     "Say it shorter.");
         }
         crewed.holding(agreed.ownerId(), Role.OWNER, "Agreeing to keep something by concession");
+    }
+
+    private static void requireShort(Operation operation, String reason) {
+        if (reason.length() > LONGEST_REASON) {
+            throw Refusal.input(
+                    "said-" + operation.id(),
+                    "The newer revision was not released.",
+                    "The reason at operation " + operation.called() + " is " + reason.length() + " characters long; "
+                            + LONGEST_REASON + " are kept.",
+                    "Say it shorter.");
+        }
+    }
+
+    /** A nonconformance is decided on the operation it was found at; that one is withdrawn with its traveller. */
+    private static void requireDecided(List<Hold> open) {
+        open.stream().filter(h -> h.source().startsWith("NC-")).findFirst().ifPresent(h -> {
+            throw Refusal.state(
+                    "The newer revision was not released.",
+                    h.source() + " is not decided.",
+                    "Decide it first; then release the newer revision.");
+        });
     }
 
     private void requireNothingAway(List<Traveller> old) {

@@ -16,6 +16,9 @@ import org.trammel.shop.records.Act;
 @Table(name = "tick")
 class Tick {
 
+    /** What was scanned is kept in full with the pieces it issued; here it only reminds of it. */
+    private static final int LONGEST_LOT = 40;
+
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     private Long id;
@@ -57,7 +60,7 @@ class Tick {
         this.at = act.at();
         this.deviceAt = act.deviceAt();
         this.actId = act.id();
-        this.lot = lot;
+        this.lot = lot == null || lot.length() <= LONGEST_LOT ? lot : lot.substring(0, LONGEST_LOT - 1) + "…";
         this.reason = reason;
     }
 

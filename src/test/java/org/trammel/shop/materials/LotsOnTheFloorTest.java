@@ -82,6 +82,16 @@ class LotsOnTheFloorTest {
     }
 
     @Test
+    void manyLabelsAreScannedIntoOneField() {
+        Frame frame = frame();
+        List<String> tubes = java.util.stream.IntStream.range(0, 9)
+                .mapToObj(i -> rack.released(Rack.tube("AL6061")))
+                .toList();
+        tick(frame, String.join(" ", tubes));
+        assertThat(lots.madeOf(frame.serial())).extracting(MadeOf::lot).containsExactlyElementsOf(tubes);
+    }
+
+    @Test
     void aStepUntickedAndTickedAgainIsStillOnePiece() {
         Frame frame = frame();
         String tube = rack.released(Rack.tube("AL6061"));

@@ -134,4 +134,19 @@ class ClockAndUndoTest extends AtTheBench {
         floor.read(worker, floor.at(frame).characteristics().get(0).characteristicId(), setUp, "0.1");
         assertThat(floor.sheet(frame).clocks().get(0).state()).isEqualTo(ClockState.MET);
     }
+
+    @Test
+    void aReasonLongerThanIsKeptIsRefused() {
+        var frame = floor.frame(
+                SmallRoute.of(op("030").step("cut").step("deburr").sheet()).sheet());
+        long cut = floor.at(frame).steps().get(0).stepId();
+        long deburr = floor.at(frame).steps().get(1).stepId();
+        String essay = "x".repeat(1001);
+        refused(() -> bench.tick(floor.act(worker), List.of(deburr), null, essay), "1001 characters", "1000");
+        bench.tick(floor.act(worker), List.of(cut), null, null);
+        refused(() -> bench.untick(floor.act(worker), cut, essay), "1001 characters", "1000");
+        assertThat(floor.at(frame).steps())
+                .extracting(FrameSheet.StepLine::ticked)
+                .containsExactly(true, false);
+    }
 }
