@@ -272,20 +272,23 @@ public class Evidence {
                 .toList();
     }
 
-    /** Everybody who took part in the operations of a traveller that ask for a qualification of that kind. */
+    /**
+     * Everybody who took part in the operations of a traveller that ask for a qualification of that kind, also under an
+     * older revision.
+     */
     @Transactional(readOnly = true)
     public Set<Long> tookPartWhere(long travellerId, String qualificationKind) {
         Set<Long> people = new HashSet<>();
-        operations.findByTravellerIdOrderByPosition(travellerId).stream()
+        operations.ofSamePiece(travellers.ofSamePiece(travellerId)).stream()
                 .filter(o -> o.qualification() != null && o.qualification().startsWith(qualificationKind))
                 .forEach(o -> people.addAll(doers.of(o.id())));
         return people;
     }
 
-    /** The operations of a traveller by that code, loops included. */
+    /** The operations of a traveller by that code, loops and those done under an older revision included. */
     @Transactional(readOnly = true)
     public List<Long> operationsOf(long travellerId, String code) {
-        return operations.findByTravellerIdOrderByPosition(travellerId).stream()
+        return operations.ofSamePiece(travellers.ofSamePiece(travellerId)).stream()
                 .filter(o -> o.code().equals(code))
                 .map(Operation::id)
                 .toList();

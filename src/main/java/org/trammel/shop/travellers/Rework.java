@@ -83,7 +83,8 @@ public class Rework {
             return;
         }
         int after = span.get(span.size() - 1).position();
-        span.forEach(o -> requireLimit(all, o, traveller, beyondLimit));
+        List<Operation> ever = operations.ofSamePiece(travellers.ofSamePiece(traveller.id()));
+        span.forEach(o -> requireLimit(ever, o, traveller, beyondLimit));
         all.stream().filter(o -> o.position() > after).forEach(o -> o.moveDown(span.size() * Operation.SPACING));
         for (int i = 0; i < span.size(); i++) {
             Operation old = span.get(i);
@@ -136,9 +137,10 @@ public class Rework {
         return span;
     }
 
-    private static void requireLimit(List<Operation> all, Operation operation, Traveller traveller, boolean beyond) {
+    /** Loops count for the piece, whatever revision they were made under. */
+    private static void requireLimit(List<Operation> ever, Operation operation, Traveller traveller, boolean beyond) {
         Integer limit = operation.repeatLimit();
-        long loops = all.stream()
+        long loops = ever.stream()
                 .filter(o -> o.code().equals(operation.code()) && o.loop() > 0)
                 .count();
         if (limit != null && loops >= limit && !beyond) {

@@ -11,6 +11,15 @@ interface TravellerRepository extends JpaRepository<Traveller, Long> {
 
     List<Traveller> findBySerialOrderById(String serial);
 
+    /** The traveller and those whose place it took by a newer revision: they are about the same piece. */
+    @Query("""
+            select t from Traveller t, Traveller mine
+            where mine.id = :travellerId and t.serial = mine.serial and t.part = mine.part
+              and (t.id = mine.id or t.state = org.trammel.shop.travellers.TravellerState.WITHDRAWN)
+            order by t.id
+            """)
+    List<Traveller> ofSamePiece(long travellerId);
+
     List<Traveller> findByParentIdOrderById(long parentId);
 
     /** The newest copy of every part of a frame. */

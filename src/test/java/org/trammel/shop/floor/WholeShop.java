@@ -47,6 +47,9 @@ import org.trammel.shop.travellers.Travellers;
 public final class WholeShop {
 
     private static final AtomicInteger NEXT = new AtomicInteger(1);
+    /** Ids of orders that exist only in the books of a test lie below. */
+    private static final long BEYOND = 1_000_000;
+
     private static final OffsetDateTime EARLIER = OffsetDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
 
     private final JdbcClient jdbc;
@@ -101,11 +104,13 @@ public final class WholeShop {
     private long order(String number, String serial, long design) {
         long customer = insert("insert into customer (name, country, version) values ('Rider One', 'SE', 0)");
         long order = insert(
-                "insert into shop_order (number, customer_id, state, description, metal, kind, category, country,"
+                "insert into shop_order (id, number, customer_id, state, description, metal, kind, category, country,"
                         + " country_rules, front_brake_lever, price_currency, promised_on, serial, returned_frame,"
-                        + " design_id, ordered_by, ordered_at, entered_act, version) values (?, ?, 'APPROVED',"
+                        + " design_id, ordered_by, ordered_at, entered_act, version) overriding system value"
+                        + " values (?, ?, ?, 'APPROVED',"
                         + " 'test frame', 'AL6061', 'HARDTAIL', 'MOUNTAIN', 'SE', '', 'LEFT', 'EUR', ?, ?, false, ?, 0,"
                         + " ?, ?, 0)",
+                BEYOND + NEXT.getAndIncrement(),
                 number,
                 customer,
                 LocalDate.of(2026, 5, 22),
