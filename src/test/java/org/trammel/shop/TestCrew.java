@@ -2,6 +2,7 @@ package org.trammel.shop;
 
 import java.util.Locale;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.GeneratedKeyHolder;
 import org.trammel.shop.people.Role;
@@ -9,6 +10,8 @@ import org.trammel.shop.records.Act;
 
 /** People with roles, made straight in the tables: what a test needs when signing on is not its subject. */
 public final class TestCrew {
+
+    private static final AtomicInteger NEXT = new AtomicInteger(1);
 
     private final JdbcClient jdbc;
     private final TestClock clock;
@@ -20,8 +23,7 @@ public final class TestCrew {
 
     /** A new person of these roles; returns the id. */
     public long hire(Role... roles) {
-        String mark =
-                UUID.randomUUID().toString().replace("-", "").substring(0, 6).toUpperCase(Locale.ROOT);
+        String mark = "9" + Integer.toString(NEXT.getAndIncrement(), 36).toUpperCase(Locale.ROOT);
         GeneratedKeyHolder key = new GeneratedKeyHolder();
         jdbc.sql("insert into person (initials, name, badge, joined_on, pin_one_time, version)"
                         + " values (?, ?, ?, date '2020-01-01', false, 0)")

@@ -179,7 +179,7 @@ public class Deciding {
         given.forEach(a -> mine.remove(a.agreedAs()));
         if (mine.size() > 1) {
             Set<Long> causers = opening.causers(n);
-            List<Person> others = crew.active().stream()
+            List<Person> others = crew.here().stream()
                     .filter(p -> p.id() != person.id() && p.maySign() && !causers.contains(p.id()))
                     .toList();
             for (Role role : mine) {

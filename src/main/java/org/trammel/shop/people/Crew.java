@@ -74,6 +74,12 @@ public class Crew {
         return all().stream().filter(Person::active).toList();
     }
 
+    /** Everybody who works here and is not noted as away today, by name. */
+    public List<Person> here() {
+        Set<Long> away = absences.awayOn(settings.today());
+        return active().stream().filter(person -> !away.contains(person.id())).toList();
+    }
+
     /** The name a person had at a time; before the first known name, that one. */
     public String nameAt(long personId, Instant at) {
         List<PersonName> known = names.findByPersonIdOrderBySinceAscIdAsc(personId);
@@ -170,8 +176,8 @@ public class Crew {
      */
     public boolean standsInForQaLead(long personId, Set<Long> tookPart) {
         LocalDate today = settings.today();
-        List<Person> free = active().stream()
-                .filter(person -> !tookPart.contains(person.id()) && !away(person.id(), today))
+        List<Person> free = here().stream()
+                .filter(person -> !tookPart.contains(person.id()))
                 .toList();
         if (free.stream().anyMatch(person -> person.is(Role.QA_LEAD))) {
             return false;

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -32,7 +34,9 @@ class DecisionsByRoleTest extends AtTheDesk {
     @BeforeEach
     void crew() {
         shop.clock().setTo(Instant.parse("2026-07-01T07:30:00Z"));
-        jdbc.sql("delete from deputy where from_on = ?").param(DAY).update();
+        for (String table : List.of("deputy", "absence")) {
+            jdbc.sql("delete from " + table + " where from_on = ?").param(DAY).update();
+        }
         people = Map.of(
                 "lead", qa,
                 "owner", owner,
@@ -49,12 +53,50 @@ class DecisionsByRoleTest extends AtTheDesk {
                 .update();
     }
 
+    @AfterEach
+    void allAreBack() {
+        jdbc.sql("delete from absence where from_on = ?").param(DAY).update();
+    }
+
+    /** Whoever else could decide, of other tests too, is away that day. */
+    private void onlyTheseAreHere(String... names) {
+        List<Long> here = Arrays.stream(names).map(people::get).toList();
+        jdbc.sql("insert into absence (person_id, from_on, until_on, noted_by)"
+                        + " select distinct person_id, cast(:day as date), cast(:day as date), 0 from person_role"
+                        + " where role in ('QA_LEAD', 'OWNER') and person_id not in (:here)")
+                .param("day", DAY)
+                .param("here", here)
+                .update();
+    }
+
+    @Test
+    void whoHoldsBothRolesSpeaksForBothOnlyWhereNobodyElseIsHere() {
+        long alone = of(foundAfter("nobody"));
+        long withLead = of(foundAfter("nobody"));
+        onlyTheseAreHere("both");
+        assertThat(deciding.propose(shop.act(people.get("both")), alone, complete(Decision.REPAIR, null)))
+                .isTrue();
+        jdbc.sql("delete from absence where person_id = ?")
+                .param(people.get("lead"))
+                .update();
+        assertThat(deciding.propose(shop.act(people.get("both")), withLead, complete(Decision.REPAIR, null)))
+                .isFalse();
+        assertThat(deciding.agree(shop.act(people.get("lead")), withLead)).isTrue();
+    }
+
     @ParameterizedTest(name = "{0} of {1} h, {2} took part, by {3}: {4}")
     @CsvFileSource(resources = "/states/decisions.csv", numLinesToSkip = 1)
     void whatComesOfADecisionStandsInTheTable(
             Decision decision, String hours, String tookPart, String by, String outcome) {
         WholeShop.Frame frame = foundAfter(tookPart);
+        onlyTheseAreHere(
+                (tookPart + "+" + by).contains("both")
+                        ? new String[] {"lead", "owner", "both"}
+                        : new String[] {"lead", "owner"});
         long id = of(frame);
+        if (decision == Decision.CLEARED) {
+            readAgain(frame);
+        }
         Proposal proposal = complete(decision, hours.equals("-") ? null : hours);
         long person = people.get(by);
         if (outcome.equals("refused")) {
@@ -80,6 +122,14 @@ class DecisionsByRoleTest extends AtTheDesk {
                     .as("nobody agrees twice")
                     .contains("not agreed to");
         }
+    }
+
+    private void readAgain(WholeShop.Frame frame) {
+        shop.read(
+                shop.hire(Role.STATION_WORKER),
+                shop.at(frame).characteristics().get(0).characteristicId(),
+                gauge,
+                "0.1");
     }
 
     /** Roles that must still agree; only how many where either may be the one that is left. */

@@ -247,7 +247,10 @@ class WhatFollowsTest extends AtTheDesk {
         long id = of(frame);
         assertThat(refusal(() -> deciding.blame(shop.act(qa), id, "070")).why()).contains("took part");
         deciding.blame(shop.act(owner), id, "070");
-        assertThat(deciding.propose(shop.act(qa), id, complete(Decision.REWORK, null)))
+        assertThat(refusal(() -> deciding.propose(shop.act(qa), id, complete(Decision.REWORK, null)))
+                        .why())
+                .contains("where it was found");
+        assertThat(deciding.propose(shop.act(shop.hire(Role.QA_LEAD)), id, complete(Decision.REWORK, null)))
                 .isTrue();
     }
 

@@ -9,7 +9,6 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
-import org.trammel.shop.people.Role;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.routes.StepSheet;
 
@@ -71,17 +70,6 @@ class HoldReachTest extends AtTheBench {
         refused(() -> place(one, HoldScope.OPERATION, elsewhere, HoldReason.MATERIAL), "another frame");
         long hold = place(one, HoldScope.FRAME, null, HoldReason.LOT_TRACE);
         refused(() -> holds.free(floor.act(qa), hold, elsewhere, "hurry"), "does not reach");
-    }
-
-    @Test
-    void aSafetyHoldTheQaLeadTookPartInIsLiftedByTheOwnerAndWhoStandsIn() {
-        long lead = floor.hire(Role.QA_LEAD);
-        long other = floor.hire(Role.OWNER);
-        var frame = floor.frame(SmallRoute.of(op("180").step("torque").sheet()).sheet());
-        long hold = hold(frame, HoldScope.FRAME, HoldReason.SAFETY, Set.of(lead));
-        refused(() -> holds.lift(floor.act(lead), hold, "looked at"), "took part");
-        assertThat(holds.lift(floor.act(owner), hold, "looked at")).isFalse();
-        assertThat(holds.lift(floor.act(other), hold, "looked at")).isTrue();
     }
 
     @Test

@@ -182,12 +182,12 @@ class RevisingTest {
                 Map.of("080-1", new Nominal(BigDecimal.ZERO, new BigDecimal("-0.1"), new BigDecimal("0.1"), true));
         long drawing = shop.drawing(frame.designId(), 2, tighter);
         assertThat(refusal(() -> revising.supersede(
-                                shop.act(qa), frame.orderId(), drawing, route, said(frame, Carry.STILL_VALID)))
+                                shop.act(qa), frame.orderId(), drawing, route, said(frame, Carry.STILL_VALID), null))
                         .why())
                 .contains("limits of 080-1");
         Map<Long, Revising.Said> said = said(frame, Carry.STILL_VALID);
         said.put(operation(frame, "080"), new Revising.Said(Carry.REPEAT, "tighter now"));
-        revising.supersede(shop.act(qa), frame.orderId(), drawing, route, said);
+        revising.supersede(shop.act(qa), frame.orderId(), drawing, route, said, null);
         assertThat(shop.at(now(frame)).characteristics())
                 .singleElement()
                 .satisfies(c -> assertThat(c.upperLimit()).isEqualByComparingTo("0.1"));
@@ -247,7 +247,8 @@ class RevisingTest {
         rework(weld);
         shop.tickAll(frame, worker);
         Map<Long, Revising.Said> said = said(frame, Carry.STILL_VALID);
-        revising.supersede(shop.act(qa), frame.orderId(), shop.drawing(frame.designId(), 2, Map.of()), limited, said);
+        revising.supersede(
+                shop.act(qa), frame.orderId(), shop.drawing(frame.designId(), 2, Map.of()), limited, said, null);
         WholeShop.Frame now = now(frame);
         long carried = operation(now, "070");
         Evidence evidence = beans.getBean(Evidence.class);
@@ -287,7 +288,8 @@ class RevisingTest {
     }
 
     private void supersede(WholeShop.Frame frame, Map<Long, Revising.Said> said) {
-        revising.supersede(shop.act(qa), frame.orderId(), shop.drawing(frame.designId(), 2, Map.of()), route, said);
+        revising.supersede(
+                shop.act(qa), frame.orderId(), shop.drawing(frame.designId(), 2, Map.of()), route, said, null);
     }
 
     private Refusal refused(WholeShop.Frame frame, long by, Map<Long, Revising.Said> said) {
@@ -296,7 +298,7 @@ class RevisingTest {
                 .query(Long.class)
                 .optional()
                 .orElseGet(() -> shop.drawing(frame.designId(), 2, Map.of()));
-        return refusal(() -> revising.supersede(shop.act(by), frame.orderId(), drawing, route, said));
+        return refusal(() -> revising.supersede(shop.act(by), frame.orderId(), drawing, route, said, null));
     }
 
     private static Refusal refusal(org.assertj.core.api.ThrowableAssert.ThrowingCallable deed) {
