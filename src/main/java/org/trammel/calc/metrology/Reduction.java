@@ -17,7 +17,16 @@ public enum Reduction {
     /** Greatest less least, for run-out, parallelism and out-of-round. */
     SPAN,
     GREATEST,
-    LEAST;
+    LEAST,
+    /**
+     * The value that all but a fifth of the readings reach. It reaches a lower limit exactly if at most a fifth of the
+     * readings, counted down to whole ones, lie below it: the 80/20 rule of film thickness in its common form.
+     */
+    ALL_BUT_FIFTH,
+    /** The same where fewer than a fifth of the readings may lie below: the strict form. */
+    ALL_BUT_UNDER_FIFTH;
+
+    private static final int FIFTH = 5;
 
     /**
      * Decimals of a mean. A mean that is not on a limit lies at least 1/n of the last stored digit off it, so for fewer
@@ -57,7 +66,14 @@ public enum Reduction {
                     case SPAN -> Collections.max(raw).subtract(Collections.min(raw));
                     case GREATEST -> Collections.max(raw);
                     case LEAST -> Collections.min(raw);
+                    case ALL_BUT_FIFTH -> fromLeast(raw, raw.size() / FIFTH);
+                    case ALL_BUT_UNDER_FIFTH -> fromLeast(raw, (raw.size() - 1) / FIFTH);
                 });
+    }
+
+    /** The value that is left as the least once so many of the least are set aside. */
+    private static BigDecimal fromLeast(List<BigDecimal> raw, int aside) {
+        return raw.stream().sorted().skip(aside).findFirst().orElseThrow();
     }
 
     private static BigDecimal mean(List<BigDecimal> raw) {

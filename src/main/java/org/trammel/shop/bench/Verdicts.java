@@ -116,6 +116,8 @@ class Verdicts {
             case SPAN -> "Greatest less least of";
             case GREATEST -> "Greatest of";
             case LEAST -> "Least of";
+            case ALL_BUT_FIFTH -> "Reached by all but a fifth of";
+            case ALL_BUT_UNDER_FIFTH -> "Reached by all but fewer than a fifth of";
         };
     }
 

@@ -13,5 +13,9 @@ public enum Reduction {
     /** The greatest value. */
     GREATEST,
     /** The least value. */
-    LEAST
+    LEAST,
+    /** The value that all but a fifth of the points reach: a fifth may lie below a lower limit. */
+    ALL_BUT_FIFTH,
+    /** The same where fewer than a fifth may lie below. */
+    ALL_BUT_UNDER_FIFTH
 }

@@ -188,6 +188,13 @@ final class RouteCheck {
         if (c.reduction() == Reduction.SPAN && c.points().size() < 2) {
             finds(code, "A span needs two sample points.", "Add a sample point, or take the single value.");
         }
+        boolean share = c.reduction() == Reduction.ALL_BUT_FIFTH || c.reduction() == Reduction.ALL_BUT_UNDER_FIFTH;
+        if (share && c.upperDeviation() != null) {
+            finds(
+                    code,
+                    "It sets the least readings aside, which says nothing about an upper limit.",
+                    "Leave the upper limit to a characteristic of its own, by the greatest.");
+        }
         if (c.signers().isEmpty()) {
             finds(code, "Nobody signs its verdict.", "Name who signs.");
         }

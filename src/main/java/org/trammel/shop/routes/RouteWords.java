@@ -59,6 +59,8 @@ public class RouteWords {
             case SPAN -> "greatest less least";
             case GREATEST -> "greatest";
             case LEAST -> "least";
+            case ALL_BUT_FIFTH -> "reached by all but a fifth";
+            case ALL_BUT_UNDER_FIFTH -> "reached by all but fewer than a fifth";
         };
     }
 

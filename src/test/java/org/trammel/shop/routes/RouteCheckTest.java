@@ -121,6 +121,11 @@ class RouteCheckTest {
                         "needs an uncertainty"),
                 Arguments.of("points", with(reduced(c, Reduction.SINGLE, "a", "b")), "080-1", "2 sample points"),
                 Arguments.of("span", with(reduced(c, Reduction.SPAN, "a")), "080-1", "A span needs two"),
+                Arguments.of(
+                        "a fifth set aside and an upper limit",
+                        with(reduced(c, Reduction.ALL_BUT_FIFTH, "a", "b", "c", "d", "e")),
+                        "080-1",
+                        "says nothing about an upper limit"),
                 Arguments.of("signs nobody", with(signed(c, List.of(), false, false)), "080-1", "Nobody signs"),
                 Arguments.of(
                         "two people, one signs",
