@@ -10,77 +10,14 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.time.Duration;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.concurrent.ConcurrentHashMap;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestMethodOrder;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.trammel.shop.designs.Approval;
-import org.trammel.shop.designs.DesignGate;
-import org.trammel.shop.designs.Designs;
-import org.trammel.shop.designs.DrawingOffice;
-import org.trammel.shop.designs.GateAnswer;
-import org.trammel.shop.designs.GateCheck;
-import org.trammel.shop.orders.Orders;
-import org.trammel.shop.people.Role;
-import org.trammel.shop.stations.Devices;
 
 /** What happens at the gates of the invented workshop on its morning, played by hand in a real browser. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
-abstract class DemoScenes {
-
-    @LocalServerPort
-    private int port;
-
-    @Autowired
-    private Devices devices;
-
-    @Autowired
-    private Orders orders;
-
-    @Autowired
-    private Designs designs;
-
-    @Autowired
-    private DrawingOffice office;
-
-    @Autowired
-    private DesignGate gate;
-
-    @Autowired
-    private DemoActs acts;
-
-    @Autowired
-    private DemoClock clock;
-
-    @Autowired
-    private JdbcClient jdbc;
-
-    private final Map<String, Page> tablets = new ConcurrentHashMap<>();
-    private final Map<String, String> signedOn = new ConcurrentHashMap<>();
-    private Hands hands;
-    private Page qa;
-
-    @BeforeAll
-    void opens() {
-        hands = new Hands(port);
-        qa = hands.desk("TR", DemoCast.QA_PASSWORD);
-    }
-
-    @AfterAll
-    void closes() {
-        tablets.values().forEach(page -> page.context().close());
-        qa.context().close();
-    }
+abstract class DemoScenes extends DemoHands {
 
     @Test
     @Order(0)
@@ -343,39 +280,6 @@ abstract class DemoScenes {
         says(page, "as drawn, revision B");
     }
 
-    private long revisionB(long order) {
-        long old = Objects.requireNonNull(orders.byId(order).designRevisionId());
-        long newer = office.revise(acts.by("ME"), old, "The customer asks for a lower front.")
-                .revisionId();
-        office.draw(acts.by("ME"), newer, DemoPicture.png(), "image/png", "O-119-B.png");
-        office.send(acts.by("ME"), newer);
-        String file = Objects.requireNonNull(designs.revision(newer).drawing());
-        gate.approve(
-                acts.by("ME"),
-                newer,
-                new Approval(
-                        "B",
-                        file,
-                        "the customer",
-                        clock.instant().atZone(DemoOrder.ZONE).toLocalDate()));
-        for (GateCheck check : GateCheck.values()) {
-            gate.answer(acts.by("ME"), newer, check, GateAnswer.DECIDED, "Decided for this frame, invented.");
-        }
-        gate.sign(
-                acts.by("ME"),
-                newer,
-                acts.id("ME"),
-                Role.OWNER,
-                DemoCast.ALL.get(0).pin());
-        gate.sign(
-                acts.by("TR"),
-                newer,
-                acts.id("TR"),
-                Role.QA_LEAD,
-                DemoCast.ALL.get(1).pin());
-        return newer;
-    }
-
     @Test
     @Order(8)
     void theOwnerFindsWhyAnOrderIsLateOnAPhone() {
@@ -394,77 +298,5 @@ abstract class DemoScenes {
         phone.waitForURL("**/frames/**");
         hands.look(phone, "late-order");
         phone.context().close();
-    }
-
-    private Page at(String tablet, String initials) {
-        DemoCast.Member member = DemoCast.ALL.stream()
-                .filter(one -> one.initials().equals(initials))
-                .findFirst()
-                .orElseThrow();
-        Page page = tablets.computeIfAbsent(
-                tablet,
-                name -> hands.tablet(devices.enrol(
-                                acts.by("ME"),
-                                devices.admit(acts.by("ME"), name, DemoCast.TABLETS.getOrDefault(name, List.of("1")))
-                                        .code())
-                        .orElseThrow()
-                        .token()));
-        String badge = jdbc.sql("select badge from person where initials = ?")
-                .param(initials)
-                .query(String.class)
-                .single();
-        if (!initials.equals(signedOn.put(tablet, initials))) {
-            hands.signOn(page, badge, member.pin());
-        }
-        hands.open(page, "/station");
-        return page;
-    }
-
-    private String state(String serial, String operation) {
-        return jdbc.sql("select o.state from operation o join traveller t on t.id = o.traveller_id"
-                        + " where t.serial = ? and o.code = ? order by o.id desc limit 1")
-                .params(serial, operation)
-                .query(String.class)
-                .single();
-    }
-
-    private String verdict(String serial, String characteristic) {
-        return jdbc.sql("select c.state from characteristic c join operation o on o.id = c.operation_id"
-                        + " join traveller t on t.id = o.traveller_id where t.serial = ? and c.code = ?"
-                        + " order by c.id desc limit 1")
-                .params(serial, characteristic)
-                .query(String.class)
-                .single();
-    }
-
-    /** Ticks of the step in the newest loop of its operation. */
-    private int ticks(String serial, String step) {
-        return jdbc.sql("select count(*) from tick where step_id = (select max(s.id) from step s"
-                        + " join operation o on o.id = s.operation_id join traveller t on t.id = o.traveller_id"
-                        + " where t.serial = ? and s.text = ?)")
-                .params(serial, step)
-                .query(Integer.class)
-                .single();
-    }
-
-    private long lotsUsed(String serial) {
-        return jdbc.sql("select count(*) from lot_use where serial = ?")
-                .param(serial)
-                .query(Long.class)
-                .single();
-    }
-
-    private long onRecord() {
-        return jdbc.sql("select count(*) from log_entry where chain = 'frame:AV26119Y'")
-                .query(Long.class)
-                .single();
-    }
-
-    /** The id of the nonconformance opened on a frame last. */
-    private String number(String serial) {
-        return jdbc.sql("select max(id) from nonconformance where serial = ?")
-                .param(serial)
-                .query(String.class)
-                .single();
     }
 }
