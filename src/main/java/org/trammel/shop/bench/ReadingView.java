@@ -22,6 +22,7 @@ import org.trammel.shop.web.ScaleView;
  * @param scale null where nothing may or can be drawn
  * @param before the reading before the frame was set straight, in words; null if there is none
  * @param coldSet what a cold-set may still do; null unless it is asked for
+ * @param correctable the person signed on may say that the last one was mistyped
  * @param samePerson two people read it, and the one signed on read it first
  */
 record ReadingView(
@@ -41,6 +42,7 @@ record ReadingView(
         @Nullable Answer answer,
         @Nullable String before,
         ColdSets.@Nullable Room coldSet,
+        boolean correctable,
         boolean samePerson) {
 
     /** The field of one sample point. */

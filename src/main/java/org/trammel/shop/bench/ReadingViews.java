@@ -21,6 +21,7 @@ import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
 import org.trammel.shop.web.Formats;
 import org.trammel.shop.web.ScaleView;
@@ -123,7 +124,20 @@ class ReadingViews {
                                 + verdicts.side(last.value(), c)
                         : null,
                 room,
+                last != null && correctable(sheet, at, c, last, who),
                 first && last != null && last.personId() == who.person().id());
+    }
+
+    private static boolean correctable(
+            FrameSheet sheet,
+            FrameSheet.OperationSheetOfFrame at,
+            FrameSheet.CharacteristicLine c,
+            ReadingLine last,
+            SignedOn who) {
+        boolean mine = last.personId() == who.person().id() || who.person().is(Role.QA_LEAD);
+        return sheet.head().state().open()
+                && c.state() != CharacteristicState.CONCESSION
+                && (mine || at.line().state() != OperationState.DONE);
     }
 
     /** A verdict may be looked at when the frame has gone on to its next operation. */

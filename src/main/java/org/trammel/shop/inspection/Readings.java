@@ -76,7 +76,8 @@ public class Readings {
     }
 
     /**
-     * Corrects a reading that was mistyped: a new reading takes its place, the old one stays.
+     * Corrects a reading that was mistyped: a new reading takes its place and is judged anew, the old one stays. A gate
+     * that was passed with the old one is opened again, and held, where the new one does not conform.
      *
      * @param reason why
      */
@@ -95,7 +96,7 @@ public class Readings {
                     "A correction took its place before.",
                     "Correct the newest one.");
         }
-        Evidence.Wanted wanted = evidence.readable(act, characteristicId);
+        Evidence.Wanted wanted = evidence.correctable(act, characteristicId, old.personId());
         requireStanding(wanted, readingId);
         if (reason.isBlank() || reason.length() > 1000) {
             throw Refusal.input(

@@ -54,6 +54,7 @@ class FramePages {
         model.addAttribute("anew", who.person().is(Role.QA_LEAD) ? story.toMakeAnew() : List.of());
         model.addAttribute("byTime", by.equals("time"));
         model.addAttribute("works", who.person().mayWork());
+        model.addAttribute("qa", who.person().is(Role.QA_LEAD));
         return "overview/story";
     }
 

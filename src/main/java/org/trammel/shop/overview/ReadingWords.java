@@ -34,6 +34,8 @@ class ReadingWords {
             value += r.value().signum() > 0 ? " to drive" : " to non-drive";
         }
         return new Story.ReadingOf(
+                r.readingId(),
+                r.characteristicId(),
                 r.code(),
                 c == null ? "" : c.name(),
                 value,
@@ -48,6 +50,7 @@ class ReadingWords {
                 names.of(r.personId()),
                 r.at(),
                 r.replaced(),
+                c != null && c.readingId() != null && c.readingId() == r.readingId(),
                 r.reason());
     }
 

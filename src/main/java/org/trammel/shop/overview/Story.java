@@ -115,8 +115,11 @@ record Story(
      * A reading.
      *
      * @param replaced true if a correction took its place
+     * @param stands the verdict on its characteristic stands on it, so that it may be corrected
      */
     public record ReadingOf(
+            long readingId,
+            long characteristicId,
             String code,
             String name,
             String value,
@@ -131,6 +134,7 @@ record Story(
             String who,
             Instant at,
             boolean replaced,
+            boolean stands,
             @Nullable String reason) {}
 
     /**

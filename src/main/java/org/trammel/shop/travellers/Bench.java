@@ -244,7 +244,7 @@ public class Bench {
         boolean own = step.tickedBy() != null && step.tickedBy() == person.id();
         boolean free =
                 own && !act.at().isAfter(step.tickedAt().plus(Duration.ofMinutes(settings.whole("undo.free.minutes"))));
-        boolean passed = signed(operation) || begunAfter(traveller, operation);
+        boolean passed = passed(traveller, operation);
         if (!passed && free) {
             return;
         }
@@ -270,7 +270,12 @@ public class Bench {
         }
     }
 
-    private boolean signed(Operation operation) {
+    /** Whether its gate is signed, or the frame has gone on past it. */
+    boolean passed(Traveller traveller, Operation operation) {
+        return signed(operation) || begunAfter(traveller, operation);
+    }
+
+    boolean signed(Operation operation) {
         return signatures.findByOperationIdOrderById(operation.id()).stream().anyMatch(operation::counts);
     }
 

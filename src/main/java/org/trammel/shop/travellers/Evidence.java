@@ -178,12 +178,55 @@ public class Evidence {
                 OperationState.AT_POINT,
                 OperationState.STOPPED);
         if (c.state() == CharacteristicState.CONCESSION) {
-            throw Refusal.state(
-                    deed + " is not needed.",
-                    "It is released by concession " + c.nonconformance() + ".",
-                    "Ask the QA lead to withdraw the concession if it must be read again.");
+            throw conceded(deed, c);
         }
         return wanted(t, o, c);
+    }
+
+    /**
+     * Refuses unless a mistyped reading of the characteristic may be corrected now by the person who acts. While the
+     * operation is at hand that is whoever may read it. Once it is done, it is whoever read it, or the QA lead; once its
+     * gate is signed or a later operation begun, the QA lead alone.
+     *
+     * @param readBy who took the reading to correct
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public Wanted correctable(Act act, long characteristicId, long readBy) {
+        Characteristic c = characteristics.findById(characteristicId).orElseThrow(() -> Bench.noSuch("characteristic"));
+        Operation o = operations.findById(c.operationId()).orElseThrow(() -> Bench.noSuch("operation"));
+        if (o.state() != OperationState.DONE && !bench.signed(o)) {
+            return readable(act, characteristicId);
+        }
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        t.requireOpen("corrected");
+        String deed = "Correcting the reading of " + c.code() + ", " + c.name();
+        Person person = crewed.worker(act.by(), deed);
+        requireReader(act, person, c, deed);
+        o.requireAt("corrected", OperationState.IN_WORK, OperationState.AT_POINT, OperationState.DONE);
+        if (!person.is(Role.QA_LEAD) && bench.passed(t, o)) {
+            throw Refusal.person(
+                    deed + " is not open to " + person.name() + ".",
+                    "The gate of operation " + o.called() + " is signed, or a later operation has begun.",
+                    "Call the QA lead, who corrects it with a reason.");
+        }
+        if (!person.is(Role.QA_LEAD) && person.id() != readBy) {
+            throw Refusal.person(
+                    deed + " is not open to " + person.name() + ".",
+                    "Operation " + o.called() + " is done, and "
+                            + crewed.person(readBy).name() + " read it.",
+                    "Whoever read it corrects it, or the QA lead.");
+        }
+        if (c.state() == CharacteristicState.CONCESSION) {
+            throw conceded(deed, c);
+        }
+        return wanted(t, o, c);
+    }
+
+    private static Refusal conceded(String deed, Characteristic c) {
+        return Refusal.state(
+                deed + " is not needed.",
+                "It is released by concession " + c.nonconformance() + ".",
+                "Ask the QA lead to withdraw the concession if it must be read again.");
     }
 
     private void requireReader(Act act, Person person, Characteristic c, String deed) {
