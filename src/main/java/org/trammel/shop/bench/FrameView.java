@@ -18,6 +18,7 @@ import org.trammel.shop.web.RouteView;
  * @param plate the one next thing
  * @param toCome what follows, in order
  * @param measured characteristics of the operation at hand
+ * @param pictures photographs of the operation at hand, oldest first
  * @param ahead the operations that follow, where nothing is measured at the one at hand
  */
 record FrameView(
@@ -33,7 +34,8 @@ record FrameView(
         List<ToCome> toCome,
         List<Measured> measured,
         List<Ahead> ahead,
-        List<FrameSheet.NoteLine> notes) {
+        List<FrameSheet.NoteLine> notes,
+        List<Picture> pictures) {
 
     /** How many characteristics fit beside the plate without folding; one fewer where a hold stands above it. */
     private static final int MEASURED = 3;
@@ -178,6 +180,9 @@ record FrameView(
             String words,
             String note,
             @Nullable String address) {}
+
+    /** A photograph of the operation at hand, and in words what it is of. */
+    record Picture(String sha256, String words) {}
 
     /** An operation that follows; a hold or witness point ends it where one is said. */
     record Ahead(String code, String name, String station, String point) {}

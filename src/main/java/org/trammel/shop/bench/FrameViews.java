@@ -83,7 +83,27 @@ class FrameViews {
                 toCome(sheet, current),
                 measured(at, asked.characteristicId()),
                 at == null || !at.characteristics().isEmpty() ? List.of() : ahead(sheet, at),
-                sheet.notes());
+                sheet.notes(),
+                pictures(at));
+    }
+
+    /** Nothing is asked of an operation that waits and wants no photograph: there can be none. */
+    private List<FrameView.Picture> pictures(FrameSheet.@Nullable OperationSheetOfFrame at) {
+        boolean none = at == null
+                || at.line().state() == OperationState.WAITING
+                        && at.steps().stream().noneMatch(FrameSheet.StepLine::photo);
+        return none
+                ? List.of()
+                : atHand.pictures(at.line().operationId()).stream()
+                        .map(p -> new FrameView.Picture(
+                                p.sha256(),
+                                at.steps().stream()
+                                                .filter(s -> p.stepId() != null && s.stepId() == p.stepId())
+                                                .map(s -> "Step " + s.number() + ", " + s.text() + ", ")
+                                                .findFirst()
+                                                .orElse("")
+                                        + formats.moment(p.at())))
+                        .toList();
     }
 
     /** A window that has closed is told only where it still matters. */

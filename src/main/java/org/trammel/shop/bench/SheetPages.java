@@ -9,6 +9,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.ConfirmationOverrides;
 import org.trammel.shop.travellers.FrameSheet;
@@ -129,6 +130,25 @@ class SheetPages {
     String note(@PathVariable String tag, SignedOn who, Model model) {
         show(tag, who, model);
         return "bench/note";
+    }
+
+    /** A photograph of the operation at hand, large. */
+    @GetMapping("/picture")
+    String picture(@PathVariable String tag, @RequestParam String of, SignedOn who, Model model) {
+        FrameSheet sheet = tags.sheet(tag);
+        FrameView view = frames.of(sheet, who, new FrameViews.Asked(null, null, true));
+        model.addAttribute("view", view);
+        model.addAttribute(
+                "picture",
+                view.pictures().stream()
+                        .filter(picture -> picture.sha256().equals(of))
+                        .findFirst()
+                        .orElseThrow(() -> Refusal.missing(
+                                "The photograph is not shown.",
+                                "It does not belong to the operation at hand of "
+                                        + sheet.head().mark() + ".",
+                                "Look for it in the frame's story.")));
+        return "bench/picture";
     }
 
     @GetMapping("/holds")

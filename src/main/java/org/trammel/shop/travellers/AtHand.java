@@ -138,6 +138,20 @@ public class AtHand {
         return photos.stepsAt(operationId);
     }
 
+    /**
+     * A photograph taken at an operation.
+     *
+     * @param stepId the step it was taken at; null for none
+     */
+    public record Picture(@Nullable Long stepId, String sha256, Instant at) {}
+
+    /** The photographs of an operation, oldest first. */
+    public List<Picture> pictures(long operationId) {
+        return photos.findByOperationIdOrderById(operationId).stream()
+                .map(p -> new Picture(p.stepId(), p.sha256(), p.at()))
+                .toList();
+    }
+
     /** Somebody outside who has the frame. */
     public record AwayAt(String recipient, Instant since) {}
 

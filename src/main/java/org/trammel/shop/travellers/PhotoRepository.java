@@ -13,5 +13,7 @@ interface PhotoRepository extends JpaRepository<Photo, Long> {
     @Query("select distinct p.stepId from Photo p where p.operationId = :operationId and p.stepId is not null")
     Set<Long> stepsAt(long operationId);
 
+    List<Photo> findByOperationIdOrderById(long operationId);
+
     boolean existsByStepId(long stepId);
 }

@@ -125,6 +125,7 @@ class PointsAndWaysOutTest extends AtTheTablet {
                 .contains("Keep the photograph");
         assertThat(sent(photo(frame, picture())))
                 .contains("The photograph is kept")
+                .contains("alt=\"Step 1, looked over, 08:30\"")
                 .contains("Tick step 1");
     }
 

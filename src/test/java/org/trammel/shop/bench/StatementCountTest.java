@@ -28,10 +28,10 @@ class StatementCountTest extends AtTheTablet {
     }
 
     @Test
-    void theReadingSheetTakesEleven() throws Exception {
+    void theReadingSheetTakesTwelve() throws Exception {
         Floor.Frame frame = onTheTable();
         floor.gauge("TWIST", "°", "0.020");
-        assertThat(sentBy(get(address(frame)))).hasSize(11);
+        assertThat(sentBy(get(address(frame)))).hasSize(12);
     }
 
     @Test
