@@ -13,6 +13,7 @@ import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
+import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
@@ -58,7 +59,7 @@ class Sheets {
         Set<Long> causers = opening.causers(all.findById(id).orElseThrow());
         FrameSheet.Head head = travellers.head(line.travellerId());
         Map<Long, String> names = new HashMap<>();
-        crew.all().forEach(p -> names.put(p.id(), p.name()));
+        crew.all().forEach(p -> names.put(p.id(), SeenAs.of(p)));
         return new NonconformanceSheet(
                 line,
                 head,

@@ -15,6 +15,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
+import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Refusal;
 
 /** Reads travellers: one frame in full, and the lists of what stands where. Changes nothing. */
@@ -342,7 +343,7 @@ public class Travellers {
     private Map<Long, String> names() {
         Map<Long, String> names = new HashMap<>();
         for (Person person : crew.all()) {
-            names.put(person.id(), person.name());
+            names.put(person.id(), SeenAs.of(person));
         }
         return names;
     }

@@ -191,6 +191,32 @@ class StationSheetTest extends AtTheTablet {
     }
 
     @Test
+    void anAuditorReadsTheSheetAndIsToldInitialsAndNoNames() throws Exception {
+        Floor.Frame frame = washed();
+        sent(tick(frame));
+        sent(form(address(frame) + "/note", address(frame) + "/note")
+                .param("traveller", "" + frame.travellerId())
+                .param("words", "Left cable port."));
+        holds.place(
+                floor.act(worker),
+                new Holds.Request(
+                        frame.travellerId(),
+                        HoldScope.FRAME,
+                        null,
+                        HoldReason.LOT_TRACE,
+                        "Looked into.",
+                        "by hand",
+                        Set.of()));
+        long auditor = floor.hire(Role.AUDITOR);
+        String name = person(worker).name();
+        assertThat(page(address(frame))).contains(name);
+        assertThat(page(address(frame), auditor))
+                .contains("Left cable port.")
+                .contains("placed by " + person(worker).initials())
+                .doesNotContain(name);
+    }
+
+    @Test
     void aWorkerLiftsAHoldForMaterialWhenItIsThere() throws Exception {
         Floor.Frame frame = floor.frame(BenchRoute.route());
         long hold = holds.place(
