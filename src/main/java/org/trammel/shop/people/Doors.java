@@ -5,13 +5,13 @@ import java.util.List;
 /** Paths that are open to everybody, and where somebody may be sent after signing on. */
 final class Doors {
 
-    static final String[] STATIC = {"/css/**", "/js/**", "/fonts/**", "/webjars/**", "/mark.svg", "/favicon.ico"};
+    static final String[] STATIC = {"/css/**", "/js/**", "/fonts/**", "/webjars/**", "/favicon.ico"};
 
     /** What a browser must reach before anybody is signed on. */
     static final String[] OPEN = {"/sign-on", "/enrol", "/first-owner", "/theme", "/error"};
 
     private static final List<String> STATIC_BEGINNINGS =
-            List.of("/css/", "/js/", "/fonts/", "/webjars/", "/mark.svg", "/favicon.ico");
+            List.of("/css/", "/js/", "/fonts/", "/webjars/", "/favicon.ico");
 
     private Doors() {}
 
