@@ -134,7 +134,7 @@ class CorrectedReadingTest {
         floor.read(worker, characteristic, gauge, "1.3");
         assertThatThrownBy(() -> correct(worker, first, "0.2"))
                 .isInstanceOf(Refusal.class)
-                .satisfies(r -> assertThat(((Refusal) r).why()).contains("read again since"));
+                .satisfies(r -> assertThat(((Refusal) r).why()).contains("read again after it"));
         assertThat(floor.at(frame).characteristics().get(0).state()).isEqualTo(CharacteristicState.NOT_CONFORMING);
     }
 
