@@ -8,6 +8,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.TimeoutError;
 import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
@@ -65,12 +66,33 @@ public final class Chromium {
         return context.newPage();
     }
 
-    /** Keeps a picture of the whole page. Of a page behind others the browser draws none, and waits for ever. */
+    /** Keeps a picture of the whole page. */
     public static void picture(Page page, String name) {
-        page.bringToFront();
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(PICTURES.resolve(name + ".png"))
-                .setFullPage(true));
+        picture(
+                page,
+                new Page.ScreenshotOptions()
+                        .setPath(PICTURES.resolve(name + ".png"))
+                        .setFullPage(true));
+    }
+
+    /**
+     * Keeps a picture. Of a page behind others the browser draws none, and now and then none of one that has just come
+     * to the front: then it is brought there again. A picture is a record, no assertion; one that cannot be had at all
+     * fails the test.
+     */
+    public static void picture(Page page, Page.ScreenshotOptions options) {
+        options.setTimeout(8_000);
+        for (int tries = 1; ; tries++) {
+            page.bringToFront();
+            try {
+                page.screenshot(options);
+                return;
+            } catch (TimeoutError none) {
+                if (tries == 4) {
+                    throw none;
+                }
+            }
+        }
     }
 
     /** Keeps a picture and has axe look through the page in both themes; it may find nothing. */
