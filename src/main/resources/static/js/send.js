@@ -18,6 +18,11 @@ document.addEventListener("submit", (event) => {
   }
 });
 
+// What was refused is told above the sheet: a sheet that was scrolled down comes back where that can be read.
+const refused = document.getElementById("refusal");
+history.scrollRestoration = refused ? "manual" : "auto";
+refused?.scrollIntoView({ block: "nearest" });
+
 // A page out of the browser's memory: its act was carried out, so the next one is new.
 window.addEventListener("pageshow", (event) => {
   if (event.persisted) {

@@ -35,13 +35,17 @@ final class DecisionWords {
     }
 
     private String plain(boolean conforming) {
+        if (basis.limits().oneSided()) {
+            return "Plain rule: " + value() + (conforming ? " is " : " is not ") + limits() + ".";
+        }
         return "Plain rule: " + value() + (conforming ? " lies within " : " lies outside ") + limits()
                 + ", limits included.";
     }
 
     private String conforming() {
-        return value() + " lies within " + bounds(basis.conformingFrom(), basis.conformingTo()) + ": the limits "
-                + limits() + " drawn in by " + guardBand() + ".";
+        boolean one = basis.limits().oneSided();
+        return value() + (one ? " is " : " lies within ") + bounds(basis.conformingFrom(), basis.conformingTo())
+                + (one ? ": the limit " : ": the limits ") + limits() + " drawn in by " + guardBand() + ".";
     }
 
     private String notConforming() {

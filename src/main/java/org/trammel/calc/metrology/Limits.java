@@ -49,6 +49,11 @@ public record Limits(@Nullable BigDecimal lower, @Nullable BigDecimal upper) {
         return above == null ? below : below.min(above);
     }
 
+    /** True if one side is open. */
+    boolean oneSided() {
+        return lower == null || upper == null;
+    }
+
     /** For a sentence: "−0,30 to 0,30", "at least 95", "at most 0,5". */
     public String words(DecimalSign sign) {
         if (lower == null) {

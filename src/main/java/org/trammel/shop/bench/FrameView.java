@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.web.RouteView;
 
@@ -116,7 +117,7 @@ record FrameView(
      * @param outOfOrder a step before it is not ticked, so that a reason is asked for
      * @param photoWanted the step asks for a photograph and there is none
      * @param obstacle what is in the way
-     * @param redoClock code of the clock whose operations may be done over; null if none
+     * @param redo the closed clock since whose start the operations may be done over; null if none
      * @param mayPass a witness point nobody came to may be passed now
      */
     record Plate(
@@ -128,7 +129,7 @@ record FrameView(
             boolean outOfOrder,
             boolean photoWanted,
             @Nullable Refusal obstacle,
-            @Nullable String redoClock,
+            @Nullable ClockView redo,
             boolean mayPass) {
 
         static Plate of(Kind kind, String heading, String words, String action) {

@@ -25,6 +25,7 @@ import org.trammel.shop.web.Formats;
 class FrameViews {
 
     private static final int AHEAD = 6;
+    private static final Duration NEAR = Duration.ofDays(1);
 
     private final AtHand atHand;
     private final Plates plates;
@@ -106,9 +107,10 @@ class FrameViews {
                         .toList();
     }
 
-    /** A window that has closed is told only where it still matters. */
+    /** A clock is told where it matters; elsewhere while it runs out within a day, for the sheet has little room. */
     private static boolean concerns(ClockView clock, FrameSheet.@Nullable OperationSheetOfFrame at, Instant now) {
-        return !clock.closedAt(now)
+        Instant ends = clock.endsAt();
+        return !clock.closedAt(now) && (ends == null || ends.isBefore(now.plus(NEAR)))
                 || at != null
                         && (clock.gates().contains(at.line().code())
                                 || at.characteristics().stream()

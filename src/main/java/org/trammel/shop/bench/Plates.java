@@ -188,12 +188,11 @@ class Plates {
             FrameSheet.@Nullable StepLine step,
             Refusal obstacle) {
         Instant now = clock.instant();
-        String redo = at.line().state() != OperationState.WAITING
+        ClockView redo = at.line().state() != OperationState.WAITING
                 ? null
                 : sheet.clocks().stream()
                         .filter(c ->
                                 c.closedAt(now) && c.gates().contains(at.line().code()))
-                        .map(ClockView::code)
                         .findFirst()
                         .orElse(null);
         return new Plate(

@@ -128,7 +128,7 @@ class Stories {
         return new Story.Found(
                 n.id(),
                 n.number(),
-                n.operationCode(),
+                (n.part().isEmpty() ? "" : n.part() + " ") + n.operationCode(),
                 n.words(),
                 n.state().word(),
                 n.decision() == null ? null : n.decision().word(),

@@ -12,6 +12,7 @@ public record ClockView(
         ClockKind kind,
         ClockState state,
         long minutes,
+        String startedBy,
         List<String> gates,
         @Nullable Instant startedAt,
         @Nullable Instant endsAt) {
@@ -23,6 +24,7 @@ public record ClockView(
                 clock.kind(),
                 clock.state(),
                 clock.minutes(),
+                clock.startedBy(),
                 clock.gates(),
                 clock.startedAt(),
                 clock.endsAt());

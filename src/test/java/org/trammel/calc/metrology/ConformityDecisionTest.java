@@ -174,6 +174,22 @@ class ConformityDecisionTest {
     }
 
     @Test
+    void aSingleLimitIsTooLowOrTooHighAndNotOutside() {
+        Limits three = new Limits(new BigDecimal("3"), null);
+        Limits tenth = new Limits(null, new BigDecimal("0.10"));
+        assertThat(ConformityDecision.of(new BigDecimal("1.5"), three, DecisionRule.PLAIN, null, FACTOR, THOUSANDTH)
+                        .words(DecimalSign.COMMA))
+                .isEqualTo("Plain rule: 1,5 is not at least 3.");
+        assertThat(ConformityDecision.of(new BigDecimal("0.07"), tenth, DecisionRule.PLAIN, null, FACTOR, THOUSANDTH)
+                        .words(DecimalSign.COMMA))
+                .isEqualTo("Plain rule: 0,07 is at most 0,10.");
+        assertThat(guarded(new BigDecimal("0.07"), tenth, new BigDecimal("0.010"))
+                        .words(DecimalSign.COMMA))
+                .isEqualTo("0,07 is at most 0,083: the limit at most 0,10 drawn in by"
+                        + " the guard band 0,017 (1,65 × 0,010).");
+    }
+
+    @Test
     void limitsTheWrongWayRoundOrNoneAreRefused() {
         assertThatThrownBy(() -> new Limits(null, null)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Limits.between(BigDecimal.ONE, BigDecimal.ZERO))

@@ -215,7 +215,7 @@ class PointsAndWaysOutTest extends AtTheTablet {
         clock.pass(Duration.ofMinutes(61));
         assertThat(page(address(frame)))
                 .contains("BLAST closed")
-                .contains("Do the work since its start again")
+                .contains("Do it again from operation 140")
                 .doesNotContain("Tick step 1");
         assertThat(sent(form(address(frame) + "/redo", address(frame))
                         .param("operation", "" + floor.at(frame).line().operationId())

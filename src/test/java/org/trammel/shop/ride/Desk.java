@@ -15,7 +15,7 @@ final class Desk {
     Desk(Sheets sheets, Hand hand) {
         this.sheets = sheets;
         this.hand = hand;
-        this.page = sheets.desk();
+        this.page = sheets.desk(hand);
     }
 
     Page page() {

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
 import java.util.List;
+import org.trammel.shop.designs.DesignState;
 import org.trammel.shop.designs.Designs;
 import org.trammel.shop.designs.DrawnFrame;
 import org.trammel.shop.designs.GateCheck;
 import org.trammel.shop.orders.OrderSheet;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.routes.RouteSheet;
+import org.trammel.shop.settings.Settings;
 
 /** From what the customer said to a frame in the shop: order, drawing, approval, gate, release. */
 final class OrderDesk {
@@ -19,12 +21,14 @@ final class OrderDesk {
     private final Workshop shop;
     private final Orders orders;
     private final Designs designs;
+    private final Settings settings;
 
-    OrderDesk(Desk desk, Workshop shop, Orders orders, Designs designs) {
+    OrderDesk(Desk desk, Workshop shop, Orders orders, Designs designs, Settings settings) {
         this.desk = desk;
         this.shop = shop;
         this.orders = orders;
         this.designs = designs;
+        this.settings = settings;
     }
 
     /** Gives the serial of the frame. */
@@ -53,7 +57,7 @@ final class OrderDesk {
         desk.fill("customer.name", "Rider of a " + kind.toLowerCase(java.util.Locale.ROOT));
         desk.fill("customer.country", "SE");
         desk.fill("customer.contact", "Harbour road 3");
-        desk.fill("promised", "2026-05-22");
+        desk.fill("promised", settings.today().plusDays(60).toString());
         desk.fill("price", "2850");
         desk.press("main .sign .btn");
         assertThat(desk.page().url()).as(desk.reads()).matches(".*/orders/\\d+");
@@ -89,8 +93,9 @@ final class OrderDesk {
         desk.open("/designs/" + revision + "/approval");
         desk.fill("letter", "A");
         desk.fill("approver", "The rider");
-        desk.fill("on", "2026-03-18");
+        desk.fill("on", settings.today().toString());
         desk.press("form[action$='/approval'] button");
+        assertThat(designs.revision(revision).state()).isEqualTo(DesignState.APPROVED);
     }
 
     private void signsTheGate(long revision) {

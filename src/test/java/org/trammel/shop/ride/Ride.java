@@ -59,6 +59,7 @@ final class Ride {
 
     final Set<String> refusedSignatures = new TreeSet<>();
     final Set<String> closedWindows = new TreeSet<>();
+    final Set<String> unjoined = new TreeSet<>();
     final Set<String> nonconformances = new LinkedHashSet<>();
 
     Ride(
@@ -224,7 +225,7 @@ final class Ride {
     private boolean triedBad(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
         String code = at.line().code();
         BadFirst bad = BadFirst.at(sheet.head().part(), code);
-        if (bad == null || !refusedReadings.add(gate(sheet, code))) {
+        if (bad == null || at.characteristics().isEmpty() || !refusedReadings.add(gate(sheet, code))) {
             return false;
         }
         FrameSheet.CharacteristicLine c = at.characteristics().stream()
@@ -322,6 +323,28 @@ final class Ride {
         return true;
     }
 
+    /** Reads something at the joining operation while a part of the frame is not ready. */
+    void joinsTooEarly(long travellerId) {
+        FrameSheet sheet = travellers.sheet(travellerId);
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        Tablet tablet = open(sheet, at, shop.at(at.line().station()), "");
+        assertThat(tablet.page().locator(".plate button.shut").innerText()).contains("cannot begin");
+        FrameSheet.CharacteristicLine c = at.characteristics().get(0);
+        Evidence.Wanted wanted = evidence.wanted(c.characteristicId());
+        key(sheet, at, wanted, reader(at, c), Values.asDrawn(wanted), finest(wanted));
+        assertThat(tablet.refusal()).contains("cannot begin").contains("Its part");
+        Sheets.look(tablet.page(), picture(sheet, at, "unjoined"));
+        unjoined.add(gate(sheet, at.line().code()));
+    }
+
+    /** Ships the frame; first with the serial of another one in the box. */
+    void ships(long travellerId, String otherSerial) {
+        FrameSheet.Head head = travellers.head(travellerId);
+        Tablet tablet = tablet("9");
+        tablet.worksHere(shop.at("9"));
+        tablet.ships(head, otherSerial);
+    }
+
     // ------------------------------------------------------------------------------------------ signatures
 
     private void sign(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
@@ -329,7 +352,6 @@ final class Ride {
         Hand doer = shop.at(at.line().station());
         List<Signer> wanted = at.signers();
         Tablet tablet = open(sheet, at, doer, "");
-        Sheets.look(tablet.page(), picture(sheet, at, "point"));
         for (int i = 0; i < wanted.size(); i++) {
             Signer as = wanted.get(i);
             tablet.open(sheet.head().tag() + "/sign?as=" + as);

@@ -1,55 +1,41 @@
 package org.trammel.shop.ride;
 
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
-import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.LoadState;
-import com.microsoft.playwright.options.ReducedMotion;
+import com.microsoft.playwright.options.ScreenshotType;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import com.microsoft.playwright.options.WaitUntilState;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import org.trammel.shop.Chromium;
 
-/** The browser, and what everybody does with a page of it. */
+/** The windows of the shop, and what everybody does with a page in them. */
 final class Sheets implements AutoCloseable {
 
     private static final Path PICTURES = Path.of("target", "screens", "ride");
 
-    private final Playwright playwright;
-    private final Browser browser;
+    private final List<BrowserContext> open = new ArrayList<>();
     private final String base;
 
     Sheets(int port) {
         base = "http://localhost:" + port;
-        playwright = Playwright.create(
-                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(Path.of(System.getProperty("trammel.chromium", "/usr/bin/chromium")))
-                        .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-quic")));
     }
 
-    Page desk() {
-        return context(1440, 900).newPage();
+    Page desk(Hand hand) {
+        return kept(Chromium.desk(base, hand.initials(), Hand.PASSWORD));
     }
 
     Page tablet(String token) {
-        BrowserContext context = context(1280, 800);
-        context.addCookies(List.of(new Cookie("trammel-device", token).setUrl(base)));
-        return context.newPage();
+        return kept(Chromium.tablet(base, token, 1280, 800));
     }
 
-    private BrowserContext context(int width, int height) {
-        BrowserContext context = browser.newContext(
-                new Browser.NewContextOptions().setViewportSize(width, height).setReducedMotion(ReducedMotion.REDUCE));
-        context.setDefaultTimeout(15_000);
-        return context;
+    private Page kept(Page page) {
+        page.context().setDefaultTimeout(15_000);
+        open.add(page.context());
+        return page;
     }
 
     void open(Page page, String path) {
@@ -66,7 +52,12 @@ final class Sheets implements AutoCloseable {
     }
 
     static void look(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + ".png")));
+        Chromium.picture(
+                page,
+                new Page.ScreenshotOptions()
+                        .setPath(PICTURES.resolve(name + ".jpg"))
+                        .setType(ScreenshotType.JPEG)
+                        .setQuality(70));
     }
 
     /** The paper as a printer gets it. */
@@ -79,7 +70,7 @@ final class Sheets implements AutoCloseable {
 
     @Override
     public void close() {
-        browser.close();
-        playwright.close();
+        open.forEach(BrowserContext::close);
+        open.clear();
     }
 }

@@ -1,5 +1,7 @@
 package org.trammel.shop.ride;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
@@ -15,6 +17,7 @@ import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.travellers.FrameSheet;
 
 /** The tablet of one station, worked by hand. */
 final class Tablet {
@@ -112,13 +115,14 @@ final class Tablet {
         return page.locator(selector).count() > 0;
     }
 
-    String reads() {
-        return page.locator("body").innerText();
-    }
-
+    /** What was refused, which nobody has to look for. */
     String refusal() {
         Locator said = page.locator(".refusal");
-        return said.count() == 0 ? "" : said.innerText();
+        if (said.count() == 0) {
+            return "";
+        }
+        assertThat(said.boundingBox().y).as("the refusal is in sight").isNotNegative();
+        return said.innerText();
     }
 
     void press(String selector) {
@@ -180,5 +184,18 @@ final class Tablet {
             throw new UncheckedIOException(e);
         }
         return out.toByteArray();
+    }
+
+    /** Ships a frame; first with the serial of another one in the box. */
+    void ships(FrameSheet.Head head, String otherSerial) {
+        open(head.tag());
+        page().locator("#f-scanned").fill(otherSerial);
+        press(".plate .btn.main");
+        assertThat(refusal()).contains("The serial read from the frame in the box is another one");
+        Sheets.look(page(), head.kind() + "-other-serial");
+        page().locator("#f-scanned").fill(head.serial());
+        press(".plate .btn.main");
+        assertThat(page().locator(".plate h2").innerText()).isEqualTo(head.mark() + " is shipped");
+        Sheets.look(page(), head.kind() + "-shipped");
     }
 }
