@@ -14,6 +14,7 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.ClockState;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.Remarks;
@@ -76,7 +77,7 @@ public class ColdSets {
         String why = "";
         if (wanted.coldSetClock() == null || wanted.coldSetAttempts() == 0) {
             why = "The route allows no cold-set of it.";
-        } else if (clock == null || clock.startedAt() == null) {
+        } else if (clock == null || clock.startedAt() == null || clock.state() == ClockState.PLANNED) {
             why = "The window has not opened.";
         } else if (!clock.openAt(at)) {
             why = "The window " + clock.name() + " closed at " + formats.moment(clock.endsAt()) + ".";

@@ -149,6 +149,9 @@ public class Readings {
         requireValues(wanted, input);
         Means means =
                 gauges.require(input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()));
+        if (replaces == null) {
+            requireFiner(wanted, means);
+        }
         boolean alike = ask(wanted, input);
         requireAnotherPerson(act, wanted, replaces);
         BigDecimal value = reduce(wanted, input.raw());
@@ -163,6 +166,23 @@ public class Readings {
                 judged));
         evidence.judged(act, wanted.characteristicId(), state, reading.id());
         return ReadingLine.of(reading, false);
+    }
+
+    /** An undecided reading is not read until it says something else: only less uncertainty decides it. */
+    private void requireFiner(Evidence.Wanted wanted, Means means) {
+        if (wanted.state() != CharacteristicState.UNDECIDED || wanted.readingId() == null) {
+            return;
+        }
+        BigDecimal before =
+                readings.findById(wanted.readingId()).map(Reading::u).orElse(null);
+        if (before != null && (means.u() == null || means.u().compareTo(before) >= 0)) {
+            throw Refusal.state(
+                    wanted.code() + ", " + wanted.name() + ", is not read again with " + means.code() + ".",
+                    "It is undecided with an uncertainty of "
+                            + DecimalSign.of(settings.locale()).write(before.stripTrailingZeros()) + " " + wanted.unit()
+                            + ", and that of " + means.code() + " is no smaller.",
+                    "Read it with a gauge of less uncertainty, or call the QA lead, who opens a nonconformance.");
+        }
     }
 
     private static void requireValues(Evidence.Wanted wanted, Input input) {

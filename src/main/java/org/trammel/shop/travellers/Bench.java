@@ -306,7 +306,7 @@ public class Bench {
                 .reduce((a, b) -> b)
                 .orElse(null));
         progress.takeUpAgain(act, traveller);
-        traveller.standsAt(operation);
+        progress.standsAtFirstOpen(traveller);
     }
 
     /** Breaks the work off with a reason; it is taken up again by {@link #resume}. */

@@ -167,6 +167,7 @@ class Characteristic {
     void readAgain() {
         state = CharacteristicState.OPEN;
         readingId = null;
+        nonconformance = null;
     }
 
     void concede(String nonconformance) {

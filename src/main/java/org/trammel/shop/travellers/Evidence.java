@@ -226,7 +226,7 @@ public class Evidence {
         return Refusal.state(
                 deed + " is not needed.",
                 "It is released by concession " + c.nonconformance() + ".",
-                "Ask the QA lead to withdraw the concession if it must be read again.");
+                "It is read again only after the part was changed: set, or done over.");
     }
 
     private void requireReader(Act act, Person person, Characteristic c, String deed) {
@@ -286,14 +286,15 @@ public class Evidence {
         progress.settle(act, t, o);
     }
 
-    /** Every characteristic of the operation is to be read again: the part was bent or otherwise changed. */
+    /**
+     * Every characteristic of the operation is to be read again: the part was bent or otherwise changed. What was
+     * conceded was another shape; the concession does not speak for this one.
+     */
     @Transactional(propagation = Propagation.MANDATORY)
     public void readAllAgain(Act act, long operationId) {
         Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
         Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
-        characteristics.findByOperationIdOrderByPosition(operationId).stream()
-                .filter(c -> c.state() != CharacteristicState.CONCESSION)
-                .forEach(Characteristic::readAgain);
+        characteristics.findByOperationIdOrderByPosition(operationId).stream().forEach(Characteristic::readAgain);
         bench.untickQualified(act, o);
         bench.reopen(act, t, o);
         log.event(t.chain(), "all to be read again", Map.of("operation", operationId));

@@ -77,16 +77,22 @@ class FrameClock {
     }
 
     /**
-     * Starts it, or starts it anew when its event happens again. When the event's time is in doubt, a window closes
-     * on the earliest possible start and a waiting time ends on the latest.
+     * Starts it. When the event's time is in doubt, a window closes on the earliest possible start and a waiting time
+     * ends on the latest. A tick taken back and given again is no new event: a window keeps its first start until its
+     * operation is done over.
      */
     void start(Instant earliest, Instant latest, @Nullable Long stepId) {
-        Instant from = kind == ClockKind.WINDOW ? earliest : latest;
+        Instant from = kind == ClockKind.WINDOW ? firstStart(earliest, stepId) : latest;
         state = ClockState.RUNNING;
         startedAt = from;
         endsAt = from.plus(Duration.ofMinutes(minutes));
         startedByStepId = stepId;
         noticed = false;
+    }
+
+    private Instant firstStart(Instant now, @Nullable Long stepId) {
+        boolean again = startedAt != null && (startedByStepId == null || startedByStepId.equals(stepId));
+        return again && startedAt.isBefore(now) ? startedAt : now;
     }
 
     /** The same clock, not yet started, for another traveller. */
@@ -111,8 +117,14 @@ class FrameClock {
         noticed = old.noticed;
     }
 
-    /** The event that started it was taken back. */
+    /** The event that started it was taken back; when it was is not forgotten. */
     void takeBack() {
+        state = ClockState.PLANNED;
+        noticed = false;
+    }
+
+    /** The operation that starts it is done over: its next start is a new event. */
+    void startOver() {
         state = ClockState.PLANNED;
         startedAt = null;
         endsAt = null;

@@ -84,7 +84,7 @@ class Gate {
         return refusals(traveller, operation, verb, covering(traveller, operation, open));
     }
 
-    /** Every open hold that covers the operation, freed or not: what cannot be undone waits for all of them. */
+    /** Every open hold that covers the operation, freed or not: what cannot be undone, and the gate itself, waits for all. */
     List<Refusal> heldForGood(Traveller traveller, Operation operation, String verb) {
         return refusals(
                 traveller,

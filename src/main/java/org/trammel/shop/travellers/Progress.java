@@ -213,16 +213,21 @@ class Progress {
 
     /** Stands the traveller at its first operation that is not past; without one it is finished. */
     void advance(Act act, Traveller traveller) {
-        Operation next = operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
-                .filter(o -> !o.state().past())
-                .findFirst()
-                .orElse(null);
-        traveller.standsAt(next);
-        if (next == null) {
+        if (!standsAtFirstOpen(traveller)) {
             traveller.finish(act.at());
             log.event(traveller.chain(), "traveller finished", Map.of("part", traveller.part()));
             tellOrder(act, traveller);
             events.publishEvent(new TravellerFinished(act, traveller.id(), traveller.serial(), traveller.part()));
         }
+    }
+
+    /** Stands the traveller at its first operation that is not past; false if there is none. */
+    boolean standsAtFirstOpen(Traveller traveller) {
+        Operation first = operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
+                .filter(o -> !o.state().past())
+                .findFirst()
+                .orElse(null);
+        traveller.standsAt(first);
+        return first != null;
     }
 }

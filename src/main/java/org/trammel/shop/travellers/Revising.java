@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -16,6 +17,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Point;
 
 /** A newer design revision takes the place of the one in the shop: every finished operation gets a signed verdict. */
 @Service
@@ -270,8 +272,8 @@ public class Revising {
             if (!same && said.verdict() == Carry.STILL_VALID) {
                 throw Refusal.state(
                         "The newer revision was not released.",
-                        "Operation " + old.called() + " cannot be still valid: the limits of " + c.code() + ", "
-                                + c.name() + ", differ from revision " + letter + ".",
+                        "Operation " + old.called() + " cannot be still valid: what is asked of " + c.code() + ", "
+                                + c.name() + ", differs from revision " + letter + ".",
                         "Say repeat, or keep by concession.");
             }
             if (same) {
@@ -281,6 +283,9 @@ public class Revising {
             }
         }
         List<Step> was = steps.findByOperationIdOrderByPosition(old.id());
+        if (said.verdict() == Carry.STILL_VALID) {
+            requireNothingNew(old, fresh, was, letter);
+        }
         for (Step step : steps.findByOperationIdOrderByPosition(fresh.id())) {
             was.stream()
                     .filter(s -> s.ticked() && s.text().equals(step.text()))
@@ -289,8 +294,29 @@ public class Revising {
         }
     }
 
+    /** Still valid keeps what was done; it does not stand for what nobody did. */
+    private void requireNothingNew(Operation old, Operation fresh, List<Step> was, String letter) {
+        Optional<Step> added = steps.findByOperationIdOrderByPosition(fresh.id()).stream()
+                .filter(step ->
+                        was.stream().noneMatch(s -> s.ticked() && s.text().equals(step.text())))
+                .findFirst();
+        boolean gateAdded = fresh.point() == Point.HOLD && old.point() != Point.HOLD;
+        if (added.isPresent() || gateAdded) {
+            throw Refusal.state(
+                    "The newer revision was not released.",
+                    "Operation " + old.called() + " cannot be still valid: "
+                            + added.map(step -> "the step " + step.text() + " was not done")
+                                    .orElse("its hold point was not signed")
+                            + " under revision " + letter + ".",
+                    "Say repeat, or keep by concession.");
+        }
+    }
+
     private static boolean sameLimits(Characteristic a, Characteristic b) {
-        return same(a.nominal(), b.nominal())
+        return a.rule() == b.rule()
+                && a.gaugeKind().equals(b.gaugeKind())
+                && (a.deciding() || !b.deciding())
+                && same(a.nominal(), b.nominal())
                 && same(a.lowerLimit(), b.lowerLimit())
                 && same(a.upperLimit(), b.upperLimit());
     }

@@ -86,6 +86,9 @@ public class Rework {
         List<Operation> ever = operations.ofSamePiece(travellers.ofSamePiece(traveller.id()));
         span.forEach(o -> requireLimit(ever, o, traveller, beyondLimit));
         all.stream().filter(o -> o.position() > after).forEach(o -> o.moveDown(span.size() * Operation.SPACING));
+        clocks.findByTravellerIdOrderById(traveller.id()).stream()
+                .filter(c -> span.stream().anyMatch(o -> o.code().equals(c.startedBy())))
+                .forEach(FrameClock::startOver);
         for (int i = 0; i < span.size(); i++) {
             Operation old = span.get(i);
             old.doneOver(source);
@@ -185,12 +188,18 @@ public class Rework {
             boolean undoable = all.stream()
                     .filter(o -> o.position() <= last.position() && o.state() == OperationState.DONE)
                     .dropWhile(o -> !o.code().equals(clock.startedBy()))
-                    .noneMatch(Operation::irreversible);
+                    .noneMatch(this::irreversible);
             if (!undoable) {
                 crewed.holding(act.by(), Role.QA_LEAD, "Doing again operations that cannot be undone");
             }
             repeat(act, clock.startedBy(), last.id(), "clock " + clock.code(), false);
         });
+    }
+
+    private boolean irreversible(Operation operation) {
+        return operation.irreversible()
+                || steps.findByOperationIdOrderByPosition(operation.id()).stream()
+                        .anyMatch(Step::irreversible);
     }
 
     /** Scraps a frame or a part, inside an act that is open. */

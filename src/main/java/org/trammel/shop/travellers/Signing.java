@@ -65,7 +65,7 @@ public class Signing {
             operation.requireAt("signed", OperationState.AT_POINT);
             Person person = crewed.signing(signerId, deed);
             Gate.refuseFirst(gate.earlier(traveller, operation));
-            Gate.refuseFirst(gate.held(traveller, operation, "be signed"));
+            Gate.refuseFirst(gate.heldForGood(traveller, operation, "be signed"));
             List<Signature> before = signatures.findByOperationIdOrderById(operationId).stream()
                     .filter(operation::counts)
                     .toList();
@@ -171,7 +171,7 @@ public class Signing {
                         "Wait, or call the witness to sign.");
             }
             Gate.refuseFirst(gate.earlier(traveller, operation));
-            Gate.refuseFirst(gate.held(traveller, operation, "be passed"));
+            Gate.refuseFirst(gate.heldForGood(traveller, operation, "be passed"));
             operation.signedOff(act.at());
             log.event(traveller.chain(), "witness point passed unattended", Map.of("operation", operationId));
             progress.done(act, traveller, operation);

@@ -290,4 +290,18 @@ class ColdSetTest extends AtTheTable {
                 .query(Long.class)
                 .single();
     }
+
+    @Test
+    void aConcessionDoesNotSpeakForAFrameThatWasBentSince() {
+        WholeShop.Frame frame = welded();
+        shop.tickAll(frame, aligner);
+        long conceded = shop.at(frame).characteristics().get(1).characteristicId();
+        readings.read(shop.act(aligner), conceded, input(gauge, true, "0.29"));
+        jdbc.sql("update characteristic set state = 'CONCESSION', nonconformance = 'NC-0001' where id = ?")
+                .param(conceded)
+                .update();
+        read(aligner, frame, gauge, "0.80");
+        coldSets.push(shop.act(aligner), characteristic(frame), new BigDecimal("0.8"), null);
+        assertThat(shop.at(frame).characteristics().get(1).state()).isEqualTo(CharacteristicState.OPEN);
+    }
 }

@@ -61,10 +61,10 @@ class TakingTest extends AtTheTable {
                         .alike())
                 .isTrue();
         WholeShop.Frame one = frame(wanted("080-1", Rule.GUARDED, Reduction.SINGLE, false, "once"));
-        String coarse = gauge("0.020");
-        read(worker, one, coarse, "0.290");
-        read(worker, one, coarse, "0.290");
-        assertThat(refusal(() -> read(worker, one, coarse, "0.290")).kind()).isEqualTo(Refusal.Kind.ASK);
+        read(worker, one, gauge("0.020"), "0.290");
+        read(worker, one, gauge("0.019"), "0.290");
+        String third = gauge("0.018");
+        assertThat(refusal(() -> read(worker, one, third, "0.290")).kind()).isEqualTo(Refusal.Kind.ASK);
     }
 
     @Test
@@ -95,7 +95,7 @@ class TakingTest extends AtTheTable {
         WholeShop.Frame frame = frame(wanted(Rule.GUARDED, Reduction.SINGLE, "once"));
         String coarse = gauge("0.020");
         ReadingLine old = read(worker, frame, coarse, "0.290");
-        ReadingLine newest = read(second, frame, coarse, "0.310");
+        ReadingLine newest = read(second, frame, gauge("0.019"), "0.310");
         Refusal refused = refusal(() -> correct(worker, old, coarse, "0.1"));
         assertThat(refused.instead()).contains("newest");
         assertThat(state(frame)).isEqualTo(CharacteristicState.UNDECIDED);

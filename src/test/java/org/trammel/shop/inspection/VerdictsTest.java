@@ -64,7 +64,10 @@ class VerdictsTest extends AtTheTable {
         assertThat(state(frame)).isEqualTo(CharacteristicState.UNDECIDED);
         assertThat(standsAt(frame)).isEqualTo("080");
         assertThat(shop.sheet(frame).holds()).isEmpty();
-        read(second, frame, gauge("0.020"), "0.290");
+        assertThat(refusal(() -> read(second, frame, gauge("0.020"), "0.250")).why())
+                .as("another reading with the same doubt decides nothing")
+                .contains("undecided with an uncertainty of 0,02 °", "no smaller");
+        read(second, frame, gauge("0.019"), "0.290");
         assertThat(standsAt(frame)).as("twice undecided is not conforming").isEqualTo("080");
         // u 0.005: g 0.00825, kept as 0.009; conforming to 0.291.
         read(worker, frame, gauge("0.005"), "0.280");

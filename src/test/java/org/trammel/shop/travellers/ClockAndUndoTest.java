@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.routes.Signer;
+import org.trammel.shop.routes.StepSheet;
 
 class ClockAndUndoTest extends AtTheBench {
 
@@ -148,5 +149,52 @@ class ClockAndUndoTest extends AtTheBench {
         assertThat(floor.at(frame).steps())
                 .extracting(FrameSheet.StepLine::ticked)
                 .containsExactly(true, false);
+    }
+
+    @Test
+    void takingTheTickBackAndGivingItAgainOpensNoClosedWindow() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("140").step("degrease").step("blast", "BLAST").sheet(),
+                        op("150").step("spray").sheet())
+                .window("BLAST", 240, "140", "150")
+                .sheet());
+        floor.tickAll(frame, worker);
+        long blast = travellers
+                .operation(floor.sheet(frame).operations().get(0).operationId())
+                .steps()
+                .get(1)
+                .stepId();
+        clock.pass(Duration.ofMinutes(230));
+        bench.untick(floor.act(worker), blast, "looked at it again");
+        clock.pass(Duration.ofMinutes(5));
+        bench.tick(floor.act(worker), List.of(blast), null, null);
+        clock.pass(Duration.ofMinutes(6));
+        List<Long> spray = List.of(floor.at(frame).steps().get(0).stepId());
+        refused(() -> bench.tick(floor.act(worker), spray, null, null), "BLAST", "closed at");
+        bench.untick(floor.act(worker), blast, "once more");
+        bench.tick(floor.act(worker), List.of(blast), null, null);
+        refused(() -> bench.tick(floor.act(worker), spray, null, null), "BLAST", "closed at");
+        rework.redoForClock(floor.act(worker), floor.at(frame).line().operationId(), "BLAST");
+        floor.tickAll(frame, worker);
+        bench.tick(floor.act(worker), spray, null, null);
+    }
+
+    @Test
+    void doingAgainWhatHoldsAStepThatCannotBeUndoneIsForTheQaLead() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("050").step("clean").sheet(),
+                        op("060")
+                                .step(new StepSheet("tack", "", false, true, null, null, null))
+                                .sheet(),
+                        op("070").step("weld").sheet())
+                .window("CLEAN", 60, "050", "070")
+                .sheet());
+        floor.tickAll(frame, worker);
+        floor.tickAll(frame, worker);
+        clock.pass(Duration.ofMinutes(61));
+        long weld = floor.at(frame).line().operationId();
+        refused(() -> rework.redoForClock(floor.act(worker), weld, "CLEAN"), "cannot be undone", "QA lead");
+        rework.redoForClock(floor.act(qa), weld, "CLEAN");
+        assertThat(floor.at(frame).line().code()).isEqualTo("050");
     }
 }

@@ -219,4 +219,26 @@ class GateTest extends AtTheBench {
         long other = floor.hire(Role.QA_LEAD);
         assertThat(holds.lift(floor.act(other), hold, "looked at, nothing")).isTrue();
     }
+
+    @Test
+    void aFrameStandsAtItsFirstOpenOperationWhateverIsOpenedAgainLater() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("120").step("measure").sheet(),
+                        op("130").step("ream").step("face").hold(Signer.SECOND).sheet())
+                .sheet());
+        long measured = travellers
+                .operation(floor.sheet(frame).operations().get(0).operationId())
+                .steps()
+                .get(0)
+                .stepId();
+        floor.tickAll(frame, worker);
+        long machining = floor.at(frame).line().operationId();
+        long face = floor.at(frame).steps().get(1).stepId();
+        floor.tickAll(frame, worker);
+        bench.untick(floor.act(qa), measured, "the wrong frame was measured");
+        bench.untick(floor.act(worker), face, null);
+        assertThat(floor.at(frame).line().code()).isEqualTo("120");
+        refused(() -> bench.tick(floor.act(worker), List.of(face), null, null), "120", "comes first");
+        refused(() -> signing.sign(floor.act(second), machining, second, Signer.SECOND), "in work");
+    }
 }

@@ -122,4 +122,21 @@ class HoldReachTest extends AtTheBench {
                 floor.act(second),
                 new Holds.Request(frame.travellerId(), scope, operation, reason, HOLD, "by hand", Set.of()));
     }
+
+    @Test
+    void aGateIsNotSignedUnderAHoldAlsoWhereItsWorkWasFreed() {
+        var frame = floor.frame(SmallRoute.of(
+                        op("100").step("measure").hold(Signer.SECOND).sheet(),
+                        op("110").step("age").sheet())
+                .sheet());
+        long at = floor.at(frame).line().operationId();
+        long hold = place(frame, HoldScope.FRAME, null, HoldReason.GAUGE_TRACE);
+        holds.free(floor.act(qa), hold, at, "the window will not wait");
+        floor.tickAll(frame, worker);
+        assertThat(floor.at(frame).line().state()).isEqualTo(OperationState.AT_POINT);
+        refused(() -> signing.sign(floor.act(second), at, second, Signer.SECOND), "on hold", HOLD);
+        holds.lift(floor.act(qa), hold, "read with another gauge");
+        signing.sign(floor.act(second), at, second, Signer.SECOND);
+        assertThat(floor.at(frame).line().code()).isEqualTo("110");
+    }
 }

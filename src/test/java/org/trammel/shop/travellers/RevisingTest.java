@@ -184,7 +184,7 @@ class RevisingTest {
         assertThat(refusal(() -> revising.supersede(
                                 shop.act(qa), frame.orderId(), drawing, route, said(frame, Carry.STILL_VALID), null))
                         .why())
-                .contains("limits of 080-1");
+                .contains("what is asked of 080-1");
         Map<Long, Revising.Said> said = said(frame, Carry.STILL_VALID);
         said.put(operation(frame, "080"), new Revising.Said(Carry.REPEAT, "tighter now"));
         revising.supersede(shop.act(qa), frame.orderId(), drawing, route, said, null);
