@@ -228,7 +228,9 @@ class ReadingViews {
         if (c.state() == CharacteristicState.UNDECIDED) {
             Means better = better(usable, last);
             action = better == null ? "Call QA: no better gauge is in date" : "Measure with " + better.code();
-            leads = better == null ? address + "/stop" : read + "&again=true&gauge=" + better.code();
+            leads = better == null
+                    ? address + "/stop?characteristic=" + c.characteristicId()
+                    : read + "&again=true&gauge=" + better.code();
         } else if (c.state() == CharacteristicState.NOT_CONFORMING) {
             action = "Next frames";
             leads = "/station";

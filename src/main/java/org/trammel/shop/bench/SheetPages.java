@@ -119,10 +119,12 @@ class SheetPages {
         return new Met(scanned, Tags.mark(scanned), scanned.equals(head.tag()), old);
     }
 
+    /** A reading that nothing at hand can decide is taken along, so that a nonconformance is about it. */
     @GetMapping("/stop")
-    String stop(@PathVariable String tag, SignedOn who, Model model) {
+    String stop(@PathVariable String tag, @RequestParam @Nullable Long characteristic, SignedOn who, Model model) {
         show(tag, who, model);
         model.addAttribute("reasons", HoldReason.values());
+        model.addAttribute("about", about(tag, characteristic));
         return "bench/stop";
     }
 
@@ -189,5 +191,16 @@ class SheetPages {
 
     private void show(String tag, SignedOn who, Model model) {
         model.addAttribute("view", frames.of(tags.sheet(tag), who, new FrameViews.Asked(null, null, true)));
+    }
+
+    private FrameSheet.@Nullable CharacteristicLine about(String tag, @Nullable Long characteristic) {
+        FrameSheet.OperationSheetOfFrame at =
+                characteristic == null ? null : tags.sheet(tag).at();
+        return at == null
+                ? null
+                : at.characteristics().stream()
+                        .filter(c -> c.characteristicId() == characteristic)
+                        .findFirst()
+                        .orElse(null);
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -11,6 +12,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 
@@ -19,6 +21,9 @@ import org.trammel.shop.records.Act;
 class NonconformancePages {
 
     private static final int PAGE = 50;
+
+    /** A tag as it stands in the address of a station's sheet. */
+    private static final Pattern TAG = Pattern.compile("[0-9A-Za-z-]{3,24}");
 
     private final Deciding deciding;
     private final Opening opening;
@@ -56,8 +61,14 @@ class NonconformancePages {
             @RequestParam long operationId,
             @RequestParam @Nullable Long characteristicId,
             @RequestParam @Nullable String faultCode,
-            @RequestParam String words) {
+            @RequestParam String words,
+            @RequestParam @Nullable String back,
+            RedirectAttributes flash) {
         String number = opening.byHand(act, travellerId, operationId, characteristicId, faultCode, words);
+        if (back != null && TAG.matcher(back).matches()) {
+            flash.addFlashAttribute("done", number + " is opened; the QA lead decides what becomes of it.");
+            return "redirect:/station/" + back;
+        }
         return "redirect:/nonconformances/" + Long.parseLong(number.substring("NC-".length()));
     }
 

@@ -131,6 +131,27 @@ class StationSheetTest extends AtTheTablet {
     }
 
     @Test
+    void aNonconformanceIsOpenedFromTheStopSheetAndHoldsTheStep() throws Exception {
+        Floor.Frame frame = floor.frame(BenchRoute.route());
+        long operation = floor.at(frame).line().operationId();
+        String page = sent(form("/nonconformances", address(frame) + "/stop")
+                .param("travellerId", "" + frame.travellerId())
+                .param("operationId", "" + operation)
+                .param("back", frame.serial())
+                .param("words", "a dent beside the weld"));
+        assertThat(page).contains("is opened; the QA lead decides").contains("a dent beside the weld");
+        assertThat(floor.sheet(frame).holds())
+                .singleElement()
+                .satisfies(hold -> assertThat(hold.source()).startsWith("NC-"));
+        assertThat(sent(form("/nonconformances", address(frame) + "/stop")
+                        .param("travellerId", "" + frame.travellerId())
+                        .param("operationId", "" + operation)
+                        .param("back", "//elsewhere.example")
+                        .param("words", " ")))
+                .contains("No nonconformance was opened");
+    }
+
+    @Test
     void anEmptyNoteIsRefused() throws Exception {
         Floor.Frame frame = floor.frame(BenchRoute.route());
         assertThat(sent(form(address(frame) + "/note", address(frame) + "/note")
