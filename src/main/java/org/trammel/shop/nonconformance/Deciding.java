@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.orders.CostKind;
@@ -344,33 +343,10 @@ public class Deciding {
         return Chains.frame(n.serial());
     }
 
-    /** Those that want a decision or an agreement, oldest first. */
-    @Transactional(readOnly = true)
-    public List<NonconformanceLine> undecided() {
-        return all
-                .findByStateInOrderByOpenedAtAscIdAsc(
-                        EnumSet.of(NonconformanceState.OPEN, NonconformanceState.PROPOSED))
-                .stream()
-                .map(this::line)
-                .toList();
-    }
-
     /** Every one of a frame. */
     @Transactional(readOnly = true)
     public List<NonconformanceLine> of(String serial) {
         return all.findBySerialOrderById(serial).stream().map(this::line).toList();
-    }
-
-    /**
-     * A page of all, newest first.
-     *
-     * @param before number of the id to go on below; {@link Long#MAX_VALUE} for the first page
-     */
-    @Transactional(readOnly = true)
-    public List<NonconformanceLine> page(long before, int size) {
-        return all.findByIdLessThanOrderByIdDesc(before, Limit.of(size)).stream()
-                .map(this::line)
-                .toList();
     }
 
     @Transactional(readOnly = true)

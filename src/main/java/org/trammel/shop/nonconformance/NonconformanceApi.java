@@ -26,10 +26,12 @@ class NonconformanceApi {
     private static final int PAGE = 100;
 
     private final Deciding deciding;
+    private final NonconformanceReads reads;
     private final Opening opening;
 
-    NonconformanceApi(Deciding deciding, Opening opening) {
+    NonconformanceApi(Deciding deciding, NonconformanceReads reads, Opening opening) {
         this.deciding = deciding;
+        this.reads = reads;
         this.opening = opening;
     }
 
@@ -103,7 +105,7 @@ class NonconformanceApi {
     @GetMapping
     @Operation(summary = "A page of nonconformances, newest first; go on with the last id as before.")
     List<NonconformanceLine> page(@RequestParam(defaultValue = "" + Long.MAX_VALUE) long before) {
-        return deciding.page(before, PAGE);
+        return reads.page(before, PAGE);
     }
 
     @GetMapping("/{id}")

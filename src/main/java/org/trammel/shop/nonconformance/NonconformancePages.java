@@ -26,19 +26,21 @@ class NonconformancePages {
     private static final Pattern TAG = Pattern.compile("[0-9A-Za-z-]{3,24}");
 
     private final Deciding deciding;
+    private final NonconformanceReads reads;
     private final Opening opening;
     private final Sheets sheets;
 
-    NonconformancePages(Deciding deciding, Opening opening, Sheets sheets) {
+    NonconformancePages(Deciding deciding, NonconformanceReads reads, Opening opening, Sheets sheets) {
         this.deciding = deciding;
+        this.reads = reads;
         this.opening = opening;
         this.sheets = sheets;
     }
 
     @GetMapping("/nonconformances")
     String list(@RequestParam(defaultValue = "" + Long.MAX_VALUE) long before, Model model) {
-        List<NonconformanceLine> page = deciding.page(before, PAGE);
-        model.addAttribute("undecided", before == Long.MAX_VALUE ? deciding.undecided() : List.of());
+        List<NonconformanceLine> page = reads.page(before, PAGE);
+        model.addAttribute("undecided", before == Long.MAX_VALUE ? reads.undecided() : List.of());
         model.addAttribute("lines", page);
         model.addAttribute(
                 "next", page.size() < PAGE ? null : page.get(page.size() - 1).id());

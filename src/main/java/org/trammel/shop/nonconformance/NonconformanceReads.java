@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -29,6 +30,15 @@ public class NonconformanceReads {
     /** Every one of a frame, oldest first. */
     public List<NonconformanceLine> of(String serial) {
         return lines(all.findBySerialOrderById(serial));
+    }
+
+    /**
+     * A page of all, newest first.
+     *
+     * @param before number of the id to go on below; {@link Long#MAX_VALUE} for the first page
+     */
+    public List<NonconformanceLine> page(long before, int size) {
+        return lines(all.findByIdLessThanOrderByIdDesc(before, Limit.of(size)));
     }
 
     private List<NonconformanceLine> lines(List<Nonconformance> found) {

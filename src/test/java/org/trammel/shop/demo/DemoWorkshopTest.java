@@ -16,8 +16,8 @@ import org.trammel.shop.gauges.GaugeState;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.materials.LotState;
 import org.trammel.shop.materials.Lots;
-import org.trammel.shop.nonconformance.Deciding;
 import org.trammel.shop.nonconformance.NonconformanceLine;
+import org.trammel.shop.nonconformance.NonconformanceReads;
 import org.trammel.shop.nonconformance.NonconformanceState;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.records.ChainVerification;
@@ -46,7 +46,7 @@ class DemoWorkshopTest {
     private Travellers travellers;
 
     @Autowired
-    private Deciding deciding;
+    private NonconformanceReads nonconformances;
 
     @Autowired
     private Lots lots;
@@ -109,7 +109,7 @@ class DemoWorkshopTest {
                 .extracting(FrameSheet.HoldLine::reason)
                 .contains(HoldReason.CUSTOMER_PART, HoldReason.OVEN_TRACE, HoldReason.LOT_TRACE);
         assertThat(sheet("O-103").head().state()).isEqualTo(TravellerState.SHIPPED);
-        assertThat(deciding.page(Long.MAX_VALUE, 100))
+        assertThat(nonconformances.page(Long.MAX_VALUE, 100))
                 .extracting(NonconformanceLine::state)
                 .isNotEmpty()
                 .containsOnly(NonconformanceState.DECIDED);

@@ -9,6 +9,7 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.shop.Statements;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.FloorTest;
 import org.trammel.shop.floor.SmallRoute;
@@ -33,6 +34,12 @@ class WhoDecidesTest {
 
     @Autowired
     private Opening opening;
+
+    @Autowired
+    private NonconformanceReads reads;
+
+    @Autowired
+    private Statements statements;
 
     private long worker;
     private long qa;
@@ -108,6 +115,19 @@ class WhoDecidesTest {
         floor.read(worker, characteristic, calliper, "0.4");
         refused(() -> deciding.propose(floor.act(qa), id, proposal(Decision.CLEARED, null)), "not conforming");
         assertThat(floor.at(frame).line().state()).isEqualTo(OperationState.IN_WORK);
+    }
+
+    @Test
+    void aPageOfNonconformancesIsReadInTwoStatementsHoweverManyThereAre() throws Exception {
+        for (int i = 0; i < 3; i++) {
+            var frame = floor.frame(SmallRoute.of(
+                            op("100").step("lay down").plain("100-1", "0.3").sheet())
+                    .sheet());
+            floor.tickAll(frame, worker);
+            refusedReading(frame);
+        }
+        assertThat(statements.during(() -> reads.page(Long.MAX_VALUE, 50))).hasSize(2);
+        assertThat(statements.during(() -> reads.undecided())).hasSize(2);
     }
 
     private long refusedReading(Floor.Frame frame) {
