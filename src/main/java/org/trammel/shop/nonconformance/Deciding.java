@@ -181,8 +181,9 @@ public class Deciding {
             List<Person> others = crew.here().stream()
                     .filter(p -> p.id() != person.id() && p.maySign() && !causers.contains(p.id()))
                     .toList();
+            Set<Long> standIns = crew.standInsForQaLead(causers);
             for (Role role : mine) {
-                if (others.stream().anyMatch(p -> holds(p, role, n))) {
+                if (others.stream().anyMatch(p -> p.is(role) || role == Role.QA_LEAD && standIns.contains(p.id()))) {
                     mine.remove(role);
                     break;
                 }

@@ -175,23 +175,30 @@ public class Crew {
      * @param tookPart ids of the people who took part in the matter
      */
     public boolean standsInForQaLead(long personId, Set<Long> tookPart) {
+        return standInsForQaLead(tookPart).contains(personId);
+    }
+
+    /** Ids of those who stand in for the QA lead today in such a matter; empty while a QA lead is here for it. */
+    public Set<Long> standInsForQaLead(Set<Long> tookPart) {
         LocalDate today = settings.today();
         List<Person> free = here().stream()
                 .filter(person -> !tookPart.contains(person.id()))
                 .toList();
         if (free.stream().anyMatch(person -> person.is(Role.QA_LEAD))) {
-            return false;
+            return Set.of();
         }
         List<Long> named = deputies.findByRoleOrderById(Role.QA_LEAD).stream()
                 .filter(row -> row.open(today))
                 .map(DeputyRow::personId)
                 .toList();
-        List<Person> deputiesHere =
-                free.stream().filter(person -> named.contains(person.id())).toList();
-        List<Person> standIns = deputiesHere.isEmpty()
-                ? free.stream().filter(person -> person.is(Role.OWNER)).toList()
+        Set<Long> deputiesHere =
+                free.stream().map(Person::id).filter(named::contains).collect(Collectors.toSet());
+        return deputiesHere.isEmpty()
+                ? free.stream()
+                        .filter(person -> person.is(Role.OWNER))
+                        .map(Person::id)
+                        .collect(Collectors.toSet())
                 : deputiesHere;
-        return standIns.stream().anyMatch(person -> person.id() == personId);
     }
 
     /** Whether somebody is noted as away on a day. */
