@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
 
-/** A qualification as it is entered. */
+/** A qualification as it is entered. A browser sends nothing for a box that is not ticked. */
 record QualificationForm(
         @Nullable String kind,
         @Nullable String standard,
@@ -17,7 +17,7 @@ record QualificationForm(
         @Nullable String joint,
         @Nullable LocalDate issuedOn,
         @Nullable LocalDate expiresOn,
-        boolean sixMonthConfirmation,
+        @Nullable Boolean sixMonthConfirmation,
         @Nullable LocalDate confirmedOn) {
 
     private static final String DEED = "The qualification was not entered.";
@@ -38,7 +38,7 @@ record QualificationForm(
                 text("joint", joint, 60),
                 issuedOn,
                 expiresOn,
-                sixMonthConfirmation,
+                Boolean.TRUE.equals(sixMonthConfirmation),
                 confirmedOn,
                 null);
     }

@@ -1,0 +1,65 @@
+package org.trammel.shop.people;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.annotation.Import;
+import org.springframework.http.MediaType;
+import org.springframework.test.web.servlet.MockMvc;
+import org.trammel.shop.ShopTest;
+
+@ShopTest
+@Import(People.class)
+class QualificationPagesTest {
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private People people;
+
+    @Autowired
+    private Qualifications qualifications;
+
+    @Test
+    void anAuthorisationOfTheShopNeedsNoSixMonthTickAndEmptyFieldsStayEmpty() throws Exception {
+        Person aligner = people.newcomer(Role.ALIGNER);
+        mvc.perform(post("/shop/people/" + aligner.id() + "/qualifications")
+                        .with(Signed.on(people.newcomer(Role.QA_LEAD)))
+                        .with(csrf())
+                        .param("actId", UUID.randomUUID().toString())
+                        .param("kind", "align")
+                        .param("standard", "shop rule")
+                        .param("metal", "")
+                        .param("thicknessFromMm", "")
+                        .param("issuedOn", "2026-01-08")
+                        .param("expiresOn", "")
+                        .param("confirmedOn", ""))
+                .andExpect(redirectedUrl("/shop/people/" + aligner.id()));
+        assertThat(qualifications.of(aligner.id())).singleElement().satisfies(held -> {
+            assertThat(held.kind()).isEqualTo("ALIGN");
+            assertThat(held.sixMonthConfirmation()).isFalse();
+            assertThat(held.until()).isNull();
+        });
+    }
+
+    @Test
+    void aProgramMayLeaveItOutToo() throws Exception {
+        Person aligner = people.newcomer(Role.ALIGNER);
+        mvc.perform(post("/api/v1/people/" + aligner.id() + "/qualifications")
+                        .with(Signed.on(people.newcomer(Role.QA_LEAD)))
+                        .with(csrf())
+                        .contentType(MediaType.APPLICATION_JSON)
+                        .content(
+                                "{\"actId\":\"%s\",\"kind\":\"ALIGN\",\"standard\":\"shop rule\",\"issuedOn\":\"2026-01-08\"}"
+                                        .formatted(UUID.randomUUID())))
+                .andExpect(status().isOk());
+        assertThat(qualifications.of(aligner.id())).hasSize(1);
+    }
+}
