@@ -96,23 +96,23 @@ public abstract class InventedSetUp {
     }
 
     private void stations() throws Exception {
-        station("1", "Säge & Gehrung " + SCRIPT);
-        station("2", "=2+2");
-        station("3", LONG.substring(0, 60));
-        station("4", "Стапель «4»");
-        owner.form("/shop/stations/3/jigs", "jig", "j-1", "checkedOn", "2026-01-02", "dueOn", "2026-12-31");
+        station("S1", "Säge & Gehrung " + SCRIPT);
+        station("S2", "=2+2");
+        station("S3", LONG.substring(0, 60));
+        station("S4", "Стапель «4»");
+        owner.form("/shop/stations/S3/jigs", "jig", "j-1", "checkedOn", "2026-01-02", "dueOn", "2026-12-31");
         String code = given(owner.shown(
                 "/shop/tablets",
                 "name",
-                "t1",
+                "t9",
                 "station",
-                "1",
+                "S1",
                 "station",
-                "2",
+                "S2",
                 "station",
-                "3",
+                "S3",
                 "station",
-                "4",
+                "S4",
                 "secret",
                 PASSWORD));
         assertThat(tablet.form("/enrol", "code", code)).isEqualTo("/sign-on");
@@ -240,11 +240,11 @@ public abstract class InventedSetUp {
     private void route() throws Exception {
         facts.put("route", "ODD-1");
         qa.form("/routes", "code", "ODD-1", "name", "Route <b>odd</b> & co", "metal", "TI", "kind", "TITANIUM");
-        operation("020", "Cut " + SCRIPT, "1", "NONE");
+        operation("020", "Cut " + SCRIPT, "S1", "NONE");
         step("020", "Tube from the rack, O'Neill's way", "photo", "true", "lotKind", "TUBE");
-        operation("060", LONG, "3", "HOLD", "signers", "SECOND", "irreversible", "true");
+        operation("060", LONG, "S3", "HOLD", "signers", "SECOND", "irreversible", "true");
         step("060", "=1+1", "instruction", "Naht «links» zuerst. " + SCRIPT);
-        operation("100", "Richten", "4", "HOLD", "signers", "SECOND", "signers", "QA");
+        operation("100", "Richten", "S4", "HOLD", "signers", "SECOND", "signers", "QA");
         step("100", "Set on the table");
         edit(
                 "/clock",
@@ -278,9 +278,9 @@ public abstract class InventedSetUp {
                 "coldSetAmount",
                 "1.0");
         characteristic("100-2", "Reach, O'Neill", "mm", "CALLIPER", "PLAIN", "", "-0.5", "0.5", "fromDesign", "true");
-        operation("150", "Outside <i>odd</i>", "2", "NONE", "outside", "true");
+        operation("150", "Outside <i>odd</i>", "S2", "NONE", "outside", "true");
         step("150", "Colour looked at: Kupferrot ёж 銅");
-        operation("200", "Pack", "2", "NONE");
+        operation("200", "Pack", "S2", "NONE");
         step("200", "Packed");
         qa.form("/routes/ODD-1/draft/release", "version", version(), "reason", "fits " + SCRIPT);
     }

@@ -15,6 +15,13 @@ public final class InventedShop extends InventedSetUp {
         super(mvc, jdbc);
     }
 
+    /** The owner is there already, made elsewhere under the same initials and password. */
+    public void ownerSignsOn() throws Exception {
+        owner.form("/sign-on", "initials", "zb", "password", PASSWORD);
+        facts.put("person", person("ZB"));
+        facts.put("act", owner.lastAct());
+    }
+
     /** The order, its drawing, its gate, and the frame in the shop. */
     public void frame() throws Exception {
         String sheet = owner.form(
