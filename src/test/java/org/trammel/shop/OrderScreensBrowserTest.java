@@ -235,7 +235,7 @@ class OrderScreensBrowserTest {
                 assertThat((int) page.evaluate("document.documentElement.scrollWidth"))
                         .as(path + " at " + size[0])
                         .isLessThanOrEqualTo(size[0]);
-                look("phone" + path.replace('/', '-') + "-" + size[0]);
+                Chromium.picture(page, "phone" + path.replace('/', '-') + "-" + size[0]);
             }
         }
         page.setViewportSize(1440, 900);

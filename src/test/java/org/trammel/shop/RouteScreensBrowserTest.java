@@ -153,11 +153,11 @@ class RouteScreensBrowserTest {
             page.navigate(base() + path);
             assertThat((int) page.evaluate("document.documentElement.scrollWidth"))
                     .isLessThanOrEqualTo(size[0]);
-            look("route-" + size[0]);
+            Chromium.picture(page, "route-" + size[0]);
             page.navigate(base() + "/routes");
             assertThat((int) page.evaluate("document.documentElement.scrollWidth"))
                     .isLessThanOrEqualTo(size[0]);
-            look("routes-" + size[0]);
+            Chromium.picture(page, "routes-" + size[0]);
         }
         page.setViewportSize(1440, 900);
     }
