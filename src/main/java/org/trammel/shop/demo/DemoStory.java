@@ -221,7 +221,17 @@ class DemoStory {
                 acts.by("TR"),
                 open.id(),
                 new Proposal(
-                        Decision.REWORK, words, from, null, null, false, null, false, new BigDecimal(hours), null));
+                        Decision.REWORK,
+                        words,
+                        from,
+                        null,
+                        null,
+                        false,
+                        null,
+                        false,
+                        new BigDecimal(hours),
+                        null,
+                        Set.of()));
     }
 
     private void stop(String serial, String why) {

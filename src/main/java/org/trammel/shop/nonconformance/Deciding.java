@@ -20,6 +20,7 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.DoneSince;
 import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Holds;
@@ -35,6 +36,7 @@ public class Deciding {
     private final Opening opening;
     private final Evidence evidence;
     private final Rework rework;
+    private final DoneSince doneSince;
     private final Holds holds;
     private final Travellers travellers;
     private final Orders orders;
@@ -48,6 +50,7 @@ public class Deciding {
             Opening opening,
             Evidence evidence,
             Rework rework,
+            DoneSince doneSince,
             Holds holds,
             Travellers travellers,
             Orders orders,
@@ -59,6 +62,7 @@ public class Deciding {
         this.opening = opening;
         this.evidence = evidence;
         this.rework = rework;
+        this.doneSince = doneSince;
         this.holds = holds;
         this.travellers = travellers;
         this.orders = orders;
@@ -103,6 +107,7 @@ public class Deciding {
         n.requireUndecided("decided");
         Person person = mayDecide(act, n, "The decision was not put forward.");
         ProposalCheck.requireComplete(n, proposal, settings.today());
+        ProposalCheck.requireDoneSince(proposal, doneSince.since(n.operationId()));
         if (proposal.decision() == Decision.CLEARED) {
             requireConforming(n, "The decision was not put forward.");
         }
@@ -284,7 +289,9 @@ public class Deciding {
         String words = n.number() + " decided: " + n.decision().word();
         switch (n.decision()) {
             case REWORK, REPAIR, RETURN -> {
-                rework.repeat(act, n.fromCode(), n.operationId(), n.number(), n.beyondLimit());
+                rework.repeat(
+                        act,
+                        new Rework.Loop(n.fromCode(), n.operationId(), n.number(), n.beyondLimit(), n.stillValid()));
                 holds.liftOf(act, n.serial(), n.number(), words);
             }
             case CONCESSION -> {
@@ -356,6 +363,12 @@ public class Deciding {
                 .map(this::line)
                 .orElseThrow(() -> Refusal.missing(
                         "Nothing was opened.", "There is no such nonconformance.", "Choose one from the list."));
+    }
+
+    /** What was begun after the operation it was found at; a decision for a loop says which of it stays valid. */
+    @Transactional(readOnly = true)
+    public List<DoneSince.Done> doneSince(long id) {
+        return doneSince.since(byId(id).operationId());
     }
 
     private NonconformanceLine line(Nonconformance n) {

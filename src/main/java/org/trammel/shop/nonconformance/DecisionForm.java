@@ -3,6 +3,7 @@ package org.trammel.shop.nonconformance;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.records.Refusal;
@@ -18,7 +19,8 @@ record DecisionForm(
         @Nullable String customerAgreement,
         @Nullable Boolean beyondLimit,
         @Nullable String hours,
-        @Nullable String materialCost) {
+        @Nullable String materialCost,
+        @Nullable Set<Long> stillValid) {
 
     private static final String WHAT = "The decision was not put forward.";
 
@@ -33,7 +35,8 @@ record DecisionForm(
                 none(customerAgreement),
                 Boolean.TRUE.equals(beyondLimit),
                 number("hours", hours),
-                number("materialCost", materialCost));
+                number("materialCost", materialCost),
+                stillValid == null ? Set.of() : stillValid);
     }
 
     private Decision chosen() {

@@ -12,6 +12,7 @@ import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -97,6 +98,9 @@ class Nonconformance {
     @Column(name = "material_cost")
     private @Nullable BigDecimal materialCost;
 
+    @Column(name = "still_valid")
+    private @Nullable String stillValid;
+
     @Column(name = "decided_at")
     private @Nullable Instant decidedAt;
 
@@ -163,6 +167,9 @@ class Nonconformance {
         beyondLimit = proposal.beyondLimit();
         hours = proposal.hours();
         materialCost = proposal.materialCost();
+        stillValid = proposal.decision().loops() && !proposal.stillValid().isEmpty()
+                ? proposal.stillValid().stream().sorted().map(String::valueOf).collect(Collectors.joining(","))
+                : null;
         state = NonconformanceState.PROPOSED;
     }
 
@@ -313,6 +320,13 @@ class Nonconformance {
     @Nullable
     BigDecimal materialCost() {
         return materialCost;
+    }
+
+    /** Operations done since it was found that the decision leaves as they are. */
+    Set<Long> stillValid() {
+        return stillValid == null
+                ? Set.of()
+                : Arrays.stream(stillValid.split(",")).map(Long::valueOf).collect(Collectors.toSet());
     }
 
     @Nullable

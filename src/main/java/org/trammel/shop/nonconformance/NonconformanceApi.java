@@ -6,6 +6,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -16,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.DoneSince;
 
 /** Nonconformances for programs: the same verbs and checks as the sheets. */
 @RestController
@@ -78,7 +80,10 @@ class NonconformanceApi {
             @Schema(description = "h") @Nullable BigDecimal hours,
 
             @Schema(description = "in the shop's currency") @Nullable
-            BigDecimal materialCost) {
+            BigDecimal materialCost,
+
+            @Schema(description = "rework, repair, return: ids of operations done since that stay valid") @Nullable
+            Set<Long> stillValid) {
 
         Proposal proposal() {
             if (decision == null) {
@@ -98,7 +103,8 @@ class NonconformanceApi {
                     customerAgreement,
                     Boolean.TRUE.equals(beyondLimit),
                     hours,
-                    materialCost);
+                    materialCost,
+                    stillValid == null ? Set.of() : stillValid);
         }
     }
 
@@ -112,6 +118,12 @@ class NonconformanceApi {
     @Operation(summary = "One nonconformance.")
     NonconformanceLine one(@PathVariable long id) {
         return deciding.byId(id);
+    }
+
+    @GetMapping("/{id}/since")
+    @Operation(summary = "Operations done after it was found; a loop does them over unless they are said to be valid.")
+    List<DoneSince.Done> since(@PathVariable long id) {
+        return deciding.doneSince(id);
     }
 
     @PostMapping

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.people.Role;
 
@@ -33,6 +34,7 @@ public record NonconformanceLine(
         @Nullable String customerAgreement,
         @Nullable BigDecimal hours,
         @Nullable BigDecimal materialCost,
+        Set<Long> stillValid,
         @Nullable Instant decidedAt,
         @Nullable Instant closedAt,
         @Nullable String closeWords,
@@ -67,6 +69,7 @@ public record NonconformanceLine(
                 n.customerAgreement(),
                 n.hours(),
                 n.materialCost(),
+                n.stillValid(),
                 n.decidedAt(),
                 n.closedAt(),
                 n.closeWords(),

@@ -8,6 +8,7 @@ import org.trammel.shop.inspection.ColdSets;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.orders.OrderSheet;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.travellers.DoneSince;
 import org.trammel.shop.travellers.FrameSheet;
 
 /**
@@ -19,6 +20,8 @@ import org.trammel.shop.travellers.FrameSheet;
  * @param mustAgree roles that must agree to the decision put forward
  * @param room what a cold-set may still do; null where it is about no characteristic
  * @param operations operations of the traveller up to where it was found, for the choice of a loop
+ * @param since what was begun after where it was found; a loop does it over unless it is said to be valid still
+ * @param stillValid operations that the decision leaves as they are, as people call them
  */
 record NonconformanceSheet(
         NonconformanceLine line,
@@ -30,5 +33,7 @@ record NonconformanceSheet(
         Set<Role> mustAgree,
         ColdSets.@Nullable Room room,
         Map<String, String> operations,
+        List<DoneSince.Done> since,
+        List<String> stillValid,
         String openedByName,
         Map<Long, String> names) {}

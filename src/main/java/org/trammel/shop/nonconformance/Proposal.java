@@ -2,6 +2,7 @@ package org.trammel.shop.nonconformance;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param beyondLimit more loops than the route allows; then the owner agrees as well
  * @param hours work it costs, h
  * @param materialCost material it costs, in the shop's currency
+ * @param stillValid rework, repair, return: operations done since that are valid although what came before them is
+ *     done over; the rest of them is done over as well
  */
 public record Proposal(
         Decision decision,
@@ -27,4 +30,5 @@ public record Proposal(
         @Nullable String customerAgreement,
         boolean beyondLimit,
         @Nullable BigDecimal hours,
-        @Nullable BigDecimal materialCost) {}
+        @Nullable BigDecimal materialCost,
+        Set<Long> stillValid) {}

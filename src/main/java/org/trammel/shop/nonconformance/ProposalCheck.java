@@ -2,8 +2,10 @@ package org.trammel.shop.nonconformance;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.DoneSince;
 
 /** What a decision put forward must say. */
 final class ProposalCheck {
@@ -65,6 +67,20 @@ final class ProposalCheck {
         }
         requireCost("hours", what, p.hours(), MOST_HOURS);
         requireCost("materialCost", what, p.materialCost(), MOST_COST);
+    }
+
+    /** What is said to be valid still is something that was done after the fault was found. */
+    static void requireDoneSince(Proposal p, List<DoneSince.Done> since) {
+        p.stillValid().stream()
+                .filter(id -> since.stream().noneMatch(done -> done.operationId() == id))
+                .findFirst()
+                .ifPresent(id -> {
+                    throw Refusal.input(
+                            "stillValid",
+                            "The decision was not put forward.",
+                            "Operation number " + id + " is not among those done since it was found.",
+                            "Open the sheet again and tick what stays valid.");
+                });
     }
 
     private static void requireShort(String field, String what, @Nullable String words) {

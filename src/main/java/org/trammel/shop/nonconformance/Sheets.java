@@ -73,6 +73,12 @@ class Sheets {
                 deciding.mustAgree(id),
                 line.characteristicId() == null ? null : coldSets.room(line.characteristicId(), clock.instant()),
                 operations(line),
+                deciding.doneSince(id),
+                line.stillValid().stream()
+                        .sorted()
+                        .map(o -> travellers.operation(o).line())
+                        .map(o -> o.loop() == 0 ? o.code() : o.code() + " loop " + o.loop())
+                        .toList(),
                 names.getOrDefault(line.openedBy(), "Trammel"),
                 names);
     }

@@ -3,6 +3,9 @@ package org.trammel.shop.travellers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -23,6 +26,7 @@ public class Rework {
     private final CharacteristicRepository characteristics;
     private final FrameClockRepository clocks;
     private final HoldRepository holds;
+    private final DoneSince doneSince;
     private final Progress progress;
     private final Crewed crewed;
     private final ActLog log;
@@ -35,6 +39,7 @@ public class Rework {
             CharacteristicRepository characteristics,
             FrameClockRepository clocks,
             HoldRepository holds,
+            DoneSince doneSince,
             Progress progress,
             Crewed crewed,
             ActLog log) {
@@ -45,65 +50,107 @@ public class Rework {
         this.characteristics = characteristics;
         this.clocks = clocks;
         this.holds = holds;
+        this.doneSince = doneSince;
         this.progress = progress;
         this.crewed = crewed;
         this.log = log;
     }
 
     /**
-     * Puts a loop in, inside an act that is open: the operations from one to another are done again. The loop follows
-     * the last of them; the first of it is at hand.
+     * A loop to put in.
      *
-     * @param fromCode code of the first operation to do again
-     * @param untilOperationId the last one; usually where the fault was found
+     * @param from code of the first operation to do again
+     * @param foundAt the operation the fault was found at
      * @param source the nonconformance that asks for it
      * @param beyondLimit true if QA lead and owner agreed to more loops than the route allows
+     * @param stillValid operations done since that are said to be valid although what came before them is done over
+     */
+    public record Loop(String from, long foundAt, String source, boolean beyondLimit, Set<Long> stillValid) {}
+
+    /**
+     * Puts a loop in, inside an act that is open: the operations from one to where the fault was found are done again,
+     * and so is everything done since, the joined frame's operations included, unless it is said to be valid still. The
+     * loop follows the last of them; the first of it is at hand.
      */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void repeat(Act act, String fromCode, long untilOperationId, String source, boolean beyondLimit) {
-        Operation found = operations.findById(untilOperationId).orElseThrow(() -> Bench.noSuch("operation"));
+    public void repeat(Act act, Loop loop) {
+        Operation found = operations.findById(loop.foundAt()).orElseThrow(() -> Bench.noSuch("operation"));
         Traveller traveller = travellers.findById(found.travellerId()).orElseThrow();
         traveller.requireOpen("reworked");
         List<Operation> all = operations.findByTravellerIdOrderByPosition(traveller.id());
-        Operation until = inForce(all, found);
+        Operation until = DoneSince.inForce(all, found);
         Operation from = all.stream()
-                .filter(o -> o.code().equals(fromCode)
+                .filter(o -> o.code().equals(loop.from())
                         && o.position() <= until.position()
                         && o.state() != OperationState.REPEATED)
                 .findFirst()
                 .orElseThrow(() -> Refusal.input(
                         "from",
                         "The rework was not put in.",
-                        "The traveller of " + traveller.mark() + " has no operation " + fromCode + " before operation "
-                                + until.called() + ".",
+                        "The traveller of " + traveller.mark() + " has no operation " + loop.from()
+                                + " before operation " + until.called() + ".",
                         "Choose one of the operations that were done."));
-        List<Operation> span = done(all, from, until);
-        if (span.isEmpty()) {
-            log.event(traveller.chain(), "loop put in before", Map.of("from", from.id(), "source", source));
-            return;
+        List<Operation> since = doneSince.inPiece(all, until);
+        List<Operation> span = all.stream()
+                .filter(o -> o.position() >= from.position() && o.state() != OperationState.REPEATED)
+                .filter(o -> o.position() <= until.position() || since.contains(o))
+                .toList();
+        boolean put = putIn(act, traveller, all, span, since, loop);
+        Optional<Traveller> whole = doneSince.whole(traveller);
+        if (whole.isPresent()) {
+            List<Operation> ofWhole =
+                    operations.findByTravellerIdOrderByPosition(whole.get().id());
+            List<Operation> joined = doneSince.sinceJoined(ofWhole);
+            if (!joined.isEmpty()) {
+                whole.get().requireOpen("reworked");
+                put |= putIn(act, whole.get(), ofWhole, joined, joined, loop);
+            }
         }
-        int after = span.get(span.size() - 1).position();
+        if (!put) {
+            log.event(traveller.chain(), "loop put in before", Map.of("from", from.id(), "source", loop.source()));
+        }
+    }
+
+    /** What waits is done anyway, and what is still valid stays; both keep their place in the order of the route. */
+    private boolean putIn(
+            Act act, Traveller traveller, List<Operation> all, List<Operation> span, List<Operation> since, Loop loop) {
+        Predicate<Operation> again = o -> o.state() != OperationState.WAITING
+                && !(since.contains(o) && loop.stillValid().contains(o.id()));
+        List<Operation> over = span.stream().filter(again).toList();
+        if (over.isEmpty()) {
+            return false;
+        }
+        List<Operation> placed = new ArrayList<>(span);
+        while (placed.get(placed.size() - 1).state() == OperationState.WAITING) {
+            placed.remove(placed.size() - 1);
+        }
+        int after = placed.get(placed.size() - 1).position();
         List<Operation> ever = operations.ofSamePiece(travellers.ofSamePiece(traveller.id()));
-        span.forEach(o -> requireLimit(ever, o, traveller, beyondLimit));
-        all.stream().filter(o -> o.position() > after).forEach(o -> o.moveDown(span.size() * Operation.SPACING));
+        over.forEach(o -> requireLimit(ever, o, traveller, loop.beyondLimit()));
+        all.stream().filter(o -> o.position() > after).forEach(o -> o.moveDown(placed.size() * Operation.SPACING));
         clocks.findByTravellerIdOrderById(traveller.id()).stream()
-                .filter(c -> span.stream().anyMatch(o -> o.code().equals(c.startedBy())))
+                .filter(c -> over.stream().anyMatch(o -> o.code().equals(c.startedBy())))
                 .forEach(FrameClock::startOver);
-        for (int i = 0; i < span.size(); i++) {
-            Operation old = span.get(i);
-            old.doneOver(source);
-            int loop = 1
+        for (int i = 0; i < placed.size(); i++) {
+            Operation old = placed.get(i);
+            int place = after + (i + 1) * Operation.SPACING;
+            if (!over.contains(old)) {
+                old.moveDown(place - old.position());
+                continue;
+            }
+            old.doneOver(loop.source());
+            int number = 1
                     + all.stream()
                             .filter(o -> o.code().equals(old.code()))
                             .mapToInt(Operation::loop)
                             .max()
                             .orElse(0);
-            copyContent(old, operations.save(old.again(after + (i + 1) * Operation.SPACING, loop)));
+            copyContent(old, operations.save(old.again(place, number)));
         }
         operations.flush();
         holds.openOn(traveller.serial()).stream()
-                .filter(h -> !h.source().equals(source)
-                        && span.stream().anyMatch(o -> Long.valueOf(o.id()).equals(h.operationId())))
+                .filter(h -> !h.source().equals(loop.source())
+                        && over.stream().anyMatch(o -> Long.valueOf(o.id()).equals(h.operationId())))
                 .forEach(Hold::reachOn);
         progress.takeUpAgain(act, traveller);
         progress.advance(act, traveller);
@@ -112,32 +159,16 @@ public class Rework {
                 "loop put in",
                 Map.of(
                         "part", traveller.part(),
-                        "from", from.id(),
-                        "until", until.id(),
-                        "source", source,
-                        "beyondLimit", beyondLimit));
-    }
-
-    /** Where the operation a fault was found at is done over already, its newest loop. */
-    private static Operation inForce(List<Operation> all, Operation found) {
-        return found.state() != OperationState.REPEATED
-                ? found
-                : all.stream()
-                        .filter(o -> o.code().equals(found.code()) && o.state() != OperationState.REPEATED)
-                        .findFirst()
-                        .orElse(found);
-    }
-
-    /** The operations of a span that have begun; those that wait are done anyway. */
-    private static List<Operation> done(List<Operation> all, Operation from, Operation until) {
-        List<Operation> span = new ArrayList<>(all.stream()
-                .filter(o -> o.position() >= from.position() && o.position() <= until.position())
-                .filter(o -> o.state() != OperationState.REPEATED)
-                .toList());
-        while (!span.isEmpty() && span.get(span.size() - 1).state() == OperationState.WAITING) {
-            span.remove(span.size() - 1);
-        }
-        return span;
+                        "from", over.get(0).id(),
+                        "until", over.get(over.size() - 1).id(),
+                        "source", loop.source(),
+                        "beyondLimit", loop.beyondLimit(),
+                        "stillValid",
+                                since.stream()
+                                        .map(Operation::id)
+                                        .filter(loop.stillValid()::contains)
+                                        .toList()));
+        return true;
     }
 
     /** Loops count for the piece, whatever revision they were made under. */
@@ -192,7 +223,7 @@ public class Rework {
             if (!undoable) {
                 crewed.holding(act.by(), Role.QA_LEAD, "Doing again operations that cannot be undone");
             }
-            repeat(act, clock.startedBy(), last.id(), "clock " + clock.code(), false);
+            repeat(act, new Loop(clock.startedBy(), last.id(), "clock " + clock.code(), false, Set.of()));
         });
     }
 

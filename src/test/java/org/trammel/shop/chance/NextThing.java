@@ -256,7 +256,8 @@ final class NextThing {
                 null,
                 chance.nextInt(4) == 0,
                 null,
-                null);
+                null,
+                Set.of());
     }
 
     private Act act(long right, LongUnaryOperator who) {

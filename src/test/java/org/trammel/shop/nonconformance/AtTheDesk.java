@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -109,7 +110,8 @@ abstract class AtTheDesk {
                 null,
                 false,
                 hours == null ? null : new BigDecimal(hours),
-                null);
+                null,
+                Set.of());
     }
 
     static Refusal refusal(ThrowingCallable deed) {

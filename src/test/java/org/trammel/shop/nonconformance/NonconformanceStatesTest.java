@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Instant;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -55,7 +56,7 @@ class NonconformanceStatesTest {
             case "blame" -> it.blame("060");
             case "propose" ->
                 it.propose(new Proposal(
-                        Decision.REWORK, "set it again", "100", null, null, false, null, false, null, null));
+                        Decision.REWORK, "set it again", "100", null, null, false, null, false, null, null, Set.of()));
             case "decide" -> it.decided(NOW);
             case "close" -> it.close(7, NOW, "measured again");
             default -> throw new IllegalArgumentException(verb);

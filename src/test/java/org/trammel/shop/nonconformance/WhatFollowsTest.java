@@ -1,6 +1,7 @@
 package org.trammel.shop.nonconformance;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
@@ -9,6 +10,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -25,6 +27,7 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.DoneSince;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Holds;
 import org.trammel.shop.travellers.OperationState;
@@ -124,23 +127,113 @@ class WhatFollowsTest extends AtTheDesk {
         WholeShop.Frame frame = found();
         long id = of(frame);
         Proposal proposal = new Proposal(
-                decision, "weld out again", "070", null, null, false, null, false, null, new BigDecimal("40"));
+                decision,
+                "weld out again",
+                "070",
+                null,
+                null,
+                false,
+                null,
+                false,
+                null,
+                new BigDecimal("40"),
+                Set.of());
         if (!deciding.propose(shop.act(qa), id, proposal)) {
             deciding.agree(shop.act(owner), id);
         }
         assertThat(strip(frame))
                 .extracting(AtTheDesk::called, FrameSheet.OperationLine::state)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple("070", OperationState.REPEATED),
-                        org.assertj.core.groups.Tuple.tuple("080", OperationState.REPEATED),
-                        org.assertj.core.groups.Tuple.tuple("070 loop 1", OperationState.WAITING),
-                        org.assertj.core.groups.Tuple.tuple("080 loop 1", OperationState.WAITING),
-                        org.assertj.core.groups.Tuple.tuple("200", OperationState.WAITING));
+                        tuple("070", OperationState.REPEATED),
+                        tuple("080", OperationState.REPEATED),
+                        tuple("070 loop 1", OperationState.WAITING),
+                        tuple("080 loop 1", OperationState.WAITING),
+                        tuple("200", OperationState.WAITING));
         assertThat(shop.sheet(frame).holds()).isEmpty();
         shop.tickAll(frame, worker);
         shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
         shop.tickAll(frame, worker);
         shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
+    }
+
+    @Test
+    void whatWasDoneAfterTheFaultIsDoneOverUnlessItIsSaidToBeValidStill() throws Exception {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("060").step("tack").sheet(),
+                        SmallRoute.op("070").step("weld out").sheet(),
+                        SmallRoute.op("080").plain("080-1", "0.3").sheet(),
+                        SmallRoute.op("090").step("quench").sheet(),
+                        SmallRoute.op("200").step("pack").sheet())
+                .sheet());
+        long tacked = shop.at(frame).line().operationId();
+        shop.tickAll(frame, worker);
+        shop.tickAll(frame, worker);
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
+        long quenched = shop.at(frame).line().operationId();
+        shop.tickAll(frame, worker);
+        opening.byHand(shop.act(worker), frame.travellerId(), tacked, null, null, "tack weld cracked");
+        long id = of(frame);
+        assertThat(deciding.doneSince(id)).extracting(DoneSince.Done::called).containsExactly("070", "080", "090");
+        assertThat(mvc.perform(get("/nonconformances/" + id).with(Signed.on(crew.byId(qa))))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString())
+                .contains("d-valid-" + quenched);
+        assertThat(refusal(() -> deciding.propose(shop.act(qa), id, rework("060", Set.of(tacked))))
+                        .field())
+                .isEqualTo("stillValid");
+        deciding.propose(shop.act(qa), id, rework("060", Set.of(quenched)));
+        assertThat(strip(frame))
+                .extracting(AtTheDesk::called, FrameSheet.OperationLine::state)
+                .containsExactly(
+                        tuple("060", OperationState.REPEATED),
+                        tuple("070", OperationState.REPEATED),
+                        tuple("080", OperationState.REPEATED),
+                        tuple("060 loop 1", OperationState.WAITING),
+                        tuple("070 loop 1", OperationState.WAITING),
+                        tuple("080 loop 1", OperationState.WAITING),
+                        tuple("090", OperationState.DONE),
+                        tuple("200", OperationState.WAITING));
+        assertThat(deciding.byId(id).stillValid()).containsExactly(quenched);
+        assertThat(mvc.perform(get("/nonconformances/" + id).with(Signed.on(crew.byId(qa))))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString())
+                .contains("Done since and still valid");
+        shop.tickAll(frame, worker);
+        shop.tickAll(frame, worker);
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
+        assertThat(shop.at(frame).line().code()).isEqualTo("200");
+    }
+
+    @Test
+    void aFaultInAPartAsksForWhatWasDoneToTheFrameItWasJoinedIntoToo() {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("005").step("draw").sheet(),
+                        SmallRoute.op("170").step("join").joins().sheet(),
+                        SmallRoute.op("180").step("assemble").sheet())
+                .child("FT", SmallRoute.of(SmallRoute.op("070").step("weld").sheet()))
+                .sheet());
+        long part = travellers.inForce(frame.serial(), "FT").travellerId();
+        long welded = travellers.sheet(part).at().line().operationId();
+        bench.tick(
+                shop.act(worker),
+                List.of(travellers.sheet(part).at().steps().get(0).stepId()),
+                null,
+                null);
+        shop.tickAll(frame, worker);
+        shop.tickAll(frame, worker);
+        opening.byHand(shop.act(worker), part, welded, null, null, "crack found at the join");
+        assertThat(deciding.doneSince(of(frame)))
+                .extracting(DoneSince.Done::called)
+                .containsExactly("170");
+        deciding.propose(shop.act(qa), of(frame), rework("070", Set.of()));
+        assertThat(strip(frame)).extracting(AtTheDesk::called).containsExactly("005", "170", "170 loop 1", "180");
+        assertThat(shop.sheet(frame).inTheWay()).isNotEmpty();
+    }
+
+    private static Proposal rework(String from, Set<Long> stillValid) {
+        return new Proposal(Decision.REWORK, "weld anew", from, null, null, false, null, false, null, null, stillValid);
     }
 
     @Test
@@ -159,7 +252,8 @@ class WhatFollowsTest extends AtTheDesk {
                         null,
                         false,
                         new BigDecimal("2.5"),
-                        new BigDecimal("40")));
+                        new BigDecimal("40"),
+                        Set.of()));
         assertThat(jdbc.sql("select kind, hours, amount from order_cost where order_id = ?")
                         .param(frame.orderId())
                         .query()
@@ -180,7 +274,8 @@ class WhatFollowsTest extends AtTheDesk {
                         .why())
                 .contains("allows 1");
         assertThat(state(second)).isEqualTo(NonconformanceState.OPEN);
-        Proposal beyond = new Proposal(Decision.REWORK, "once more", "080", null, null, false, null, true, null, null);
+        Proposal beyond =
+                new Proposal(Decision.REWORK, "once more", "080", null, null, false, null, true, null, null, Set.of());
         assertThat(deciding.propose(shop.act(qa), second, beyond)).isFalse();
         assertThat(deciding.agree(shop.act(owner), second)).isTrue();
         assertThat(called(shop.at(frame).line())).isEqualTo("080 loop 2");
@@ -213,7 +308,7 @@ class WhatFollowsTest extends AtTheDesk {
         deciding.propose(
                 shop.act(qa),
                 both.get(1).id(),
-                new Proposal(Decision.REWORK, "weld", "070", null, null, false, null, false, null, null));
+                new Proposal(Decision.REWORK, "weld", "070", null, null, false, null, false, null, null, Set.of()));
         assertThat(strip(frame))
                 .extracting(AtTheDesk::called)
                 .containsExactly("070", "070 loop 1", "080", "080 loop 1");
@@ -338,7 +433,17 @@ class WhatFollowsTest extends AtTheDesk {
     private static Proposal concession(
             @Nullable String limits, @Nullable LocalDate until, boolean changes, @Nullable String customer) {
         return new Proposal(
-                Decision.CONCESSION, "looked at it", null, limits, until, changes, customer, false, null, null);
+                Decision.CONCESSION,
+                "looked at it",
+                null,
+                limits,
+                until,
+                changes,
+                customer,
+                false,
+                null,
+                null,
+                Set.of());
     }
 
     @Test
@@ -360,14 +465,25 @@ class WhatFollowsTest extends AtTheDesk {
                                 shop.act(qa),
                                 id,
                                 new Proposal(
-                                        Decision.REWORK, "again", "120", null, null, false, null, false, null, null)))
+                                        Decision.REWORK,
+                                        "again",
+                                        "120",
+                                        null,
+                                        null,
+                                        false,
+                                        null,
+                                        false,
+                                        null,
+                                        null,
+                                        Set.of())))
                         .why())
                 .contains("took part");
         long other = shop.hire(Role.QA_LEAD);
         assertThat(deciding.propose(
                         shop.act(other),
                         id,
-                        new Proposal(Decision.REWORK, "again", "120", null, null, false, null, false, null, null)))
+                        new Proposal(
+                                Decision.REWORK, "again", "120", null, null, false, null, false, null, null, Set.of())))
                 .isTrue();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.trammel.shop.floor.SmallRoute.op;
 
 import java.util.List;
+import java.util.Set;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -136,7 +137,7 @@ class WhoDecidesTest {
     }
 
     private static Proposal proposal(Decision decision, String from) {
-        return new Proposal(decision, "looked at it", from, null, null, false, null, false, null, null);
+        return new Proposal(decision, "looked at it", from, null, null, false, null, false, null, null, Set.of());
     }
 
     private static void refused(ThrowingCallable deed, String... facts) {

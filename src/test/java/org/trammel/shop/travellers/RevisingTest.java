@@ -265,7 +265,8 @@ class RevisingTest {
                     var act = shop.act(qa);
                     beans.getBean(org.trammel.shop.records.ActLog.class)
                             .opens(act, "rework of a test", "operation:" + operation, "shop");
-                    beans.getBean(Rework.class).repeat(act, "070", operation, "test", false);
+                    beans.getBean(Rework.class)
+                            .repeat(act, new Rework.Loop("070", operation, "test", false, java.util.Set.of()));
                 });
     }
 
