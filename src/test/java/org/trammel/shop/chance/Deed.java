@@ -65,7 +65,7 @@ record Deed(Kind kind, long seed) {
             int hurry = switch (kind) {
                 case PASS_TIME, BLOCK_LOT -> 2;
                 case READ_ANYTHING, UNTICK -> 5;
-                case GO_ON -> 12;
+                case GO_ON -> 7;
                 default -> 0;
             };
             if (hurry > 0 && chance.nextInt(hurry) == 0) {

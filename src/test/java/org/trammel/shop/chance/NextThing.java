@@ -170,8 +170,8 @@ final class NextThing {
         String gauge = read.gaugeKind().equals("CALLIPER")
                 ? world.cast().calliper
                 : slip ? world.cast().coarse : world.cast().fine;
-        String value =
-                (slip ? Seen.any(List.of("0.29", "0.32", "-0.4", "-0.28"), chance) : "0.1") + chance.nextInt(1000);
+        String value = (slip ? Seen.any(List.of("0.28", "0.29", "0.32", "-0.4", "-0.28"), chance) : "0.1")
+                + chance.nextInt(1000);
         return read(read, value, gauge, chance.nextBoolean(), who.applyAsLong(reader));
     }
 

@@ -40,9 +40,10 @@ class NothingSlipsThroughTest {
         for (long seed = 1; seed <= sequences; seed++) {
             seeds.add(seed);
         }
-        long fresh = new Random().nextLong();
-        LOG.warn("Fresh seed of random deeds: {}", fresh);
-        seeds.add(fresh);
+        // A commit gets the same answer each time; hunting with seeds nobody tried yet is for whoever looks at it.
+        for (int n = 0; n < Integer.getInteger("trammel.chance.fresh", 0); n++) {
+            seeds.add(new Random().nextLong());
+        }
         for (long seed : seeds) {
             List<Deed> deeds = Deed.drawn(seed, DEEDS);
             List<String> violations = trial.play(deeds);

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.springframework.boot.test.context.TestComponent;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.records.Act;
@@ -18,6 +19,8 @@ class People {
 
     static final String PIN = "402817";
     static final String PASSWORD = "quiet lathe under rain";
+
+    private static final AtomicInteger NEXT = new AtomicInteger(1);
 
     private final Roster roster;
     private final Credentials credentials;
@@ -91,7 +94,7 @@ class People {
     }
 
     Enrolled tablet(String... stations) {
-        String name = "T" + ThreadLocalRandom.current().nextInt(100_000, 1_000_000);
+        String name = "T" + number();
         String code = devices.admit(act(owner()), name, List.of(stations)).code();
         return devices.enrol(act(Act.SERVICE), code).orElseThrow();
     }
@@ -104,13 +107,15 @@ class People {
         return rows.findById(person.id()).orElseThrow().badge();
     }
 
+    /** A number nothing was called by before: drawn by chance, some would come twice among as many as the tests make. */
+    static int number() {
+        return 100_000 + NEXT.getAndIncrement();
+    }
+
+    /** Initials nobody was given before. */
     static String initials() {
-        String letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
-        StringBuilder made = new StringBuilder();
-        for (int i = 0; i < 4; i++) {
-            made.append(letters.charAt(ThreadLocalRandom.current().nextInt(letters.length())));
-        }
-        return made.toString().toUpperCase(Locale.ROOT);
+        String counted = Integer.toString(NEXT.getAndIncrement(), 36).toUpperCase(Locale.ROOT);
+        return "Z" + "0".repeat(3 - counted.length()) + counted;
     }
 
     /** An address no other test guesses from. */

@@ -11,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ThreadLocalRandom;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
@@ -126,7 +125,7 @@ class RolesAndVerbsTest {
                 "take a qualification back",
                 new Row(KEEPERS, act -> qualifications.end(act, entered(), LocalDate.of(2026, 3, 18))));
         table.put("add a station", new Row(KEEPERS, act -> stations.add(act, station())));
-        table.put("admit a tablet", new Row(KEEPERS, act -> devices.admit(act, "T" + number(), List.of())));
+        table.put("admit a tablet", new Row(KEEPERS, act -> devices.admit(act, "T" + People.number(), List.of())));
         table.put(
                 "withdraw a tablet",
                 new Row(
@@ -158,10 +157,6 @@ class RolesAndVerbsTest {
     }
 
     private static Station station() {
-        return new Station("S" + number(), "Bench of tests", 2, BigDecimal.TEN, false);
-    }
-
-    private static int number() {
-        return ThreadLocalRandom.current().nextInt(100_000, 1_000_000);
+        return new Station("S" + People.number(), "Bench of tests", 2, BigDecimal.TEN, false);
     }
 }
