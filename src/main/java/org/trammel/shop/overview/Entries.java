@@ -42,18 +42,7 @@ final class Entries {
                 .forEach(p -> add(
                         p.operationId(), p.at(), "", "photograph", names.of(p.personId()), false, null, p.sha256()));
         told.sent().forEach(this::sent);
-        told.carried()
-                .forEach(c -> add(
-                        c.newOperationId(),
-                        c.at(),
-                        "",
-                        "newer revision: " + c.verdict().word(),
-                        c.ownerId() == null
-                                ? names.of(c.personId())
-                                : names.of(c.personId()) + ", " + names.of(c.ownerId()),
-                        false,
-                        c.customerAgreement() == null ? c.reason() : c.reason() + " Customer: " + c.customerAgreement(),
-                        null));
+        told.carried().forEach(this::carried);
         told.unconfirmed()
                 .forEach(c -> add(
                         c.operationId(),
@@ -190,6 +179,20 @@ final class Entries {
                     h.liftWords(),
                     null);
         }
+    }
+
+    private void carried(FrameStory.Carried c) {
+        boolean left = c.newOperationId() == null;
+        add(
+                left ? c.oldOperationId() : c.newOperationId(),
+                c.at(),
+                "",
+                "newer revision: " + (left ? "no longer part of the route, " : "")
+                        + c.verdict().word(),
+                c.ownerId() == null ? names.of(c.personId()) : names.of(c.personId()) + ", " + names.of(c.ownerId()),
+                false,
+                c.customerAgreement() == null ? c.reason() : c.reason() + " Customer: " + c.customerAgreement(),
+                null);
     }
 
     private void sent(FrameStory.Sent s) {

@@ -26,8 +26,9 @@ class CarryOver {
     @Column(name = "old_operation_id")
     private long oldOperationId;
 
+    /** Null where the newer route does not have the operation any more. */
     @Column(name = "new_operation_id")
-    private long newOperationId;
+    private @Nullable Long newOperationId;
 
     @Enumerated(EnumType.STRING)
     @JdbcTypeCode(SqlTypes.VARCHAR)
@@ -49,9 +50,9 @@ class CarryOver {
     protected CarryOver() {}
 
     /** @param agreed owner and customer; null unless something is kept by concession */
-    CarryOver(Operation old, Operation fresh, Revising.Said said, Act act, Revising.@Nullable Agreed agreed) {
+    CarryOver(Operation old, @Nullable Operation fresh, Revising.Said said, Act act, Revising.@Nullable Agreed agreed) {
         this.oldOperationId = old.id();
-        this.newOperationId = fresh.id();
+        this.newOperationId = fresh == null ? null : fresh.id();
         this.verdict = said.verdict();
         this.reason = said.reason();
         this.personId = act.by();
@@ -69,7 +70,8 @@ class CarryOver {
         return oldOperationId;
     }
 
-    long newOperationId() {
+    @Nullable
+    Long newOperationId() {
         return newOperationId;
     }
 

@@ -6,5 +6,5 @@ import org.springframework.data.jpa.repository.JpaRepository;
 
 interface CarryOverRepository extends JpaRepository<CarryOver, Long> {
 
-    List<CarryOver> findByNewOperationIdIn(Collection<Long> operationIds);
+    List<CarryOver> findByOldOperationIdInOrderById(Collection<Long> operationIds);
 }

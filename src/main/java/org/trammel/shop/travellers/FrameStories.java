@@ -99,8 +99,9 @@ public class FrameStories {
                                 c.backAt(),
                                 c.certificate()))
                         .toList(),
-                carryOvers.findByNewOperationIdIn(at).stream()
+                carryOvers.findByOldOperationIdInOrderById(at).stream()
                         .map(c -> new FrameStory.Carried(
+                                c.oldOperationId(),
                                 c.newOperationId(),
                                 c.verdict(),
                                 c.reason(),

@@ -78,9 +78,14 @@ public record FrameStory(
             @Nullable Instant backAt,
             @Nullable String certificate) {}
 
-    /** What a newer revision said of a finished operation. */
+    /**
+     * What a newer revision said of a finished operation.
+     *
+     * @param newOperationId null where the operation is no longer part of the route
+     */
     public record Carried(
-            long newOperationId,
+            long oldOperationId,
+            @Nullable Long newOperationId,
             Carry verdict,
             String reason,
             long personId,

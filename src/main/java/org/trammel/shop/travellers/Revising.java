@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -145,10 +147,11 @@ public class Revising {
         List<Traveller> fresh = new ArrayList<>(List.of(whole));
         fresh.addAll(travellers.findByParentIdOrderById(whole.id()));
         for (Traveller from : old) {
-            fresh.stream()
-                    .filter(t -> t.part().equals(from.part()))
-                    .findFirst()
-                    .ifPresent(to -> carry(act, from, to, said, agreed, onOperations));
+            Optional<Traveller> to =
+                    fresh.stream().filter(t -> t.part().equals(from.part())).findFirst();
+            to.ifPresent(part -> carry(act, from, part, said, agreed));
+            leave(act, from, to, said, agreed);
+            carryHolds(act, from, to.orElse(whole), onOperations);
         }
         operations.flush();
         fresh.forEach(t -> progress.advance(act, t));
@@ -232,8 +235,7 @@ public class Revising {
         }
     }
 
-    private void carry(
-            Act act, Traveller from, Traveller to, Map<Long, Said> said, @Nullable Agreed agreed, List<Hold> open) {
+    private void carry(Act act, Traveller from, Traveller to, Map<Long, Said> said, @Nullable Agreed agreed) {
         Map<String, Operation> byCode = new HashMap<>();
         operations.findByTravellerIdOrderByPosition(to.id()).forEach(o -> byCode.put(o.code(), o));
         for (Operation old : operations.findByTravellerIdOrderByPosition(from.id())) {
@@ -260,7 +262,33 @@ public class Revising {
             }
         }
         carryClocks(from, to);
-        carryHolds(act, from, to, open);
+    }
+
+    /** What was done and is no longer part of the route stays on record, with what was said of it. */
+    private void leave(Act act, Traveller from, Optional<Traveller> to, Map<Long, Said> said, @Nullable Agreed agreed) {
+        Set<String> asked = to.map(t -> operations.findByTravellerIdOrderByPosition(t.id())).stream()
+                .flatMap(List::stream)
+                .map(Operation::code)
+                .collect(Collectors.toSet());
+        for (Operation old : operations.findByTravellerIdOrderByPosition(from.id())) {
+            if (old.state() != OperationState.DONE || asked.contains(old.code())) {
+                continue;
+            }
+            Said one = said.get(old.id());
+            if (one.verdict() == Carry.REPEAT) {
+                throw Refusal.input(
+                        "said-" + old.id(),
+                        "The newer revision was not released.",
+                        "Operation " + old.called() + " of " + from.mark()
+                                + " cannot be repeated: the newer route does not have it.",
+                        "Say whether what was done there is still valid, scrapped, or kept by concession.");
+            }
+            carries.save(new CarryOver(old, null, one, act, agreed));
+            log.event(
+                    from.chain(),
+                    "no longer part of the route",
+                    Map.of("old", old.id(), "verdict", one.verdict().name()));
+        }
     }
 
     private void carryEvidence(Operation old, Operation fresh, Said said, String letter) {

@@ -152,6 +152,53 @@ class RevisingTest {
     }
 
     @Test
+    void whatIsNoLongerPartOfTheRouteIsAskedAboutTooAndStaysOnTheFramesRecord() throws Exception {
+        WholeShop.Frame frame = upTo150();
+        long shorter = shop.route(SmallRoute.of(
+                        op("030").step("saw").sheet(), op("150").step("spray").sheet())
+                .sheet());
+        long drawing = shop.drawing(frame.designId(), 2, Map.of());
+        long blasted = operation(frame, "140");
+        Map<Long, Revising.Said> said = said(frame, Carry.STILL_VALID);
+        said.put(blasted, new Revising.Said(Carry.REPEAT, "blast anew"));
+        Refusal refused =
+                refusal(() -> revising.supersede(shop.act(qa), frame.orderId(), drawing, shorter, said, null));
+        assertThat(refused.field()).isEqualTo("said-" + blasted);
+        assertThat(refused.why()).contains("140").contains("does not have it");
+        said.put(blasted, new Revising.Said(Carry.STILL_VALID, "blasted and wiped, does no harm"));
+        revising.supersede(shop.act(qa), frame.orderId(), drawing, shorter, said, null);
+        assertThat(shop.at(now(frame)).line().code()).isEqualTo("150");
+        assertThat(jdbc.sql("select old_operation_id from carry_over where new_operation_id is null"
+                                + " and old_operation_id in (?, ?)")
+                        .params(blasted, operation(frame, "080"))
+                        .query(Long.class)
+                        .list())
+                .hasSize(2);
+        assertThat(answer(get("/frames/" + frame.serial())).getContentAsString())
+                .contains("no longer part of the route, still valid")
+                .contains("blasted and wiped, does no harm");
+    }
+
+    @Test
+    void theHoldOfAPartThatTheNewerRouteDoesNotHaveGoesOnAsAHoldOfTheFrame() {
+        long parted = shop.route(SmallRoute.of(op("170").joins().step("join").sheet())
+                .child("FT", SmallRoute.of(op("070").step("weld").sheet()))
+                .sheet());
+        WholeShop.Frame frame = shop.frame(parted);
+        long part = travellers.inForce(frame.serial(), "FT").travellerId();
+        holds.place(
+                shop.act(worker),
+                new Holds.Request(
+                        part, HoldScope.PART, null, HoldReason.MATERIAL, "tube missing", "by hand", Set.of()));
+        revising.supersede(
+                shop.act(qa), frame.orderId(), shop.drawing(frame.designId(), 2, Map.of()), route, Map.of(), null);
+        assertThat(shop.sheet(now(frame)).holds())
+                .singleElement()
+                .satisfies(h -> assertThat(h.words()).isEqualTo("tube missing"));
+        assertThat(refusal(() -> shop.tickAll(now(frame), worker)).why()).contains("tube missing");
+    }
+
+    @Test
     void aWindowThatRanOutUnderTheOldRevisionIsClosedUnderTheNew() {
         WholeShop.Frame frame = upTo150();
         shop.clock().pass(Duration.ofHours(5));
