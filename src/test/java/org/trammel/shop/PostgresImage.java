@@ -4,6 +4,8 @@ import com.github.dockerjava.api.DockerClient;
 import com.github.dockerjava.api.exception.DockerException;
 import com.github.dockerjava.api.exception.NotFoundException;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.testcontainers.DockerClientFactory;
 import org.testcontainers.postgresql.PostgreSQLContainer;
@@ -16,9 +18,11 @@ final class PostgresImage {
 
     private PostgresImage() {}
 
-    static PostgresServer start() {
+    static PostgresServer start(List<String> settings) {
         String named = System.getProperty("trammel.postgres.image", "postgres:17");
         String image = present(named) || pulled(named) ? named : made();
+        List<String> command = new ArrayList<>(List.of("postgres", "-c", "max_connections=120"));
+        settings.forEach(setting -> command.addAll(List.of("-c", setting)));
         // The JVM's end stops it: the context that uses it is closed later than any test class could.
         @SuppressWarnings("resource")
         PostgreSQLContainer container = new PostgreSQLContainer(
@@ -27,7 +31,7 @@ final class PostgresImage {
                 .withPassword("for-tests")
                 .withDatabaseName("postgres")
                 .withLabel("trammel", "tests")
-                .withCommand("postgres", "-c", "fsync=off", "-c", "max_connections=120");
+                .withCommand(command.toArray(String[]::new));
         container.start();
         Runtime.getRuntime().addShutdownHook(new Thread(container::stop));
         return new PostgresServer(

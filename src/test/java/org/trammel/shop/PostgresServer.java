@@ -28,31 +28,38 @@ record PostgresServer(String host, int port, String superuser, String password, 
         /** An engine that answers: the image named by trammel.postgres.image, else one made from Maven's binaries. */
         CONTAINER {
             @Override
-            PostgresServer start() {
+            PostgresServer start(List<String> settings) {
                 if (!DockerClientFactory.instance().isDockerAvailable()) {
                     throw new IllegalStateException("no container engine answers");
                 }
-                return PostgresImage.start();
+                return PostgresImage.start(settings);
             }
         },
         /** The server that this machine has. */
         OWN {
             @Override
-            PostgresServer start() throws IOException {
+            PostgresServer start(List<String> settings) throws IOException {
                 Path binaries = ownBinaries();
-                return scratch(binaries, "this machine's own server, " + binaries);
+                return scratch(binaries, settings, "this machine's own server, " + binaries);
             }
         },
         /** The server binaries among the test libraries. */
         MAVEN {
             @Override
-            PostgresServer start() throws IOException {
-                return scratch(PostgresBinaries.unpacked().resolve("bin"), "server binaries from Maven");
+            PostgresServer start(List<String> settings) throws IOException {
+                return scratch(PostgresBinaries.unpacked().resolve("bin"), settings, "server binaries from Maven");
             }
         };
 
-        abstract PostgresServer start() throws IOException;
+        abstract PostgresServer start(List<String> settings) throws IOException;
     }
+
+    /** Settings of a server that is thrown away: a test does not wait for the disk. */
+    static final List<String> THROWN_AWAY = List.of("fsync=off");
+
+    /** Settings of a server that is measured: what it acknowledges is on disk, as in a shop. */
+    static final List<String> DURABLE =
+            List.of("fsync=on", "synchronous_commit=on", "shared_buffers=512MB", "max_wal_size=4GB");
 
     /**
      * Starts one. The system property {@code trammel.test.postgres} may say from where ({@code container}, {@code own},
@@ -60,7 +67,7 @@ record PostgresServer(String host, int port, String superuser, String password, 
      *
      * @throws IllegalStateException if none starts; tests that need PostgreSQL then fail
      */
-    static PostgresServer start() {
+    static PostgresServer start(List<String> settings) {
         String only = System.getProperty("trammel.test.postgres", "");
         List<String> refused = new ArrayList<>();
         for (Source source : Source.values()) {
@@ -68,7 +75,7 @@ record PostgresServer(String host, int port, String superuser, String password, 
                 continue;
             }
             try {
-                return source.start();
+                return source.start(settings);
             } catch (IOException | RuntimeException e) {
                 refused.add(source + ": " + e.getMessage());
                 LOG.info("PostgreSQL for the tests, not from {}: {}", source, e.getMessage());
@@ -102,8 +109,10 @@ record PostgresServer(String host, int port, String superuser, String password, 
     }
 
     /** The script stops the server when the pipe to it ends, however this JVM ends. */
-    private static PostgresServer scratch(Path binaries, String where) throws IOException {
-        Process process = new ProcessBuilder("ops/postgres-scratch", binaries.toString(), "fsync=off")
+    private static PostgresServer scratch(Path binaries, List<String> settings, String where) throws IOException {
+        List<String> command = new ArrayList<>(List.of("ops/postgres-scratch", binaries.toString()));
+        command.addAll(settings);
+        Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         BufferedReader said =

@@ -25,6 +25,11 @@ public abstract class TestEngine {
         return running().name().equals("postgresql") ? running() : SecondHolder.POSTGRESQL;
     }
 
+    /** A PostgreSQL of its own whose acknowledged transactions are on disk: for measurements, which a test never is. */
+    public static TestEngine durablePostgresql() {
+        return new PostgresEngine(PostgresServer.start(PostgresServer.DURABLE));
+    }
+
     /** {@code h2} or {@code postgresql}. */
     public abstract String name();
 
@@ -41,7 +46,7 @@ public abstract class TestEngine {
         private static TestEngine start(String name) {
             TestEngine engine = switch (name) {
                 case "h2" -> new H2Engine();
-                case "postgresql" -> new PostgresEngine(PostgresServer.start());
+                case "postgresql" -> new PostgresEngine(PostgresServer.start(PostgresServer.THROWN_AWAY));
                 default -> throw new IllegalArgumentException("trammel.test.engine is " + name);
             };
             LOG.info("Tests run on {}", engine);
@@ -51,7 +56,8 @@ public abstract class TestEngine {
 
     private static final class SecondHolder {
 
-        private static final TestEngine POSTGRESQL = new PostgresEngine(PostgresServer.start());
+        private static final TestEngine POSTGRESQL =
+                new PostgresEngine(PostgresServer.start(PostgresServer.THROWN_AWAY));
     }
 
     /** Points a context at the running engine. */

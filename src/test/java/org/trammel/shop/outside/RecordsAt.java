@@ -53,6 +53,14 @@ public record RecordsAt(Path home, @Nullable TestDatabase database, boolean writ
         return "jdbc:h2:file:" + home.resolve("trammel") + FILE;
     }
 
+    /** As the service connects: with its role, and as durable. An H2 file can be opened only while no service has it. */
+    public Connection connectAsService() throws SQLException {
+        return database == null
+                ? DriverManager.getConnection(
+                        url() + ";IFEXISTS=TRUE;WRITE_DELAY=0;QUERY_CACHE_SIZE=128", "trammel", "")
+                : database.connectAsApplication();
+    }
+
     /** As the owner of the tables. An H2 file can be opened only while no service has it. */
     public Connection connect() throws SQLException {
         return database == null

@@ -14,7 +14,7 @@ import java.util.UUID;
  * previous seal and payload. Written apart from the service's own code, so that its verification is tried by a second
  * hand.
  */
-final class SealedLog {
+public final class SealedLog {
 
     private static final String NOTHING = "0".repeat(64);
 
@@ -28,11 +28,34 @@ final class SealedLog {
                 "log_entry",
                 "chain, position, act_id, at, kind, subject, payload, previous_hash, hash, place");
         heads = Rows.keyed(connection, "chain_head", "chain, position, hash");
+        digest = digest();
+    }
+
+    /** What seals are made with. */
+    public static MessageDigest digest() {
         try {
-            digest = MessageDigest.getInstance("SHA-256");
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("Every Java platform has SHA-256", e);
         }
+    }
+
+    /**
+     * What is sealed of an act that touched one chain.
+     *
+     * @param events as JSON, parted by commas, their names in the order of the alphabet
+     */
+    public static String payload(
+            String chain, UUID act, Instant at, long by, long device, String kind, String subject, String events) {
+        return "{\"act\":\"" + act + "\",\"at\":\"" + at + "\",\"by\":" + by + ",\"chains\":[\"" + chain
+                + "\"],\"device\":" + device + ",\"deviceAt\":null,\"events\":[" + events + "],\"kind\":\"" + kind
+                + "\",\"place\":0,\"subject\":\"" + subject + "\"}";
+    }
+
+    /** The seal of a record. */
+    public static String seal(MessageDigest digest, String chain, long position, String previous, String payload) {
+        String sealed = chain + '\n' + position + '\n' + previous + '\n' + payload;
+        return HexFormat.of().formatHex(digest.digest(sealed.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Begins the chain of a frame. */
@@ -72,14 +95,10 @@ final class SealedLog {
          */
         void add(UUID act, Instant at, long by, long device, String kind, String subject, String event)
                 throws SQLException {
-            String payload = "{\"act\":\"" + act + "\",\"at\":\"" + at + "\",\"by\":" + by + ",\"chains\":[\"" + name
-                    + "\"],\"device\":" + device + ",\"deviceAt\":null,\"events\":["
-                    + event + "],\"kind\":\"" + kind
-                    + "\",\"place\":0,\"subject\":\"" + subject + "\"}";
+            String payload = payload(name, act, at, by, device, kind, subject, event);
             position++;
-            String sealed = name + '\n' + position + '\n' + hash + '\n' + payload;
             String previous = hash;
-            hash = HexFormat.of().formatHex(digest.digest(sealed.getBytes(StandardCharsets.UTF_8)));
+            hash = seal(digest, name, position, previous, payload);
             entries.add(name, position, act, at, kind, subject, payload, previous, hash, 0);
         }
 

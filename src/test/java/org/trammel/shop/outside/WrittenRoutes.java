@@ -53,6 +53,16 @@ public final class WrittenRoutes {
                         new ClockSheet("AGE", "Natural ageing", ClockKind.WAIT, 5, "040", List.of("050"), "test")));
     }
 
+    /** Nothing but steps, four to an operation, all at the last station: for acts that are timed. */
+    public static RouteSheet forTicks() {
+        List<OperationSheet> operations = new ArrayList<>();
+        for (int i = 1; i <= 11; i++) {
+            operations.add(
+                    operation(String.format(Locale.ROOT, "%02d0", i), "Operation number " + i, "9", false, 4, 0, null));
+        }
+        return route("TICKS", operations, List.of());
+    }
+
     private static RouteSheet route(String code, List<OperationSheet> operations, List<ClockSheet> clocks) {
         return new RouteSheet(
                 0, code, "Route of frames in bulk", "A", "AL6061", "HARDTAIL", operations, clocks, List.of());
