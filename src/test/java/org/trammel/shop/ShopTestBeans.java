@@ -5,11 +5,16 @@ import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.config.BeanPostProcessor;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** What every {@link ShopTest} has beside the application's own beans. */
 @TestConfiguration(proxyBeanMethods = false)
+@ComponentScan(
+        basePackageClasses = ShopTest.class,
+        useDefaultFilters = false,
+        includeFilters = @ComponentScan.Filter(Fixture.class))
 public class ShopTestBeans {
 
     @Bean

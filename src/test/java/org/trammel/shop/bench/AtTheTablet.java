@@ -8,7 +8,6 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.springframework.http.HttpHeaders;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.mock.web.MockHttpSession;
@@ -21,14 +20,12 @@ import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.FloorTest;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
-import org.trammel.shop.people.Pins;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 import org.trammel.shop.travellers.FrameSheet;
 
 /** A worker at a desk that may open every station, with a browser that follows what it is answered. */
 @FloorTest
-@Import(Pins.class)
 abstract class AtTheTablet {
 
     @Autowired

@@ -14,8 +14,8 @@ import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
-import org.springframework.boot.test.context.TestComponent;
 import org.trammel.calc.marks.SerialNumber;
+import org.trammel.shop.Fixture;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.TestCrew;
 import org.trammel.shop.designs.DesignSheet;
@@ -42,7 +42,7 @@ import org.trammel.shop.travellers.Release;
 import org.trammel.shop.travellers.Travellers;
 
 /** A shop floor with a crew, gauges and frames on small routes of the test's own. */
-@TestComponent
+@Fixture
 public class Floor {
 
     private static final AtomicLong NEXT = new AtomicLong(1);

@@ -6,7 +6,6 @@ import java.lang.annotation.Inherited;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
-import org.springframework.context.annotation.Import;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.designs.Designs;
@@ -22,6 +21,5 @@ import org.trammel.shop.routes.RouteBook;
 @Documented
 @Inherited
 @ShopTest
-@Import(Floor.class)
 @MockitoBean(types = {Orders.class, Designs.class, RouteBook.class})
 public @interface FloorTest {}

@@ -11,13 +11,11 @@ import java.util.EnumSet;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.Statements;
 import org.trammel.shop.TestClock;
 
 @ShopTest
-@Import(People.class)
 class CrewTest {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 3, 18);

@@ -19,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
@@ -29,7 +28,6 @@ import org.trammel.shop.ShopTest;
 import org.trammel.shop.stations.Devices.Enrolled;
 
 @ShopTest
-@Import(People.class)
 class DoorsTest {
 
     @Autowired

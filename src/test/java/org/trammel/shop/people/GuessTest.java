@@ -14,7 +14,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.shop.ShopTest;
@@ -23,7 +22,6 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.stations.Devices.Enrolled;
 
 @ShopTest
-@Import(People.class)
 class GuessTest {
 
     private static final String WRONG = "718293";

@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.trammel.shop.ShopTest;
 
 /** Runs in a shop of its own: in a shared one, other tests' owners would let this one go. */
 @ShopTest(properties = "trammel.test.database=last_owner")
-@Import(People.class)
 class LastOwnerTest {
 
     @Autowired

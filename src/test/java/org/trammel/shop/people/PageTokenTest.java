@@ -11,7 +11,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
@@ -20,7 +19,6 @@ import org.trammel.shop.stations.Devices.Enrolled;
 
 /** The page's token as a browser has it. In a context of its own, since the test support's token replaces it for good. */
 @ShopTest(properties = "trammel.test.database=page_token")
-@Import(People.class)
 class PageTokenTest {
 
     private static final Pattern FIELD = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");

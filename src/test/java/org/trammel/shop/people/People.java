@@ -7,14 +7,14 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.springframework.boot.test.context.TestComponent;
+import org.trammel.shop.Fixture;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.stations.Devices;
 import org.trammel.shop.stations.Devices.Enrolled;
 
-/** People and tablets made through the facades, under names no other test uses. Import it where it is needed. */
-@TestComponent
+/** People and tablets made through the facades, under names no other test uses. */
+@Fixture
 class People {
 
     static final String PIN = "402817";

@@ -1,12 +1,12 @@
 package org.trammel.shop.people;
 
 import java.util.UUID;
-import org.springframework.boot.test.context.TestComponent;
+import org.trammel.shop.Fixture;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.records.Act;
 
-/** Gives people of other tests a PIN of their own, through the facade. Import it where somebody signs. */
-@TestComponent
+/** Gives people of other tests a PIN of their own, through the facade. */
+@Fixture
 public class Pins {
 
     /** The PIN of all tests. */

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
@@ -23,7 +22,6 @@ import org.trammel.shop.stations.Stations;
 
 /** Every role tries every verb: those of the row may, all others are refused as a person. */
 @ShopTest
-@Import(People.class)
 class RolesAndVerbsTest {
 
     private static final Set<Role> KEEPERS = EnumSet.of(Role.OWNER, Role.QA_LEAD);

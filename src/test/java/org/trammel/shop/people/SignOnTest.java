@@ -8,7 +8,6 @@ import java.time.Duration;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.Statements;
 import org.trammel.shop.TestClock;
@@ -17,7 +16,6 @@ import org.trammel.shop.settings.Settings;
 import org.trammel.shop.stations.Devices.Enrolled;
 
 @ShopTest
-@Import(People.class)
 class SignOnTest {
 
     @Autowired

@@ -44,7 +44,7 @@ import org.trammel.shop.travellers.Travellers;
         webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
         properties = "trammel.test.database=whole_route")
 @ActiveProfiles("test")
-@Import({ShopTestBeans.class, Workshop.class})
+@Import(ShopTestBeans.class)
 @ContextConfiguration(initializers = TestEngine.Initializer.class)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WholeRouteBrowserTest {

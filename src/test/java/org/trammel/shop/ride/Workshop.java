@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.springframework.boot.test.context.TestComponent;
+import org.trammel.shop.Fixture;
 import org.trammel.shop.TestCrew;
 import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.GaugeRegister;
@@ -29,7 +29,7 @@ import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
 
 /** An empty shop set up with an invented crew: stations and their tablets, gauges, lots, released starter routes. */
-@TestComponent
+@Fixture
 class Workshop {
 
     private static final LocalDate LAST_AUTUMN = LocalDate.of(2025, 10, 9);

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.shop.ShopTest;
@@ -17,7 +16,6 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
 @ShopTest
-@Import(RouteShop.class)
 class RouteDraftsTest {
 
     @Autowired

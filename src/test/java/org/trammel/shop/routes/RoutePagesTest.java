@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.trammel.shop.ShopTest;
@@ -29,7 +28,6 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 
 @ShopTest
-@Import(RouteShop.class)
 class RoutePagesTest {
 
     @Autowired

@@ -20,7 +20,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
 import org.trammel.shop.people.Crew;
@@ -31,7 +30,6 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
 
 @ShopTest
-@Import(RouteShop.class)
 class RouteRolesTest {
 
     @Autowired

@@ -2,14 +2,14 @@ package org.trammel.shop.routes;
 
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.springframework.boot.test.context.TestComponent;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.trammel.shop.Fixture;
 import org.trammel.shop.TestCrew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 
 /** What tests of routes stand on: stations, a QA lead, and copies of starter routes under codes of their own. */
-@TestComponent
+@Fixture
 class RouteShop {
 
     private static final AtomicInteger NUMBER = new AtomicInteger();
