@@ -17,12 +17,24 @@ interface Locator extends Repository<Traveller, Long> {
         }
     }
 
+    /** A list in a query is translated anew each time; nearly every tick is of one step. */
+    default List<Place> ofSteps(Collection<Long> stepIds) {
+        return stepIds.size() == 1 ? ofStep(stepIds.iterator().next()) : ofSeveralSteps(stepIds);
+    }
+
+    @Query("""
+            select distinct new org.trammel.shop.travellers.Locator$Place(t.serial, t.orderNumber)
+            from Traveller t, Operation o, Step s
+            where s.id = :stepId and o.id = s.operationId and t.id = o.travellerId
+            """)
+    List<Place> ofStep(long stepId);
+
     @Query("""
             select distinct new org.trammel.shop.travellers.Locator$Place(t.serial, t.orderNumber)
             from Traveller t, Operation o, Step s
             where s.id in :stepIds and o.id = s.operationId and t.id = o.travellerId
             """)
-    List<Place> ofSteps(Collection<Long> stepIds);
+    List<Place> ofSeveralSteps(Collection<Long> stepIds);
 
     @Query("""
             select distinct new org.trammel.shop.travellers.Locator$Place(t.serial, t.orderNumber)
