@@ -275,8 +275,11 @@ public class Bench {
         return signed(operation) || begunAfter(traveller, operation);
     }
 
+    /** Whether somebody signed that it is done: at its gate, or when it was carried over from an older revision. */
     boolean signed(Operation operation) {
-        return signatures.findByOperationIdOrderById(operation.id()).stream().anyMatch(operation::counts);
+        return operation.carried()
+                || signatures.findByOperationIdOrderById(operation.id()).stream()
+                        .anyMatch(operation::counts);
     }
 
     private boolean begunAfter(Traveller traveller, Operation operation) {

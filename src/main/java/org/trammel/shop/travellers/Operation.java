@@ -78,6 +78,9 @@ class Operation {
     @Column(name = "at_point_since")
     private @Nullable Instant atPointSince;
 
+    /** Done under an older revision and kept by a signed decision: its signatures stand there. */
+    private boolean carried;
+
     /** Signatures up to this one no longer count: the operation was opened again after it. */
     @Column(name = "void_signature_id")
     private @Nullable Long voidSignatureId;
@@ -198,6 +201,8 @@ class Operation {
         state = OperationState.IN_WORK;
         finishedAt = null;
         atPointSince = null;
+        carried = false;
+        stateReason = null;
         voidSignatureId = lastSignatureId;
     }
 
@@ -213,6 +218,7 @@ class Operation {
         state = OperationState.DONE;
         startedAt = at;
         finishedAt = at;
+        carried = true;
         stateReason = reason;
     }
 
@@ -310,6 +316,10 @@ class Operation {
 
     OperationState state() {
         return state;
+    }
+
+    boolean carried() {
+        return carried;
     }
 
     @Nullable

@@ -25,9 +25,6 @@ import org.trammel.shop.routes.Point;
 @Service
 public class Revising {
 
-    /** How the state of an operation begins that was taken over from an older revision. */
-    static final String CARRIED = "carried over from revision ";
-
     private static final int LONGEST_REASON = 900;
 
     private final TravellerRepository travellers;
@@ -257,7 +254,7 @@ public class Revising {
                             one.verdict().name()));
             if (one.verdict().keeps()) {
                 carryEvidence(old, fresh, one, from.letter());
-                fresh.carriedOver(act.at(), CARRIED + from.letter() + ": " + one.reason());
+                fresh.carriedOver(act.at(), "carried over from revision " + from.letter() + ": " + one.reason());
                 to.begin();
             }
         }

@@ -105,7 +105,7 @@ public class Shipping {
                 continue;
             }
             if (operation.point() == Point.HOLD
-                    && !carried(operation)
+                    && !operation.carried()
                     && signatures.findByOperationIdOrderById(operation.id()).stream()
                             .noneMatch(operation::counts)) {
                 return List.of(Refusal.state(
@@ -124,11 +124,5 @@ public class Shipping {
             }
         }
         return List.of();
-    }
-
-    /** Signed under an older revision and carried over by a signed decision. */
-    private static boolean carried(Operation operation) {
-        String reason = operation.stateReason();
-        return reason != null && reason.startsWith(Revising.CARRIED);
     }
 }
