@@ -4,13 +4,16 @@ import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Person;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
@@ -70,6 +73,24 @@ public class Orders {
         return orders.findBySerialOrderByIdDesc(serial).stream()
                 .map(ShopOrder::sheet)
                 .toList();
+    }
+
+    /** Whether somebody is told who the customers are. */
+    public static boolean showsCustomersTo(Person reader) {
+        return OrderReading.seesCustomers(reader);
+    }
+
+    /**
+     * Numbers of orders whose customer is called so or reached so, 50 at most, newest first; none for whoever is not
+     * told who the customers are, and none for less than three letters.
+     */
+    @Transactional(readOnly = true)
+    public List<String> numbersOfCustomers(String typed, Person reader) {
+        String part = typed.strip().toLowerCase(Locale.ROOT);
+        if (part.length() < 3 || !showsCustomersTo(reader)) {
+            return List.of();
+        }
+        return orders.numbersOfCustomers("%" + part.replaceAll("[!%_]", "!$0") + "%", Limit.of(50));
     }
 
     /** Every order whose frame the shop still owes, by promised date. */

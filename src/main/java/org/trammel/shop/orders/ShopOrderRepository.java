@@ -39,4 +39,9 @@ interface ShopOrderRepository extends JpaRepository<ShopOrder, Long> {
     /** Serial of its frame, read before the act opens likewise; empty if it has none. */
     @Query("select o.serial from ShopOrder o where o.id = :id and o.serial is not null")
     Optional<String> serialOf(long id);
+
+    /** Numbers of orders whose customer's name or contact holds this part, in lower case; newest first. */
+    @Query("select o.number from ShopOrder o, Customer c where c.id = o.customerId"
+            + " and (lower(c.name) like :part escape '!' or lower(c.contact) like :part escape '!') order by o.id desc")
+    List<String> numbersOfCustomers(String part, Limit limit);
 }

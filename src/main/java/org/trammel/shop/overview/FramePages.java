@@ -7,6 +7,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.calc.marks.SerialNumber;
+import org.trammel.shop.orders.Orders;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.travellers.FrameIndex;
@@ -20,10 +21,12 @@ class FramePages {
 
     private final FrameIndex index;
     private final Stories stories;
+    private final Orders orders;
 
-    FramePages(FrameIndex index, Stories stories) {
+    FramePages(FrameIndex index, Stories stories, Orders orders) {
         this.index = index;
         this.stories = stories;
+        this.orders = orders;
     }
 
     @GetMapping("/frames")
@@ -31,8 +34,12 @@ class FramePages {
             @RequestParam(defaultValue = "") String find,
             @RequestParam(defaultValue = "true") boolean open,
             @RequestParam(defaultValue = "" + Long.MAX_VALUE) long before,
+            SignedOn who,
             Model model) {
-        List<FrameSheet.Head> found = find.isBlank() ? index.page(open, before, PAGE) : index.find(find, List.of());
+        List<FrameSheet.Head> found = find.isBlank()
+                ? index.page(open, before, PAGE)
+                : index.find(find, orders.numbersOfCustomers(find, who.person()));
+        model.addAttribute("customers", Orders.showsCustomersTo(who.person()));
         model.addAttribute("find", find.strip());
         model.addAttribute("open", open);
         model.addAttribute("frames", found);
