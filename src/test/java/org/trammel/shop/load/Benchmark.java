@@ -25,6 +25,7 @@ final class Benchmark {
         String engine = arguments[0];
         int frames = Integer.parseInt(arguments[1]);
         Path home = Files.createTempDirectory("trammel-load");
+        boolean worthIt;
         try {
             RecordsAt records = switch (engine) {
                 case "h2" -> RecordsAt.file(home);
@@ -35,10 +36,11 @@ final class Benchmark {
             Result result =
                     new Measurement(records, frames, SIZE, Path.of("target", "load", engine + "-" + frames)).run();
             result.print(System.out, engine + ", " + frames + " frames (" + durability(records) + ")");
-            System.exit(result.wrong().isEmpty() ? 0 : 1);
+            worthIt = result.wrong().isEmpty();
         } finally {
             forget(home);
         }
+        System.exit(worthIt ? 0 : 1);
     }
 
     /** What the engine itself says about when a transaction is on disk. */

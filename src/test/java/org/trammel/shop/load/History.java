@@ -31,11 +31,11 @@ record History(
 
     private static final int STATIONS = 9;
     private static final int AT_A_STATION = 20;
-    private static final int FRAMES_IN_A_TRANSACTION = 400;
+    private static final int FRAMES_IN_A_TRANSACTION = 40;
 
     static History write(RecordsAt records, int frames, int clients, int toTick) throws SQLException {
         long began = System.nanoTime();
-        try (Connection connection = records.connect()) {
+        try (Connection connection = records.connectToWriteMuch()) {
             connection.setAutoCommit(false);
             Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
             WrittenShop shop = WrittenShop.write(connection, clients, now);

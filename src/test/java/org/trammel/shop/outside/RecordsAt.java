@@ -53,12 +53,19 @@ public record RecordsAt(Path home, @Nullable TestDatabase database, boolean writ
         return "jdbc:h2:file:" + home.resolve("trammel") + FILE;
     }
 
-    /** As the service connects: with its role, and as durable. An H2 file can be opened only while no service has it. */
+    /** As the service connects: with its role, as durable, and with the cache that H2 takes in the service's memory. An H2 file can be opened only while no service has it. */
     public Connection connectAsService() throws SQLException {
         return database == null
                 ? DriverManager.getConnection(
-                        url() + ";IFEXISTS=TRUE;WRITE_DELAY=0;QUERY_CACHE_SIZE=128", "trammel", "")
+                        url() + ";IFEXISTS=TRUE;WRITE_DELAY=0;QUERY_CACHE_SIZE=128;CACHE_SIZE=32768", "trammel", "")
                 : database.connectAsApplication();
+    }
+
+    /** As the owner of the tables, with room for millions of rows: H2's own cache would read its pages again and again. */
+    public Connection connectToWriteMuch() throws SQLException {
+        return database == null
+                ? DriverManager.getConnection(url() + ";IFEXISTS=TRUE;CACHE_SIZE=600000", "trammel", "")
+                : connect();
     }
 
     /** As the owner of the tables. An H2 file can be opened only while no service has it. */
