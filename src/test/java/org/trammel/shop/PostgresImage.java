@@ -19,11 +19,16 @@ final class PostgresImage {
     private PostgresImage() {}
 
     static PostgresServer start(List<String> settings) {
+        try {
+            PostgresBinaries.run("docker", "--version");
+        } catch (IOException e) {
+            throw new IllegalStateException("no docker command is here to remove the container with", e);
+        }
         String named = System.getProperty("trammel.postgres.image", "postgres:17");
         String image = present(named) || pulled(named) ? named : made();
         List<String> command = new ArrayList<>(List.of("postgres", "-c", "max_connections=120"));
         settings.forEach(setting -> command.addAll(List.of("-c", setting)));
-        // The JVM's end stops it: the context that uses it is closed later than any test class could.
+        // Contexts that use it are closed while this JVM ends, so it goes when the JVM has gone.
         @SuppressWarnings("resource")
         PostgreSQLContainer container = new PostgreSQLContainer(
                         DockerImageName.parse(image).asCompatibleSubstituteFor("postgres"))
@@ -33,13 +38,28 @@ final class PostgresImage {
                 .withLabel("trammel", "tests")
                 .withCommand(command.toArray(String[]::new));
         container.start();
-        Runtime.getRuntime().addShutdownHook(new Thread(container::stop));
+        removeAfterThisJvm(container.getContainerId());
         return new PostgresServer(
                 container.getHost(),
                 container.getMappedPort(5432),
                 container.getUsername(),
                 container.getPassword(),
                 "container of image " + image);
+    }
+
+    /**
+     * Leaves somebody behind who waits until the pipe to them ends, however this JVM ends. A hook of the JVM would stop
+     * the server while contexts still write to it as they close, and each of them waits half a minute for a connection.
+     */
+    private static void removeAfterThisJvm(String id) {
+        try {
+            new ProcessBuilder("sh", "-c", "trap '' HUP INT TERM; cat >/dev/null; docker rm --force --volumes " + id)
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+        } catch (IOException e) {
+            throw new IllegalStateException("Nobody would remove the container of the tests", e);
+        }
     }
 
     private static boolean present(String image) {
