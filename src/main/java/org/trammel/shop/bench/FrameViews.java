@@ -17,6 +17,7 @@ import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.AtHand;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.web.Formats;
 
@@ -149,7 +150,10 @@ class FrameViews {
         boolean lifter = hold.reason().lifters().isEmpty()
                 ? who.person().maySign()
                 : hold.reason().lifters().stream().anyMatch(who.person()::is);
-        boolean freeable = at != null && !at.irreversible() && at.line().state() != OperationState.DONE;
+        boolean reaches = hold.scope() != HoldScope.OPERATION
+                || at != null && Objects.equals(hold.operationId(), at.line().operationId());
+        boolean freeable =
+                at != null && reaches && !at.irreversible() && at.line().state() != OperationState.DONE;
         return new FrameView.HoldBanner(
                 hold.holdId(),
                 hold.reason().word(),

@@ -66,7 +66,7 @@ record ShopFacts(
                 now);
     }
 
-    /** Open holds that keep a traveller: those of the frame, of the part, of its operation at hand. */
+    /** Open holds that concern a traveller: those of the frame, of the part, of any of its operations. */
     List<FrameSheet.HoldLine> holdsOn(FrameSheet.Head head) {
         return holds.getOrDefault(head.serial(), List.of()).stream()
                 .filter(h -> h.scope() == HoldScope.FRAME
@@ -81,7 +81,7 @@ record ShopFacts(
                 .anyMatch(o -> Objects.equals(o.operationId(), operationId));
     }
 
-    /** Whether work on a traveller stands still: broken off, or held and not freed. */
+    /** Whether work on a traveller stands still: broken off, or held and not freed. A hold further on stops nothing yet. */
     boolean stopped(FrameSheet.Head head) {
         FrameSheet.OperationLine at = at(head);
         if (at == null) {
@@ -89,6 +89,8 @@ record ShopFacts(
         }
         return at.state() == OperationState.STOPPED
                 || holdsOn(head).stream()
+                        .filter(h ->
+                                h.scope() != HoldScope.OPERATION || Objects.equals(h.operationId(), at.operationId()))
                         .anyMatch(h -> !freed.getOrDefault(h.holdId(), Set.of()).contains(at.operationId()));
     }
 
