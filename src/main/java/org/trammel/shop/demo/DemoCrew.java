@@ -22,18 +22,21 @@ class DemoCrew {
     private final Credentials credentials;
     private final Qualifications qualifications;
     private final DemoActs acts;
+    private final DemoClock clock;
 
     DemoCrew(
             FirstStart firstStart,
             Roster roster,
             Credentials credentials,
             Qualifications qualifications,
-            DemoActs acts) {
+            DemoActs acts,
+            DemoClock clock) {
         this.firstStart = firstStart;
         this.roster = roster;
         this.credentials = credentials;
         this.qualifications = qualifications;
         this.acts = acts;
+        this.clock = clock;
     }
 
     void takeOn() {
@@ -58,16 +61,32 @@ class DemoCrew {
     }
 
     private void qualify() {
-        weld("IC", "WELD:AL:141", "ISO 9606-2", "aluminium", "2025-02-14", "2027-02-14", "2025-12-10");
+        weld("IC", "WELD:AL:141", "ISO 9606-2", "aluminium", "2025-02-14", "2027-02-14", "2025-08-12");
         weld("PW", "WELD:AL:141", "ISO 9606-2", "aluminium", "2024-11-30", "2026-11-30", "2025-09-20");
-        weld("PW", "WELD:STEEL:141", "ISO 9606-1", "steel", "2025-01-15", "2027-01-15", "2026-01-09");
-        weld("HS", "WELD:TI:141", "ISO 9606-5", "titanium", "2024-09-01", "2026-09-01", "2026-02-27");
+        weld("PW", "WELD:STEEL:141", "ISO 9606-1", "steel", "2025-01-15", "2027-01-15", "2025-07-11");
+        weld("HS", "WELD:TI:141", "ISO 9606-5", "titanium", "2024-09-01", "2026-09-01", "2025-08-29");
         give("HS", "BRAZE", "ISO 13585", "2023-08-20", "2026-08-20");
         give("TR", "PENETRANT", "ISO 9712", "2022-05-31", "2027-05-31");
+        give("TR", "NEAR-VISION", "yearly test of near vision", "2025-09-02", "2026-09-02");
         give("SB", "ALIGN", "shop rule", "2024-01-08", null);
         give("RH", "OVEN", "shop rule", "2024-01-08", null);
         give("DO", "TORQUE", "shop rule", "2024-01-08", null);
         give("JA", "CONDUCTIVITY", "shop rule", "2024-01-08", null);
+        confirm("IC", "WELD:AL:141", "2025-12-10");
+        confirm("PW", "WELD:STEEL:141", "2026-01-09");
+        confirm("HS", "WELD:TI:141", "2026-02-27");
+    }
+
+    /** On the day it was confirmed. */
+    private void confirm(String who, String kind, String on) {
+        LocalDate day = LocalDate.parse(on);
+        clock.setTo(day.atTime(12, 0).atZone(DemoOrder.ZONE).toInstant());
+        long held = qualifications.of(acts.id(who)).stream()
+                .filter(one -> one.kind().equals(kind))
+                .findFirst()
+                .orElseThrow()
+                .id();
+        qualifications.confirm(acts.by("TR"), held, day);
     }
 
     private void weld(

@@ -1,9 +1,11 @@
 package org.trammel.shop.demo;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
@@ -11,8 +13,13 @@ import org.springframework.stereotype.Component;
 import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.GaugeRegister;
 import org.trammel.shop.gauges.NewGauge;
+import org.trammel.shop.settings.Settings;
 
-/** Registers the invented gauges and the set-ups made of them. */
+/**
+ * Registers the invented gauges and the set-ups made of them. The shop's list was completed where a route asks for a gauge
+ * that is not on it, and so that each range covers what the gauge is used for: an in-date long calliper, a long scale,
+ * a bench hardness tester beside the one for screening, aids without uncertainty.
+ */
 @Component
 @Profile("demo")
 class DemoGauges {
@@ -20,15 +27,25 @@ class DemoGauges {
     private static final String CERTIFICATE = "certificate of an invented laboratory";
     private static final String OWN_TRIAL = "own repeatability trial, invented";
 
-    private final GaugeRegister register;
-    private final DemoActs acts;
+    /** A calibration that came after the register was typed in. */
+    private record Since(String code, LocalDate on, LocalDate due) {}
 
-    DemoGauges(GaugeRegister register, DemoActs acts) {
+    private final GaugeRegister register;
+    private final Settings settings;
+    private final DemoActs acts;
+    private final DemoClock clock;
+    private final List<Since> since = new ArrayList<>();
+
+    DemoGauges(GaugeRegister register, Settings settings, DemoActs acts, DemoClock clock) {
         this.register = register;
+        this.settings = settings;
         this.acts = acts;
+        this.clock = clock;
     }
 
+    /** The register as it was typed in when the shop began to use it, then every calibration that came since. */
     void register() {
+        Instant typed = clock.instant();
         gauge("HG-1", "Height gauge", "2025-10-06", "2026-10-06", range("HEIGHT", "mm", -200, 600, "0.01", "0.012"));
         gauge("HG-2", "Height gauge", "2025-09-17", "2026-03-17", range("HEIGHT", "mm", -200, 600, "0.01", "0.012"));
         gauge(
@@ -111,6 +128,12 @@ class DemoGauges {
                 "2025-12-12",
                 "2026-12-12",
                 range("HARDNESS", "HB", 0, 200, "1", "1.5"));
+        gauge(
+                "WH-1",
+                "Portable hardness, for screening",
+                "2025-12-12",
+                "2026-06-12",
+                range("HARDNESS", "div", 0, 20, "0.5", "1"));
         gauge("TW-1", "Torque wrench 2 to 14", "2025-10-20", "2026-10-20", percent("TORQUE", "N·m", 2, 14, "0.1", "3"));
         gauge(
                 "TW-2",
@@ -134,12 +157,16 @@ class DemoGauges {
                 "2026-08-10",
                 range("OXYGEN", "ppm", 0, 1000, "1", "5"));
         gauge("IR-1", "Infrared thermometer", "2025-10-10", "2026-10-10", range("IR-TEMP", "°C", -20, 400, "1", "2"));
-        gauge(
-                "TC-11",
-                "Load thermocouple with logger",
-                "2025-11-20",
-                "2026-11-20",
-                range("THERMOCOUPLE", "°C", -20, 700, "1", "1.1"));
+        thermocouple("TC-01", "Control thermocouple of OV-2");
+        thermocouple("TC-02", "Over-temperature thermocouple of OV-2");
+        thermocouple("TC-03", "Load thermocouple of OV-2");
+        thermocouple("TC-05", "Control thermocouple of OV-1");
+        thermocouple("TC-07", "Load thermocouple of OV-1");
+        thermocouple("TC-08", "Load thermocouple of OV-1");
+        thermocouple("TC-11", "Load thermocouple of OV-1, in the place of TC-07");
+        thermocouple("TC-21", "Control thermocouple of OV-3");
+        thermocouple("TC-22", "Metal thermocouple of OV-3");
+        thermocouple("TC-31", "Thermocouple of the tanks");
         gauge(
                 "PG-1",
                 "Blast pressure gauge",
@@ -164,7 +191,7 @@ class DemoGauges {
         aid("LV-1", "Level on V-blocks", "LEVEL", "°");
         aid("JS-1", "Scales of the jigs", "JIG-SCALE", "mm");
         aid("JC-1", "Jig check with master bar", "JIG-CHECK", "mm");
-        aid("TG-1", "Thread and fillet gauges, go and no-go", "GO-NO-GO", "mm");
+        aid("TG-1", "Thread and fillet gauges, go and no-go", "GO-NO-GO", "mm", "2025-05-05", "2026-05-05");
         aid("TA-1", "Tape", "TAPE", "mm");
         aid("WM-1", "Welding current and voltage meter", "METER", "kJ/mm");
         aid("HA-1", "Hanger gauge", "HANGER", "mm");
@@ -206,6 +233,16 @@ class DemoGauges {
                     range("AXLE-OFFSET", "mm", -10, 10, "0.01", "0.060"),
                     range("YAW", "°", -5, 5, "0.001", "0.020"));
         }
+        since.stream().sorted(Comparator.comparing(Since::on)).forEach(one -> {
+            clock.setTo(one.on().atTime(12, 0).atZone(DemoOrder.ZONE).toInstant());
+            calibrated(one.code(), one.on(), one.due());
+        });
+        since.clear();
+        clock.setTo(typed);
+    }
+
+    private void thermocouple(String code, String what) {
+        gauge(code, what, "2025-11-20", "2026-11-20", range("THERMOCOUPLE", "°C", -20, 700, "1", "1.1"));
     }
 
     private void gauge(String code, String what, String on, String due, GaugeRange... ranges) {
@@ -214,8 +251,12 @@ class DemoGauges {
     }
 
     private void aid(String code, String what, String kind, String unit) {
+        aid(code, what, kind, unit, "2025-10-10", "2026-10-10");
+    }
+
+    private void aid(String code, String what, String kind, String unit, String on, String due) {
         register.register(acts.by("TR"), code, new NewGauge(what, null, "shop", true, List.of(aidRange(kind, unit))));
-        calibrate(code, "2025-10-10", "2026-10-10");
+        calibrate(code, on, due);
     }
 
     private void setUp(String code, String what, List<String> parts, GaugeRange... ranges) {
@@ -226,9 +267,20 @@ class DemoGauges {
                 parts);
     }
 
+    /** What was calibrated after the register was typed in had a calibration as long before. */
     private void calibrate(String code, String on, String due) {
-        register.calibrated(
-                acts.by("TR"), code, LocalDate.parse(on), LocalDate.parse(due), CERTIFICATE, null, "as it should be");
+        LocalDate day = LocalDate.parse(on);
+        LocalDate until = LocalDate.parse(due);
+        if (day.isAfter(settings.dayOf(clock.instant()))) {
+            calibrated(code, day.minus(day.until(until)), day);
+            since.add(new Since(code, day, until));
+        } else {
+            calibrated(code, day, until);
+        }
+    }
+
+    private void calibrated(String code, LocalDate on, LocalDate due) {
+        register.calibrated(acts.by("TR"), code, on, due, CERTIFICATE, null, "as it should be");
     }
 
     private static GaugeRange range(String kind, String unit, int from, int to, @Nullable String resolution, String u) {

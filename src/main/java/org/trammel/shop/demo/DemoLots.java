@@ -1,6 +1,9 @@
 package org.trammel.shop.demo;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
@@ -9,135 +12,174 @@ import org.trammel.shop.materials.LotRegister;
 import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.materials.NewLot;
 
-/** Receives and releases the invented lots. */
+/**
+ * Receives the invented lots on the day each came, releases those with a certificate, and uses up what is gone.
+ *
+ * <p>Where the shop's list of lots leaves a frame without something it must have been made with, the list was completed:
+ * argon before the bottle now in use, bead for titanium, bearings of the pivots, the rod of 2024 in the frame that came
+ * back.
+ */
 @Component
 @Profile("demo")
 class DemoLots {
 
+    /** Certificates of material as their makers write them, and the batch's own sheet. */
+    private static final String INSPECTED = "3.1";
+
+    private static final String BATCH = "batch";
+    private static final String MISSING = "";
+
+    private static final List<NewLot> RECEIVED = List.of(
+            tube("TL-6061-188", "2025-12-02", "EN AW-6061 T6 tubes 42×1,4 · 34,9×1,15 · 34,9×1,35 · 38×1,35", "5K2217"),
+            tube("TL-6061-191", "2026-01-14", "EN AW-6061 T6 heavy tubes 42×1,6 · 34,9×1,3 · 34,9×1,5", "5K2301"),
+            tube(
+                    "TL-7005-073",
+                    "2025-11-20",
+                    "EN AW-7005 tubes 42×1,5 · 42×1,3 · 38×1,3 · 35×1,25 · 31,8×1,1",
+                    "70A118"),
+            tube("TL-7005-074", "2026-03-12", "EN AW-7005 tubes, replenishment", "not stated"),
+            tube("TL-CRMO-052", "2025-10-09", "25CrMo4 seamless tubes 35×0,78 · 31,8×0,72 · 28,6×0,7", "C99841"),
+            tube("TL-TI-017", "2025-12-19", "Ti-3Al-2.5V tubes 41×1,0 · 38,1×0,95 · 34,9×0,9", "T33410"),
+            filler("FL-4643-014", "2024-05-21", "ER4643", "Rod 1,6 mm"),
+            filler("FL-4643-021", "2025-12-01", "ER4643", "Rod 1,6 mm"),
+            filler("FL-4643-022", "2026-03-01", "ER4643", "Rod 1,6 mm"),
+            filler("FL-4643-023", "2026-03-17", "ER4643", "Rod 1,6 mm"),
+            filler("FL-5356-030", "2025-11-11", "ER5356", "Rod 1,6 mm"),
+            filler("FL-5356-031", "2026-03-03", "ER5356", "Rod 1,6 mm"),
+            filler("FL-ER80-011", "2025-10-01", "ER80S", "Rod 1,2 mm"),
+            filler("FL-ER80-012", "2026-03-09", "ER80S", "Rod 1,2 mm"),
+            filler("FL-BR45-006", "2025-09-15", "BRAZE-SILVER", "45 % silver brazing rod, cadmium-free"),
+            filler("FL-BR45-007", "2026-02-20", "BRAZE-SILVER", "45 % silver brazing rod, cadmium-free"),
+            filler("FL-TI9-003", "2025-12-19", "TI-3AL-2.5V", "Rod 1,2 mm"),
+            lot("FX-06", LotKind.FLUX, "2025-09-15", "Brazing flux", "BRAZE-FLUX", null, null),
+            lot("AR-0330", LotKind.GAS, "2025-12-08", "Argon 4.8, dew point −50 °C or less", "ARGON", null, null),
+            lot("AR-0331", LotKind.GAS, "2026-03-09", "Argon 4.8, dew point −50 °C or less", "ARGON", null, null),
+            lot("PW-GREEN-12", LotKind.POWDER, "2026-01-12", "Green powder, low bake", "LOW-BAKE", null, "2026-09-30"),
+            lot("PW-SAND-04", LotKind.POWDER, "2026-01-12", "Sand powder, low bake", "LOW-BAKE", null, "2026-03-31"),
+            lot("PW-CLR-21", LotKind.POWDER, "2026-01-12", "Clear powder, low bake", "LOW-BAKE", null, "2026-11-30"),
+            media("BM-GLASS-07", "2026-02-10", "Glass bead 100 to 200 µm, aluminium only", MetalFamily.ALUMINIUM),
+            media("BM-GLASS-08", "2026-02-10", "Glass bead 100 to 200 µm, titanium only", MetalFamily.TITANIUM),
+            media("BM-ALOX-03", "2026-01-05", "Alumina, steel only", MetalFamily.STEEL),
+            lot("BR-6902-11", LotKind.BEARING, "2025-12-19", "Bearings of the main pivots", null, null, null));
+
+    /** Gone, and on which day. */
+    private record Gone(String lot, LocalDate on, String why) {}
+
+    private static final List<Gone> USED_UP = List.of(
+            gone("FL-BR45-006", "2026-02-20", "last rod used"),
+            gone("FL-5356-030", "2026-03-03", "last rod used"),
+            gone("AR-0330", "2026-03-09", "bottle empty"),
+            gone("FL-ER80-011", "2026-03-11", "last rod used"),
+            gone("FL-4643-014", "2026-03-17", "used up in 2024, entered from the paper record"),
+            gone("FL-4643-021", "2026-03-17", "last rod used"));
+
     private final LotRegister register;
     private final DemoActs acts;
+    private final DemoClock clock;
 
-    DemoLots(LotRegister register, DemoActs acts) {
+    DemoLots(LotRegister register, DemoActs acts, DemoClock clock) {
         this.register = register;
         this.acts = acts;
+        this.clock = clock;
     }
 
-    void receive() {
-        tube("TL-6061-188", "EN AW-6061 T6 tubes 42×1,4 · 34,9×1,15 · 34,9×1,35 · 38×1,35", "AL6061", "T6", "5K2217");
-        tube("TL-6061-191", "EN AW-6061 T6 heavy tubes 42×1,6 · 34,9×1,3 · 34,9×1,5", "AL6061", "T6", "5K2301");
-        tube("TL-7005-073", "EN AW-7005 tubes 42×1,5 · 42×1,3 · 38×1,3 · 35×1,25 · 31,8×1,1", "AL7005", "T6", "70A118");
-        tube("TL-CRMO-052", "25CrMo4 seamless tubes 35×0,78 · 31,8×0,72 · 28,6×0,7", "STEEL", "25CrMo4", "C99841");
-        tube("TL-TI-017", "Ti-3Al-2.5V tubes 41×1,0 · 38,1×0,95 · 34,9×0,9", "TI", "Ti-3Al-2.5V", "T33410");
-        filler("FL-4643-021", "ER4643", "Rod 1,6 mm");
-        filler("FL-4643-022", "ER4643", "Rod 1,6 mm");
-        filler("FL-5356-030", "ER5356", "Rod 1,6 mm");
-        filler("FL-5356-031", "ER5356", "Rod 1,6 mm");
-        filler("FL-ER80-011", "ER80S", "Rod 1,2 mm");
-        filler("FL-ER80-012", "ER80S", "Rod 1,2 mm");
-        filler("FL-BR45-006", "BRAZE-SILVER", "45 % silver brazing rod, cadmium-free");
-        filler("FL-BR45-007", "BRAZE-SILVER", "45 % silver brazing rod, cadmium-free");
-        filler("FL-TI9-003", "TI-3AL-2.5V", "Rod 1,2 mm");
-        lot("FX-06", LotKind.FLUX, "Brazing flux", "BRAZE-FLUX", null);
-        lot("AR-0331", LotKind.GAS, "Argon 4.8, dew point −50 °C or less", "ARGON", null);
-        lot("PW-GREEN-12", LotKind.POWDER, "Green powder, low bake", "LOW-BAKE", "2026-09-30");
-        lot("PW-SAND-04", LotKind.POWDER, "Sand powder, low bake", "LOW-BAKE", "2026-03-31");
-        lot("PW-CLR-21", LotKind.POWDER, "Clear powder, low bake", "LOW-BAKE", "2026-11-30");
-        media("BM-GLASS-07", "Glass bead 100 to 200 µm, aluminium only", "GLASS-BEAD", MetalFamily.ALUMINIUM);
-        media("BM-GLASS-08", "Glass bead 100 to 200 µm, titanium only", "GLASS-BEAD", MetalFamily.TITANIUM);
-        media("BM-ALOX-03", "Alumina, steel only", "ALUMINA", MetalFamily.STEEL);
-        lot("BR-6902-11", LotKind.BEARING, "Bearings of the main pivots", null, null);
+    /** @param stocked the day on which what was there already was written down */
+    void receive(Instant stocked) {
+        RECEIVED.stream().sorted(Comparator.comparing(NewLot::receivedOn)).forEach(lot -> {
+            Instant came = morning(lot.receivedOn());
+            clock.setTo(came.isAfter(stocked) ? came : stocked);
+            register.receive(acts.by("JA"), lot);
+            String certificate = certificate(lot);
+            if (!certificate.equals(MISSING)) {
+                register.certify(acts.by("TR"), lot.code(), certificate, "certificate of " + lot.code(), null);
+                register.release(acts.by("TR"), lot.code());
+            }
+        });
     }
 
-    /** What happened to lots on the last days before the demo morning. */
-    void lastDays() {
-        register.receive(
-                acts.by("JA"),
-                new NewLot(
-                        "TL-7005-074",
-                        LotKind.TUBE,
-                        "EN AW-7005 tubes, replenishment",
-                        "AL7005",
-                        null,
-                        "T6",
-                        "not stated",
-                        null,
-                        "Invented Metals",
-                        LocalDate.of(2026, 3, 12),
-                        null,
-                        null,
-                        ""));
-        filler("FL-4643-023", "ER4643", "Rod 1,6 mm");
-        for (String used : new String[] {"FL-4643-021", "FL-5356-030", "FL-ER80-011", "FL-BR45-006"}) {
-            register.useUp(acts.by("TR"), used, "last rod used");
+    private static String certificate(NewLot lot) {
+        if (lot.code().equals("TL-7005-074")) {
+            return MISSING;
+        }
+        return lot.kind() == LotKind.TUBE || lot.kind() == LotKind.FILLER ? INSPECTED : BATCH;
+    }
+
+    /** After the frames that took the last of them. */
+    void useUp() {
+        for (Gone one : USED_UP) {
+            clock.setTo(one.on().atTime(9, 0).atZone(DemoOrder.ZONE).toInstant());
+            register.useUp(acts.by("TR"), one.lot(), one.why());
         }
     }
 
-    private void tube(String code, String what, String metal, String grade, String heat) {
-        register.receive(
-                acts.by("JA"),
-                new NewLot(
-                        code,
-                        LotKind.TUBE,
-                        what,
-                        metal,
-                        null,
-                        grade,
-                        heat,
-                        null,
-                        "Invented Metals",
-                        LocalDate.of(2025, 10, 9),
-                        null,
-                        null,
-                        ""));
-        release(code);
+    /** Before anybody begins to work. */
+    private static Instant morning(LocalDate day) {
+        return day.atTime(5, 30).atZone(DemoOrder.ZONE).toInstant();
     }
 
-    private void filler(String code, String materialClass, String what) {
-        lot(code, LotKind.FILLER, what, materialClass, null);
+    private static Gone gone(String lot, String on, String why) {
+        return new Gone(lot, LocalDate.parse(on), why);
     }
 
-    private void media(String code, String what, String materialClass, MetalFamily only) {
-        register.receive(
-                acts.by("JA"),
-                new NewLot(
-                        code,
-                        LotKind.MEDIA,
-                        what,
-                        null,
-                        materialClass,
-                        "",
-                        "batch " + code,
-                        only,
-                        "Invented Supplies",
-                        LocalDate.of(2025, 10, 9),
-                        null,
-                        null,
-                        ""));
-        release(code);
+    private static NewLot tube(String code, String received, String what, String heat) {
+        String alloy = code.substring(3, 7);
+        String metal = switch (alloy) {
+            case "6061" -> "AL6061";
+            case "7005" -> "AL7005";
+            case "CRMO" -> "STEEL";
+            default -> "TI";
+        };
+        String grade = switch (metal) {
+            case "STEEL" -> "25CrMo4";
+            case "TI" -> "Ti-3Al-2.5V";
+            default -> "T6";
+        };
+        return new NewLot(
+                code,
+                LotKind.TUBE,
+                what,
+                metal,
+                null,
+                grade,
+                heat,
+                null,
+                "Invented Metals",
+                LocalDate.parse(received),
+                null,
+                null,
+                "");
     }
 
-    private void lot(String code, LotKind kind, String what, @Nullable String materialClass, @Nullable String expires) {
-        register.receive(
-                acts.by("JA"),
-                new NewLot(
-                        code,
-                        kind,
-                        what,
-                        null,
-                        materialClass,
-                        "",
-                        "batch " + code,
-                        null,
-                        "Invented Supplies",
-                        LocalDate.of(2025, 10, 9),
-                        expires == null ? null : LocalDate.parse(expires),
-                        null,
-                        ""));
-        release(code);
+    private static NewLot filler(String code, String received, String materialClass, String what) {
+        return lot(code, LotKind.FILLER, received, what, materialClass, null, null);
     }
 
-    private void release(String code) {
-        register.certify(acts.by("TR"), code, "3.1", "certificate of " + code, null);
-        register.release(acts.by("TR"), code);
+    private static NewLot media(String code, String received, String what, MetalFamily only) {
+        return lot(
+                code, LotKind.MEDIA, received, what, only == MetalFamily.STEEL ? "ALUMINA" : "GLASS-BEAD", only, null);
+    }
+
+    private static NewLot lot(
+            String code,
+            LotKind kind,
+            String received,
+            String what,
+            @Nullable String materialClass,
+            @Nullable MetalFamily only,
+            @Nullable String expires) {
+        return new NewLot(
+                code,
+                kind,
+                what,
+                null,
+                materialClass,
+                "",
+                "batch " + code,
+                only,
+                "Invented Supplies",
+                LocalDate.parse(received),
+                expires == null ? null : LocalDate.parse(expires),
+                null,
+                "");
     }
 }

@@ -38,6 +38,8 @@ record DemoOrder(
 
     static final ZoneId ZONE = ZoneId.of("Europe/Stockholm");
 
+    private static final LocalDate SECOND_BOTTLE = LocalDate.parse("2026-03-09");
+
     String metal() {
         if (route.contains("6061")) {
             return "AL6061";
@@ -57,13 +59,13 @@ record DemoOrder(
         };
     }
 
-    /** The lot a step of that kind takes. */
-    String lot(String kind) {
+    /** The lot a step of that kind takes on a day. */
+    String lot(String kind, LocalDate day) {
         return switch (kind) {
             case "TUBE", "FITTING" -> tubes();
             case "FILLER" -> filler == null ? "FL-4643-022" : filler;
             case "FLUX" -> "FX-06";
-            case "GAS" -> "AR-0331";
+            case "GAS" -> day.isBefore(SECOND_BOTTLE) ? "AR-0330" : "AR-0331";
             case "MEDIA" ->
                 switch (metal()) {
                     case "STEEL" -> "BM-ALOX-03";

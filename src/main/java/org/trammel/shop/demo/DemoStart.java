@@ -29,9 +29,6 @@ class DemoStart implements SmartLifecycle {
     /** By then the first lots were there. */
     private static final Instant STOCKED = Instant.parse("2025-10-10T06:00:00Z");
 
-    /** The paper register of gauges was typed in when its last certificate had come. */
-    private static final Instant GAUGED = Instant.parse("2026-02-21T06:00:00Z");
-
     private final FirstStart firstStart;
     private final DemoClock clock;
     private final DemoCrew crew;
@@ -41,6 +38,7 @@ class DemoStart implements SmartLifecycle {
     private final DemoRoutes routes;
     private final DemoOrders orders;
     private final DemoStory story;
+    private final DemoLastDays lastDays;
     private final DemoActs acts;
     private final Devices devices;
     private final LastAct lastAct;
@@ -57,6 +55,7 @@ class DemoStart implements SmartLifecycle {
             DemoRoutes routes,
             DemoOrders orders,
             DemoStory story,
+            DemoLastDays lastDays,
             DemoActs acts,
             Devices devices,
             LastAct lastAct,
@@ -70,6 +69,7 @@ class DemoStart implements SmartLifecycle {
         this.routes = routes;
         this.orders = orders;
         this.story = story;
+        this.lastDays = lastDays;
         this.acts = acts;
         this.devices = devices;
         this.lastAct = lastAct;
@@ -91,12 +91,12 @@ class DemoStart implements SmartLifecycle {
         LOG.info("Loading the invented workshop; this takes a moment.");
         clock.setTo(OPENING);
         crew.takeOn();
+        clock.setTo(OPENING);
         shop.setUp();
         clock.setTo(STOCKED);
-        lots.receive();
         routes.release();
-        clock.setTo(GAUGED);
         gauges.register();
+        lots.receive(STOCKED);
         List<DemoOrder> all = DemoOrders.read();
         Map<String, Long> ids = orders.enter(all);
         ExecutorService threads =
@@ -122,7 +122,7 @@ class DemoStart implements SmartLifecycle {
             threads.shutdownNow();
         }
         all.forEach(order -> story.find(order, ids.get(order.order())));
-        story.lastDays(ids);
+        lastDays.tell(all, ids);
     }
 
     private String notice() {

@@ -1,20 +1,66 @@
 package org.trammel.shop.demo;
 
 import java.math.BigDecimal;
+import java.time.LocalDateTime;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Readings the story tells by their value. */
+/**
+ * Readings the story tells by their value, and what was set straight after one. The swing arm of O-105 is measured by
+ * itself, where half the tolerance of a whole frame holds: what would lie on the limit of a frame does not conform there.
+ */
 final class DemoTold {
 
-    private static final Map<String, BigDecimal> VALUES = Map.of(
-            "O-113 080-3", new BigDecimal("0.70"),
-            "O-114 080-3", new BigDecimal("0.90"),
-            "O-102 080-3", new BigDecimal("0.80"));
+    /**
+     * A reading of the story.
+     *
+     * @param gauge it was read with; null for the one the order's height gauge gives
+     */
+    record Value(BigDecimal value, @Nullable String gauge) {}
+
+    /**
+     * A cold-set of the story.
+     *
+     * @param at in the shop's time
+     * @param amount permanent set aimed at, in the characteristic's unit
+     * @param pushMm how far it was pushed
+     * @param after what was read then
+     */
+    record SetStraight(LocalDateTime at, BigDecimal amount, BigDecimal pushMm, BigDecimal after) {}
+
+    private static final Map<String, Value> VALUES = Map.of(
+            "O-113 080-3", value("0.70", null),
+            "O-114 080-3", value("0.90", null),
+            "O-102 080-3", value("0.80", null),
+            "O-105-SA 080-3", value("1.00", null),
+            "O-101 080-1", value("-0.250", "TS-1"),
+            "O-104-FT 120a-1", value("-0.053", null),
+            "O-110 135-1", value("-0.246", null),
+            "O-116-FT 120a-1", value("-0.032", null));
+
+    private static final Map<String, SetStraight> SET = Map.of(
+            "O-105-SA 080-3",
+            new SetStraight(
+                    LocalDateTime.parse("2026-03-13T19:10"),
+                    new BigDecimal("0.8"),
+                    new BigDecimal("5.9"),
+                    new BigDecimal("0.20")));
 
     private DemoTold() {}
 
-    static @Nullable BigDecimal value(String order, String characteristic) {
-        return VALUES.get(order + " " + characteristic);
+    static @Nullable Value of(String order, String part, String characteristic) {
+        return VALUES.get(key(order, part, characteristic));
+    }
+
+    static @Nullable SetStraight setStraight(String order, String part, String characteristic) {
+        return SET.get(key(order, part, characteristic));
+    }
+
+    private static Value value(String value, @Nullable String gauge) {
+        return new Value(new BigDecimal(value), gauge);
+    }
+
+    private static String key(String order, String part, String characteristic) {
+        return order + (part.isEmpty() ? " " : "-" + part + " ") + characteristic;
     }
 }

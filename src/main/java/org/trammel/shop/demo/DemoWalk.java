@@ -4,24 +4,19 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
-import org.trammel.shop.gauges.Gauges;
-import org.trammel.shop.gauges.Means;
+import org.trammel.shop.inspection.ColdSets;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.records.Files;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Signer;
-import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.ClockState;
@@ -39,6 +34,10 @@ class DemoWalk {
 
     private static final Duration STEP = Duration.ofMinutes(4);
 
+    private static final Duration SOAK = Duration.ofMinutes(45);
+    private static final Duration AGEING_6061 = Duration.ofMinutes(570);
+    private static final Duration AGEING_7005 = Duration.ofMinutes(1620);
+
     private final DemoActs acts;
     private final DemoClock clock;
     private final Travellers travellers;
@@ -47,11 +46,10 @@ class DemoWalk {
     private final Remarks remarks;
     private final Evidence evidence;
     private final Readings readings;
-    private final Gauges gauges;
-    private final Settings settings;
+    private final ColdSets coldSets;
+    private final DemoMeans means;
     private final Files files;
     private final TransactionTemplate transaction;
-    private final Map<List<Object>, List<Means>> serving = new ConcurrentHashMap<>();
     private @Nullable String picture;
 
     DemoWalk(
@@ -63,8 +61,8 @@ class DemoWalk {
             Remarks remarks,
             Evidence evidence,
             Readings readings,
-            Gauges gauges,
-            Settings settings,
+            ColdSets coldSets,
+            DemoMeans means,
             Files files,
             TransactionTemplate transaction) {
         this.acts = acts;
@@ -75,8 +73,8 @@ class DemoWalk {
         this.remarks = remarks;
         this.evidence = evidence;
         this.readings = readings;
-        this.gauges = gauges;
-        this.settings = settings;
+        this.coldSets = coldSets;
+        this.means = means;
         this.files = files;
         this.transaction = transaction;
     }
@@ -101,7 +99,7 @@ class DemoWalk {
                 tick(order, at, steps.equals("all") ? Integer.MAX_VALUE : Integer.parseInt(steps));
                 return;
             }
-            through(order, at);
+            through(order, sheet.head().part(), at);
         }
     }
 
@@ -119,10 +117,17 @@ class DemoWalk {
                 .forEach(c -> clock.setTo(c.endsAt()));
     }
 
-    private void through(DemoOrder order, FrameSheet.OperationSheetOfFrame at) {
+    private void through(DemoOrder order, String part, FrameSheet.OperationSheetOfFrame at) {
         tick(order, at, Integer.MAX_VALUE);
-        read(order, at, Integer.MAX_VALUE);
+        read(order, part, at, Integer.MAX_VALUE);
         FrameSheet.OperationSheetOfFrame now = travellers.operation(at.line().operationId());
+        for (FrameSheet.CharacteristicLine c : now.characteristics()) {
+            DemoTold.SetStraight told = DemoTold.setStraight(order.order(), part, c.code());
+            if (told != null && !c.state().settled()) {
+                setStraight(order, part, now, c, told);
+                now = travellers.operation(at.line().operationId());
+            }
+        }
         if (now.line().state() == OperationState.AT_POINT) {
             sign(order, now);
         } else if (now.line().state() != OperationState.DONE) {
@@ -134,13 +139,29 @@ class DemoWalk {
         }
     }
 
+    /** A push, the steps that must be done again after it, and every reading anew. */
+    private void setStraight(
+            DemoOrder order,
+            String part,
+            FrameSheet.OperationSheetOfFrame at,
+            FrameSheet.CharacteristicLine c,
+            DemoTold.SetStraight told) {
+        clock.setTo(told.at().atZone(DemoOrder.ZONE).toInstant());
+        coldSets.push(acts.by("SB"), c.characteristicId(), told.amount(), told.pushMm());
+        FrameSheet.OperationSheetOfFrame again = travellers.operation(at.line().operationId());
+        tick(order, again, Integer.MAX_VALUE);
+        clock.pass(Duration.ofMinutes(1));
+        take(order, again, "SB", c, java.util.Collections.nCopies(c.points().size(), told.after()), null);
+        read(order, part, travellers.operation(at.line().operationId()), Integer.MAX_VALUE);
+    }
+
     private void tick(DemoOrder order, FrameSheet.OperationSheetOfFrame at, int steps) {
         int left = steps;
         for (FrameSheet.StepLine step : at.steps()) {
             if (step.ticked() || left-- <= 0) {
                 continue;
             }
-            clock.pass(STEP);
+            clock.pass(STEP.plus(inTheOven(order, at.line().code(), step)));
             String by = penetrant(step) ? "TR" : doer(order, at);
             if (step.photo()) {
                 remarks.photo(acts.by(by), step.stepId(), picture());
@@ -148,9 +169,24 @@ class DemoWalk {
             bench.tick(
                     acts.by(by),
                     List.of(step.stepId()),
-                    step.lotKind() == null ? null : order.lot(step.lotKind()),
+                    step.lotKind() == null
+                            ? null
+                            : order.lot(
+                                    step.lotKind(),
+                                    clock.instant().atZone(DemoOrder.ZONE).toLocalDate()),
                     null);
         }
+    }
+
+    /** How long the oven takes before a step can be ticked: the soak before the door opens, the run before its log is kept. */
+    private static Duration inTheOven(DemoOrder order, String code, FrameSheet.StepLine step) {
+        if (code.equals("090a") && step.number() == 1) {
+            return SOAK;
+        }
+        if (code.equals("110a") && step.number() == 2) {
+            return order.metal().equals("AL7005") ? AGEING_7005 : AGEING_6061;
+        }
+        return Duration.ZERO;
     }
 
     /** Every photograph of the demo is the same picture, which is kept once. */
@@ -167,7 +203,7 @@ class DemoWalk {
     }
 
     /** Reads the first so many characteristics that are not settled, well inside their limits. */
-    void read(DemoOrder order, FrameSheet.OperationSheetOfFrame at, int count) {
+    void read(DemoOrder order, String part, FrameSheet.OperationSheetOfFrame at, int count) {
         int left = count;
         for (FrameSheet.CharacteristicLine c : at.characteristics()) {
             if (c.state().settled() || left-- <= 0) {
@@ -175,18 +211,18 @@ class DemoWalk {
             }
             clock.pass(Duration.ofMinutes(1));
             String by = reader(order, at, c.signers());
-            BigDecimal told = DemoTold.value(order.order(), c.code());
+            DemoTold.Value told = DemoTold.of(order.order(), part, c.code());
             Evidence.Wanted wanted = evidence.wanted(c.characteristicId());
             List<BigDecimal> raw = told == null
                     ? values(wanted)
-                    : java.util.Collections.nCopies(wanted.points().size(), told);
-            take(order, at, by, c, raw);
+                    : java.util.Collections.nCopies(wanted.points().size(), told.value());
+            take(order, at, by, c, raw, told == null ? null : told.gauge());
             if (c.secondPerson()
                     && travellers.operation(at.line().operationId()).characteristics().stream()
                             .anyMatch(n -> n.characteristicId() == c.characteristicId()
                                     && n.state() == CharacteristicState.FIRST_READ)) {
                 clock.pass(Duration.ofMinutes(1));
-                take(order, at, by.equals("JA") ? "DO" : "JA", c, raw);
+                take(order, at, by.equals("JA") ? "DO" : "JA", c, raw, null);
             }
         }
     }
@@ -196,35 +232,14 @@ class DemoWalk {
             FrameSheet.OperationSheetOfFrame at,
             String by,
             FrameSheet.CharacteristicLine c,
-            List<BigDecimal> raw) {
-        String preferred =
-                order.gauges() == null ? null : order.gauges().get(at.line().code());
-        readings.read(acts.by(by), c.characteristicId(), new Readings.Input(raw, gauge(c, raw, preferred), null, true));
-    }
-
-    private String gauge(FrameSheet.CharacteristicLine c, List<BigDecimal> raw, @Nullable String preferred) {
-        LocalDate day = settings.dayOf(clock.instant());
-        List<Means> usable = serving.computeIfAbsent(
-                List.of(c.gaugeKind(), c.unit(), day), key -> gauges.usableFor(c.gaugeKind(), c.unit(), day));
-        return usable.stream()
-                .filter(m -> preferred != null
-                        && (m.code().equals(preferred) || m.code().endsWith(preferred.substring(2))))
-                .findFirst()
-                .or(() -> usable.stream()
-                        .filter(m -> usable.size() == 1 || reaches(m, c, raw))
-                        .findFirst())
-                .map(Means::code)
-                .orElseThrow(() -> new IllegalStateException(
-                        "No gauge of the demo serves " + c.code() + " (" + c.gaugeKind() + ", " + c.unit() + ")"));
-    }
-
-    private boolean reaches(Means means, FrameSheet.CharacteristicLine c, List<BigDecimal> raw) {
-        try {
-            gauges.require(means.code(), c.gaugeKind(), c.unit(), raw, settings.dayOf(clock.instant()));
-            return true;
-        } catch (Refusal outOfRange) {
-            return false;
-        }
+            List<BigDecimal> raw,
+            @Nullable String told) {
+        String operation = at.line().code();
+        String preferred = c.gaugeKind().equals("THERMOCOUPLE")
+                ? DemoMeans.thermocouple(operation, c.code())
+                : order.gauges() == null ? null : order.gauges().get(operation);
+        String gauge = told == null ? means.gauge(c, raw, preferred) : told;
+        readings.read(acts.by(by), c.characteristicId(), new Readings.Input(raw, gauge, null, true));
     }
 
     /** Plausible values: near the middle of the limits, not all alike. */

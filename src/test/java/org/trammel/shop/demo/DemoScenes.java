@@ -138,9 +138,9 @@ abstract class DemoScenes extends DemoHands {
     @Order(3)
     void aNotConformingReadingHoldsTheFrameAndTheDecisionOfTheQaLeadFreesIt() {
         Page page = at("T7", "DO");
-        scan(page, "110-F", "Brake rotors");
-        page.getByText("Brake rotors").first().click();
-        read(page, "TW-1", "", "5,2", "5,1");
+        scan(page, "110-F", "Stem face plate");
+        page.getByText("Stem face plate").first().click();
+        read(page, "TW-1", "", "5,1", "5,2", "5,8", "5,1");
         page.locator(".banner").waitFor();
         assertThat(page.locator(".ans").innerText()).contains("not conforming");
         assertThat(page.locator(".banner").innerText()).contains("On hold").contains("the decision on NC-");
@@ -153,7 +153,7 @@ abstract class DemoScenes extends DemoHands {
         hands.open(qa, "/qa");
         hands.look(qa, "qa-desk");
         qa.locator("main a[href$='/nonconformances/" + number + "']").click();
-        qa.locator("form[action$='decision'] [name=words]").fill("Wrench reset and checked; both rotors done over.");
+        qa.locator("form[action$='decision'] [name=words]").fill("Wrench reset and checked; all four bolts done over.");
         hands.look(qa, "nonconformance");
         qa.getByText("Put the decision forward").click();
         says(qa, "Decided");

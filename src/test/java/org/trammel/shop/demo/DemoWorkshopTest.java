@@ -6,9 +6,12 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.ClassOrderer;
 import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestClassOrder;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.test.context.ActiveProfiles;
@@ -37,6 +40,7 @@ import org.trammel.shop.travellers.Travellers;
             "spring.datasource.url=jdbc:h2:mem:demo;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1"
         })
 @ActiveProfiles("demo")
+@TestClassOrder(ClassOrderer.OrderAnnotation.class)
 class DemoWorkshopTest {
 
     @Autowired
@@ -130,7 +134,13 @@ class DemoWorkshopTest {
         return travellers.sheet(heads.get(0).travellerId());
     }
 
+    /** Looked at before anybody plays in it. */
+    @Nested
+    @Order(1)
+    class Tables extends DemoTables {}
+
     /** Played after it was looked at, in the same workshop: to load it once more would take longer than the scenes. */
     @Nested
+    @Order(2)
     class Scenes extends DemoScenes {}
 }
