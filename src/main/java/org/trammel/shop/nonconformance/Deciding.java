@@ -33,6 +33,8 @@ public class Deciding {
 
     private final NonconformanceRepository all;
     private final AgreementRepository agreements;
+    private final Wordings wordings;
+    private final Lines lines;
     private final Opening opening;
     private final Evidence evidence;
     private final Rework rework;
@@ -47,6 +49,8 @@ public class Deciding {
     Deciding(
             NonconformanceRepository all,
             AgreementRepository agreements,
+            Wordings wordings,
+            Lines lines,
             Opening opening,
             Evidence evidence,
             Rework rework,
@@ -59,6 +63,8 @@ public class Deciding {
             ActLog log) {
         this.all = all;
         this.agreements = agreements;
+        this.wordings = wordings;
+        this.lines = lines;
         this.opening = opening;
         this.evidence = evidence;
         this.rework = rework;
@@ -112,6 +118,9 @@ public class Deciding {
             requireConforming(n, "The decision was not put forward.");
         }
         n.propose(proposal);
+        wordings.keep(n, Wording.About.DECISION, proposal.words());
+        wordings.keep(n, Wording.About.LIMITS, proposal.limits());
+        wordings.keep(n, Wording.About.CUSTOMER, proposal.customerAgreement());
         log.event(
                 chain(n),
                 "decision put forward",
@@ -332,7 +341,8 @@ public class Deciding {
                     "Nothing was said, or more than is kept.",
                     "Say what was found.");
         }
-        n.close(person.id(), act.at(), words.strip());
+        n.close(person.id(), act.at());
+        wordings.keep(n, Wording.About.CLOSING, words);
         log.event(chain(n), "nonconformance closed", Map.of("nonconformance", id));
     }
 
@@ -354,13 +364,13 @@ public class Deciding {
     /** Every one of a frame. */
     @Transactional(readOnly = true)
     public List<NonconformanceLine> of(String serial) {
-        return all.findBySerialOrderById(serial).stream().map(this::line).toList();
+        return lines.of(all.findBySerialOrderById(serial));
     }
 
     @Transactional(readOnly = true)
     public NonconformanceLine byId(long id) {
         return all.findById(id)
-                .map(this::line)
+                .map(lines::of)
                 .orElseThrow(() -> Refusal.missing(
                         "Nothing was opened.", "There is no such nonconformance.", "Choose one from the list."));
     }
@@ -369,9 +379,5 @@ public class Deciding {
     @Transactional(readOnly = true)
     public List<DoneSince.Done> doneSince(long id) {
         return doneSince.since(byId(id).operationId());
-    }
-
-    private NonconformanceLine line(Nonconformance n) {
-        return NonconformanceLine.of(n, agreements.findByNonconformanceIdOrderById(n.id()));
     }
 }

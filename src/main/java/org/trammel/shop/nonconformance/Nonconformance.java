@@ -54,8 +54,6 @@ class Nonconformance {
     @Column(name = "reading_id")
     private @Nullable Long readingId;
 
-    private String words;
-
     @Enumerated(EnumType.STRING)
     @JdbcTypeCode(SqlTypes.VARCHAR)
     private NonconformanceState state;
@@ -73,22 +71,14 @@ class Nonconformance {
     @Column(name = "decision_number")
     private int decisionNumber;
 
-    @Column(name = "decision_words")
-    private @Nullable String decisionWords;
-
     @Column(name = "from_code")
     private @Nullable String fromCode;
-
-    private @Nullable String limits;
 
     @Column(name = "expires_on")
     private @Nullable LocalDate expiresOn;
 
     @Column(name = "changes_what_was_ordered")
     private boolean changesWhatWasOrdered;
-
-    @Column(name = "customer_agreement")
-    private @Nullable String customerAgreement;
 
     @Column(name = "beyond_limit")
     private boolean beyondLimit;
@@ -110,9 +100,6 @@ class Nonconformance {
     @Column(name = "closed_at")
     private @Nullable Instant closedAt;
 
-    @Column(name = "close_words")
-    private @Nullable String closeWords;
-
     @Version
     private long version;
 
@@ -129,7 +116,7 @@ class Nonconformance {
             @Nullable String characteristicCode,
             @Nullable Long readingId) {}
 
-    Nonconformance(Found found, String faultCode, String words, long by, Instant at) {
+    Nonconformance(Found found, String faultCode, long by, Instant at) {
         this.serial = found.serial();
         this.part = found.part();
         this.travellerId = found.travellerId();
@@ -139,7 +126,6 @@ class Nonconformance {
         this.characteristicCode = found.characteristicCode();
         this.readingId = found.readingId();
         this.faultCode = faultCode;
-        this.words = words;
         this.openedBy = by;
         this.openedAt = at;
         this.state = NonconformanceState.OPEN;
@@ -158,12 +144,9 @@ class Nonconformance {
         require(EnumSet.of(NonconformanceState.OPEN, NonconformanceState.PROPOSED), "decided");
         decision = proposal.decision();
         decisionNumber++;
-        decisionWords = proposal.words();
         fromCode = proposal.fromCode();
-        limits = proposal.limits();
         expiresOn = proposal.expiresOn();
         changesWhatWasOrdered = proposal.changesWhatWasOrdered();
-        customerAgreement = proposal.customerAgreement();
         beyondLimit = proposal.beyondLimit();
         hours = proposal.hours();
         materialCost = proposal.materialCost();
@@ -179,12 +162,11 @@ class Nonconformance {
         decidedAt = at;
     }
 
-    void close(long by, Instant at, String words) {
+    void close(long by, Instant at) {
         require(EnumSet.of(NonconformanceState.DECIDED), "closed");
         state = NonconformanceState.CLOSED;
         closedBy = by;
         closedAt = at;
-        closeWords = words;
     }
 
     void requireUndecided(String deed) {
@@ -254,10 +236,6 @@ class Nonconformance {
         return readingId;
     }
 
-    String words() {
-        return words;
-    }
-
     NonconformanceState state() {
         return state;
     }
@@ -280,18 +258,8 @@ class Nonconformance {
     }
 
     @Nullable
-    String decisionWords() {
-        return decisionWords;
-    }
-
-    @Nullable
     String fromCode() {
         return fromCode;
-    }
-
-    @Nullable
-    String limits() {
-        return limits;
     }
 
     @Nullable
@@ -301,11 +269,6 @@ class Nonconformance {
 
     boolean changesWhatWasOrdered() {
         return changesWhatWasOrdered;
-    }
-
-    @Nullable
-    String customerAgreement() {
-        return customerAgreement;
     }
 
     boolean beyondLimit() {
@@ -342,10 +305,5 @@ class Nonconformance {
     @Nullable
     Instant closedAt() {
         return closedAt;
-    }
-
-    @Nullable
-    String closeWords() {
-        return closeWords;
     }
 }

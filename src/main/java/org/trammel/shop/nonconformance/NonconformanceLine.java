@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.people.Role;
@@ -43,7 +44,7 @@ public record NonconformanceLine(
     /** Somebody's agreement to the decision as it stands. */
     public record Agreed(String name, Role as, Instant at) {}
 
-    static NonconformanceLine of(Nonconformance n, List<Agreement> agreements) {
+    static NonconformanceLine of(Nonconformance n, List<Agreed> agreed, Map<Wording.About, String> said) {
         return new NonconformanceLine(
                 n.id(),
                 n.number(),
@@ -56,26 +57,23 @@ public record NonconformanceLine(
                 n.characteristicId(),
                 n.characteristicCode(),
                 n.readingId(),
-                n.words(),
+                said.getOrDefault(Wording.About.FOUND, ""),
                 n.state(),
                 n.openedBy(),
                 n.openedAt(),
                 n.decision(),
-                n.decisionWords(),
+                said.get(Wording.About.DECISION),
                 n.fromCode(),
-                n.limits(),
+                said.get(Wording.About.LIMITS),
                 n.expiresOn(),
                 n.changesWhatWasOrdered(),
-                n.customerAgreement(),
+                said.get(Wording.About.CUSTOMER),
                 n.hours(),
                 n.materialCost(),
                 n.stillValid(),
                 n.decidedAt(),
                 n.closedAt(),
-                n.closeWords(),
-                agreements.stream()
-                        .filter(a -> a.decisionNumber() == n.decisionNumber())
-                        .map(a -> new Agreed(a.personName(), a.agreedAs(), a.at()))
-                        .toList());
+                said.get(Wording.About.CLOSING),
+                agreed);
     }
 }

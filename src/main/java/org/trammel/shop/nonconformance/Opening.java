@@ -30,6 +30,7 @@ import org.trammel.shop.travellers.Travellers;
 public class Opening {
 
     private final NonconformanceRepository all;
+    private final Wordings wordings;
     private final Evidence evidence;
     private final ColdSets coldSets;
     private final Holds holds;
@@ -39,6 +40,7 @@ public class Opening {
 
     Opening(
             NonconformanceRepository all,
+            Wordings wordings,
             Evidence evidence,
             ColdSets coldSets,
             Holds holds,
@@ -46,6 +48,7 @@ public class Opening {
             Crew crew,
             ActLog log) {
         this.all = all;
+        this.wordings = wordings;
         this.evidence = evidence;
         this.coldSets = coldSets;
         this.holds = holds;
@@ -188,7 +191,8 @@ public class Opening {
     }
 
     private Nonconformance open(Act act, Nonconformance.Found found, String faultCode, String words) {
-        Nonconformance n = all.save(new Nonconformance(found, faultCode, words, act.by(), act.at()));
+        Nonconformance n = all.save(new Nonconformance(found, faultCode, act.by(), act.at()));
+        wordings.keep(n, Wording.About.FOUND, words);
         holds.placeWithin(
                 act,
                 new Holds.Request(

@@ -3,6 +3,7 @@ package org.trammel.shop.orders;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.designs.Designs;
@@ -29,6 +30,7 @@ public class Customers {
     private final Crew crew;
     private final Words words;
     private final Settings settings;
+    private final ApplicationEventPublisher events;
 
     Customers(
             CustomerRepository customers,
@@ -39,7 +41,8 @@ public class Customers {
             ActLog log,
             Crew crew,
             Words words,
-            Settings settings) {
+            Settings settings,
+            ApplicationEventPublisher events) {
         this.customers = customers;
         this.orders = orders;
         this.riders = riders;
@@ -49,6 +52,7 @@ public class Customers {
         this.crew = crew;
         this.words = words;
         this.settings = settings;
+        this.events = events;
     }
 
     /** Corrects what a customer told. */
@@ -100,6 +104,9 @@ public class Customers {
             Long design = order.designId();
             if (design != null) {
                 designs.forgetApprovers(act, design);
+            }
+            if (order.serial() != null) {
+                events.publishEvent(new CustomerErased(act, order.serial()));
             }
             log.event(Chains.order(order.number()), "customer-erased", Map.of("customer", customerId));
         }

@@ -8,12 +8,16 @@ public final class SeenAs {
 
     private SeenAs() {}
 
-    /** Outside a request the service itself asks, and is told the name. */
-    public static String of(Person person) {
+    /** True if whoever asks now is not to read names and other personal data. */
+    public static boolean hidden() {
         Authentication asking = SecurityContextHolder.getContext().getAuthentication();
-        boolean hidden = asking != null
+        return asking != null
                 && asking.getPrincipal() instanceof SignedOn who
                 && !who.person().seesPersonalData();
-        return hidden ? person.initials() : person.name();
+    }
+
+    /** Outside a request the service itself asks, and is told the name. */
+    public static String of(Person person) {
+        return hidden() ? person.initials() : person.name();
     }
 }

@@ -44,22 +44,34 @@ class CarryOver {
     @Column(name = "owner_id")
     private @Nullable Long ownerId;
 
+    /** Only of rows that are older than {@link #customerWordsId}. */
     @Column(name = "customer_agreement")
     private @Nullable String customerAgreement;
 
+    @Column(name = "customer_words_id")
+    private @Nullable Long customerWordsId;
+
     protected CarryOver() {}
 
-    /** @param agreed owner and customer; null unless something is kept by concession */
-    CarryOver(Operation old, @Nullable Operation fresh, Revising.Said said, Act act, Revising.@Nullable Agreed agreed) {
+    /**
+     * @param ownerId the owner who agreed; null unless it is kept by concession
+     * @param customerWordsId who of the customer agreed, when and how; null unless it is kept by concession
+     */
+    CarryOver(
+            Operation old,
+            @Nullable Operation fresh,
+            Revising.Said said,
+            Act act,
+            @Nullable Long ownerId,
+            @Nullable Long customerWordsId) {
         this.oldOperationId = old.id();
         this.newOperationId = fresh == null ? null : fresh.id();
         this.verdict = said.verdict();
         this.reason = said.reason();
         this.personId = act.by();
         this.at = act.at();
-        boolean conceded = said.verdict() == Carry.CONCESSION && agreed != null;
-        this.ownerId = conceded ? agreed.ownerId() : null;
-        this.customerAgreement = conceded ? agreed.customer() : null;
+        this.ownerId = ownerId;
+        this.customerWordsId = customerWordsId;
     }
 
     long id() {
@@ -94,6 +106,11 @@ class CarryOver {
     @Nullable
     Long ownerId() {
         return ownerId;
+    }
+
+    @Nullable
+    Long customerWordsId() {
+        return customerWordsId;
     }
 
     @Nullable

@@ -28,7 +28,7 @@ public class FrameStories {
     private final NoteRepository notes;
     private final PhotoRepository photos;
     private final ConsignmentRepository consignments;
-    private final CarryOverRepository carryOvers;
+    private final CarryOvers carryOvers;
     private final ConfirmationOverrideRepository overrides;
     private final StoryQueries queries;
 
@@ -43,7 +43,7 @@ public class FrameStories {
             NoteRepository notes,
             PhotoRepository photos,
             ConsignmentRepository consignments,
-            CarryOverRepository carryOvers,
+            CarryOvers carryOvers,
             ConfirmationOverrideRepository overrides,
             StoryQueries queries) {
         this.travellers = travellers;
@@ -99,17 +99,7 @@ public class FrameStories {
                                 c.backAt(),
                                 c.certificate()))
                         .toList(),
-                carryOvers.findByOldOperationIdInOrderById(at).stream()
-                        .map(c -> new FrameStory.Carried(
-                                c.oldOperationId(),
-                                c.newOperationId(),
-                                c.verdict(),
-                                c.reason(),
-                                c.personId(),
-                                c.at(),
-                                c.ownerId(),
-                                c.customerAgreement()))
-                        .toList(),
+                carryOvers.of(at),
                 overrides.findByOperationIdInOrderById(at).stream()
                         .map(c -> unconfirmed(c, byId.get(c.operationId())))
                         .toList()));

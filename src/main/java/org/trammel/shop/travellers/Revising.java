@@ -33,7 +33,7 @@ public class Revising {
     private final CharacteristicRepository characteristics;
     private final FrameClockRepository clocks;
     private final HoldRepository holds;
-    private final CarryOverRepository carries;
+    private final CarryOvers carries;
     private final Release release;
     private final Progress progress;
     private final Orders orders;
@@ -47,7 +47,7 @@ public class Revising {
             CharacteristicRepository characteristics,
             FrameClockRepository clocks,
             HoldRepository holds,
-            CarryOverRepository carries,
+            CarryOvers carries,
             Release release,
             Progress progress,
             Orders orders,
@@ -241,7 +241,7 @@ public class Revising {
                 continue;
             }
             Said one = said.get(old.id());
-            carries.save(new CarryOver(old, fresh, one, act, agreed));
+            carries.keep(act, old, fresh, one, agreed);
             log.event(
                     to.chain(),
                     "carried over",
@@ -280,7 +280,7 @@ public class Revising {
                                 + " cannot be repeated: the newer route does not have it.",
                         "Say whether what was done there is still valid, scrapped, or kept by concession.");
             }
-            carries.save(new CarryOver(old, null, one, act, agreed));
+            carries.keep(act, old, null, one, agreed);
             log.event(
                     from.chain(),
                     "no longer part of the route",

@@ -19,8 +19,7 @@ class NonconformanceStatesTest {
 
     @BeforeEach
     void opened() {
-        it = new Nonconformance(
-                new Nonconformance.Found("AV26101H", "", 1, 2, "100", 3L, "100-1", 4L), "070", "twist", 5, NOW);
+        it = new Nonconformance(new Nonconformance.Found("AV26101H", "", 1, 2, "100", 3L, "100-1", 4L), "070", 5, NOW);
         ReflectionTestUtils.setField(it, "id", 12L);
     }
 
@@ -58,7 +57,7 @@ class NonconformanceStatesTest {
                 it.propose(new Proposal(
                         Decision.REWORK, "set it again", "100", null, null, false, null, false, null, null, Set.of()));
             case "decide" -> it.decided(NOW);
-            case "close" -> it.close(7, NOW, "measured again");
+            case "close" -> it.close(7, NOW);
             default -> throw new IllegalArgumentException(verb);
         }
     }

@@ -120,6 +120,38 @@ class WhatFollowsTest extends AtTheDesk {
                 .contains("no characteristic");
     }
 
+    @Test
+    void whatACustomerAgreedToIsErasedWithTheCustomerInEveryDecisionEverPutForward() {
+        WholeShop.Frame frame = found();
+        long id = of(frame);
+        LocalDate later = LocalDate.of(2026, 12, 31);
+        deciding.propose(shop.act(qa), id, concession("this frame", later, true, "Rider One wrote on 17 March"));
+        deciding.propose(shop.act(qa), id, concession("this frame", later, true, "Rider One, by telephone"));
+        deciding.agree(shop.act(owner), id);
+        shop.tickAll(frame, worker);
+        shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
+        assertThat(deciding.byId(id).customerAgreement()).isEqualTo("Rider One, by telephone");
+        long customer = jdbc.sql("select customer_id from shop_order where id = ?")
+                .param(frame.orderId())
+                .query(Long.class)
+                .single();
+        beans.getBean(org.trammel.shop.orders.Customers.class).erase(shop.act(owner), customer);
+        assertThat(deciding.byId(id).customerAgreement()).isEqualTo("(erased)");
+        assertThat(deciding.byId(id).limits()).isEqualTo("this frame");
+        assertThat(jdbc.sql(
+                                "select count(*) from kept_words_text t join nonconformance_wording w on w.words_id = t.words_id"
+                                        + " where w.nonconformance_id = ? and t.words like '%Rider One%'")
+                        .param(id)
+                        .query(Long.class)
+                        .single())
+                .isZero();
+        assertThat(jdbc.sql("select count(*) from log_entry where chain = ? and payload like '%Rider One%'")
+                        .param("frame:" + frame.serial())
+                        .query(Long.class)
+                        .single())
+                .isZero();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"REWORK", "REPAIR", "RETURN"})
     void aLoopDoesTheOperationsAgainUpToWhereTheFaultWasFound(Decision decision) {

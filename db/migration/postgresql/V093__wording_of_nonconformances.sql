@@ -1,0 +1,35 @@
+-- What people write about a nonconformance, who of the customer agreed included, is kept apart and can be erased.
+create table nonconformance_wording (
+    id bigint generated always as identity,
+    nonconformance_id bigint not null,
+    decision_number integer not null,
+    about varchar(20) not null,
+    words_id bigint not null,
+    constraint nonconformance_wording_id_pkey primary key (id),
+    constraint nonconformance_wording_nonconformance_id_fkey foreign key (nonconformance_id) references nonconformance (id),
+    constraint nonconformance_wording_words_id_fkey foreign key (words_id) references kept_words (id),
+    constraint nonconformance_wording_about_check check (about in ('FOUND', 'DECISION', 'LIMITS', 'CUSTOMER', 'CLOSING'))
+);
+create index nonconformance_wording_nonconformance_id_idx on nonconformance_wording (nonconformance_id);
+comment on table nonconformance_wording is 'append-only';
+
+create table moved_words (nonconformance_id bigint, decision_number integer, about varchar(20), salt varchar(64), words varchar(1000), at timestamp(6) with time zone);
+insert into moved_words
+    select id, 0, 'FOUND', replace(gen_random_uuid()::text || gen_random_uuid()::text, '-', ''), words, opened_at from nonconformance
+    union all select id, decision_number, 'DECISION', replace(gen_random_uuid()::text || gen_random_uuid()::text, '-', ''), decision_words, opened_at from nonconformance where decision_words is not null
+    union all select id, decision_number, 'LIMITS', replace(gen_random_uuid()::text || gen_random_uuid()::text, '-', ''), limits, opened_at from nonconformance where limits is not null
+    union all select id, decision_number, 'CUSTOMER', replace(gen_random_uuid()::text || gen_random_uuid()::text, '-', ''), customer_agreement, opened_at from nonconformance where customer_agreement is not null
+    union all select id, decision_number, 'CLOSING', replace(gen_random_uuid()::text || gen_random_uuid()::text, '-', ''), close_words, opened_at from nonconformance where close_words is not null;
+insert into kept_words (sha256, kept_at) select encode(sha256(convert_to(salt || chr(10) || words, 'UTF8')), 'hex'), at from moved_words;
+insert into kept_words_text (words_id, salt, words)
+    select k.id, m.salt, m.words from moved_words m join kept_words k on k.sha256 = encode(sha256(convert_to(m.salt || chr(10) || m.words, 'UTF8')), 'hex');
+insert into nonconformance_wording (nonconformance_id, decision_number, about, words_id)
+    select m.nonconformance_id, m.decision_number, m.about, k.id
+    from moved_words m join kept_words k on k.sha256 = encode(sha256(convert_to(m.salt || chr(10) || m.words, 'UTF8')), 'hex') order by k.id;
+drop table moved_words;
+
+alter table nonconformance drop column words;
+alter table nonconformance drop column decision_words;
+alter table nonconformance drop column limits;
+alter table nonconformance drop column customer_agreement;
+alter table nonconformance drop column close_words;
