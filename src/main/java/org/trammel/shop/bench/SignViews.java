@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Signer;
@@ -75,13 +76,13 @@ class SignViews {
                 .filter(person -> holds(person, as))
                 .filter(person -> !barred.contains(person.id()))
                 .filter(person -> at.signatures().stream()
-                        .noneMatch(s -> s.counts() && s.name().equals(person.name())))
+                        .noneMatch(s -> s.counts() && s.name().equals(SeenAs.of(person))))
                 .sorted((a, b) -> Boolean.compare(here(b, who), here(a, who)))
                 .toList();
         return may.stream()
                 .map(person -> new SignView.Candidate(
                         person.id(),
-                        person.name(),
+                        SeenAs.of(person),
                         here(person, who) ? "signed on here" : took.contains(person.id()) ? "took part" : "",
                         may.size() == 1))
                 .toList();

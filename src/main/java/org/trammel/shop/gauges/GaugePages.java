@@ -17,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
@@ -89,7 +90,7 @@ class GaugePages {
         model.addAttribute("kinds", kindNames());
         model.addAttribute("calibrations", register.calibrationsOf(gauge.id()));
         model.addAttribute("failures", register.failuresOf(gauge.id()));
-        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, Person::name)));
+        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
         model.addAttribute("today", settings.today());
         model.addAttribute("keeps", keeps(who));
         model.addAttribute("unblocks", who.person().is(Role.QA_LEAD));

@@ -17,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
@@ -95,7 +96,7 @@ class LotPages {
         model.addAttribute("wentInto", lots.wentInto(lot.code()));
         model.addAttribute("remnants", lots.remnants(lot.code()));
         model.addAttribute("metal", Fits.named(lot.metal()));
-        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, Person::name)));
+        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
         model.addAttribute("works", who.person().mayWork());
         model.addAttribute("releases", who.person().is(Role.QA_LEAD));
         model.addAttribute("blocks", who.person().isAny(Role.QA_LEAD, Role.OWNER));
@@ -116,7 +117,7 @@ class LotPages {
                 "classes", fits.classes().stream().collect(Collectors.toMap(MaterialClass::code, Function.identity())));
         model.addAttribute("fits", fits.inForce());
         model.addAttribute("metals", metals(null));
-        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, Person::name)));
+        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
         Map<String, String> choices = new LinkedHashMap<>();
         fits.classes().forEach(known -> choices.put(known.code(), known.kind().word() + ": " + known.name()));
         model.addAttribute("choices", choices);

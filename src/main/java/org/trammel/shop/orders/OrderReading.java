@@ -17,6 +17,7 @@ import org.trammel.shop.designs.Designs;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.KeptWords;
 import org.trammel.shop.records.Words;
 
@@ -164,7 +165,7 @@ class OrderReading {
         List<Long> wanted = ids.stream().filter(Objects::nonNull).toList();
         return new Said(
                 wanted.isEmpty() ? Map.of() : words.findAll(wanted),
-                crew.all().stream().collect(Collectors.toMap(Person::id, Person::name)));
+                crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
     }
 
     /** What people wrote and who they are, for the lines of a sheet. */

@@ -24,6 +24,6 @@ class CrewKeys implements ShopKeys, SettingKeys {
 
     @Override
     public Map<Long, String> names() {
-        return crew.all().stream().collect(Collectors.toMap(Person::id, Person::name));
+        return crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of));
     }
 }

@@ -1,7 +1,6 @@
 package org.trammel.shop.nonconformance;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.tuple;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
@@ -14,8 +13,6 @@ import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
@@ -27,9 +24,7 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.CharacteristicState;
-import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Holds;
-import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Shipping;
 import org.trammel.shop.travellers.TravellerState;
 
@@ -121,73 +116,6 @@ class WhatFollowsTest extends AtTheDesk {
     }
 
     @Test
-    void whatACustomerAgreedToIsErasedWithTheCustomerInEveryDecisionEverPutForward() {
-        WholeShop.Frame frame = found();
-        long id = of(frame);
-        LocalDate later = LocalDate.of(2026, 12, 31);
-        deciding.propose(shop.act(qa), id, concession("this frame", later, true, "Rider One wrote on 17 March"));
-        deciding.propose(shop.act(qa), id, concession("this frame", later, true, "Rider One, by telephone"));
-        deciding.agree(shop.act(owner), id);
-        shop.tickAll(frame, worker);
-        shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
-        assertThat(deciding.byId(id).customerAgreement()).isEqualTo("Rider One, by telephone");
-        long customer = jdbc.sql("select customer_id from shop_order where id = ?")
-                .param(frame.orderId())
-                .query(Long.class)
-                .single();
-        beans.getBean(org.trammel.shop.orders.Customers.class).erase(shop.act(owner), customer);
-        assertThat(deciding.byId(id).customerAgreement()).isEqualTo("(erased)");
-        assertThat(deciding.byId(id).limits()).isEqualTo("this frame");
-        assertThat(jdbc.sql(
-                                "select count(*) from kept_words_text t join nonconformance_wording w on w.words_id = t.words_id"
-                                        + " where w.nonconformance_id = ? and t.words like '%Rider One%'")
-                        .param(id)
-                        .query(Long.class)
-                        .single())
-                .isZero();
-        assertThat(jdbc.sql("select count(*) from log_entry where chain = ? and payload like '%Rider One%'")
-                        .param("frame:" + frame.serial())
-                        .query(Long.class)
-                        .single())
-                .isZero();
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"REWORK", "REPAIR", "RETURN"})
-    void aLoopDoesTheOperationsAgainUpToWhereTheFaultWasFound(Decision decision) {
-        WholeShop.Frame frame = found();
-        long id = of(frame);
-        Proposal proposal = new Proposal(
-                decision,
-                "weld out again",
-                "070",
-                null,
-                null,
-                false,
-                null,
-                false,
-                null,
-                new BigDecimal("40"),
-                Set.of());
-        if (!deciding.propose(shop.act(qa), id, proposal)) {
-            deciding.agree(shop.act(owner), id);
-        }
-        assertThat(strip(frame))
-                .extracting(AtTheDesk::called, FrameSheet.OperationLine::state)
-                .containsExactly(
-                        tuple("070", OperationState.REPEATED),
-                        tuple("080", OperationState.REPEATED),
-                        tuple("070 loop 1", OperationState.WAITING),
-                        tuple("080 loop 1", OperationState.WAITING),
-                        tuple("200", OperationState.WAITING));
-        assertThat(shop.sheet(frame).holds()).isEmpty();
-        shop.tickAll(frame, worker);
-        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
-        shop.tickAll(frame, worker);
-        shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
-    }
-
-    @Test
     void hoursAndMaterialAreAddedToWhatTheOrderCost() {
         WholeShop.Frame frame = found();
         deciding.propose(
@@ -212,40 +140,6 @@ class WhatFollowsTest extends AtTheDesk {
                         .values())
                 .extracting(String::valueOf)
                 .containsExactly("REWORK", "2.50", "40.00");
-    }
-
-    @Test
-    void aLoopBeyondTheRoutesLimitNeedsTheOwner() {
-        WholeShop.Frame frame = found(SmallRoute.of(
-                SmallRoute.op("080").atMost(1).plain("080-1", "0.3").sheet()));
-        deciding.propose(shop.act(qa), of(frame), complete(Decision.REWORK, null));
-        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.5");
-        long second = deciding.of(frame.serial()).get(1).id();
-        assertThat(refusal(() -> deciding.propose(shop.act(qa), second, complete(Decision.REWORK, null)))
-                        .why())
-                .contains("allows 1");
-        assertThat(state(second)).isEqualTo(NonconformanceState.OPEN);
-        Proposal beyond =
-                new Proposal(Decision.REWORK, "once more", "080", null, null, false, null, true, null, null, Set.of());
-        assertThat(deciding.propose(shop.act(qa), second, beyond)).isFalse();
-        assertThat(deciding.agree(shop.act(owner), second)).isTrue();
-        assertThat(called(shop.at(frame).line())).isEqualTo("080 loop 2");
-    }
-
-    @Test
-    void ofTwoFoundAtOneOperationTheSecondNeedsNoLoopOfItsOwnAndHoldsUntilItIsDecided() {
-        WholeShop.Frame frame = found(SmallRoute.of(
-                SmallRoute.op("070").step("weld").sheet(),
-                SmallRoute.op("080").plain("080-1", "0.3").plain("080-2", "0.3").sheet()));
-        shop.read(worker, shop.at(frame).characteristics().get(1).characteristicId(), gauge, "0.6");
-        List<NonconformanceLine> both = deciding.of(frame.serial());
-        deciding.propose(shop.act(qa), both.get(0).id(), complete(Decision.REWORK, null));
-        long again = shop.at(frame).characteristics().get(0).characteristicId();
-        assertThat(shop.sheet(frame).inTheWay()).isNotEmpty();
-        deciding.propose(shop.act(qa), both.get(1).id(), complete(Decision.REWORK, null));
-        assertThat(strip(frame)).extracting(AtTheDesk::called).containsExactly("070", "080", "080 loop 1");
-        assertThat(shop.sheet(frame).inTheWay()).isEmpty();
-        shop.read(worker, again, gauge, "0.1");
     }
 
     @Test
