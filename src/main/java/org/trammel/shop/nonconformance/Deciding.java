@@ -110,7 +110,7 @@ public class Deciding {
             return find(id).state() == NonconformanceState.DECIDED;
         }
         Nonconformance n = find(id);
-        n.requireUndecided("decided");
+        n.requireUndecided("decided as " + proposal.decision().word());
         Person person = mayDecide(act, n, "The decision was not put forward.");
         ProposalCheck.requireComplete(n, proposal, settings.today());
         ProposalCheck.requireDoneSince(proposal, doneSince.since(n.operationId()));

@@ -90,22 +90,4 @@ class DoneOverTest extends AtTheDesk {
         assertThat(shop.sheet(frame).inTheWay()).isEmpty();
         shop.read(worker, again, gauge, "0.1");
     }
-
-    @Test
-    void whenTheSecondOfTwoGoesBackFurtherOnlyWhatWasDoneIsDoneAgain() {
-        WholeShop.Frame frame = found(SmallRoute.of(
-                SmallRoute.op("070").step("weld").sheet(),
-                SmallRoute.op("080").plain("080-1", "0.3").plain("080-2", "0.3").sheet()));
-        shop.read(worker, shop.at(frame).characteristics().get(1).characteristicId(), gauge, "0.6");
-        List<NonconformanceLine> both = deciding.of(frame.serial());
-        deciding.propose(shop.act(qa), both.get(0).id(), complete(Decision.REWORK, null));
-        deciding.propose(
-                shop.act(qa),
-                both.get(1).id(),
-                new Proposal(Decision.REWORK, "weld", "070", null, null, false, null, false, null, null, Set.of()));
-        assertThat(strip(frame))
-                .extracting(AtTheDesk::called)
-                .containsExactly("070", "070 loop 1", "080", "080 loop 1");
-        assertThat(called(shop.at(frame).line())).isEqualTo("070 loop 1");
-    }
 }
