@@ -218,17 +218,19 @@ public class Revising {
         });
     }
 
+    /** What is away, or in an oven, cannot be begun anew by another traveller meanwhile. */
     private void requireNothingAway(List<Traveller> old) {
         for (Traveller traveller : old) {
-            operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
-                    .filter(o -> o.state() == OperationState.AWAY)
-                    .findFirst()
-                    .ifPresent(o -> {
-                        throw Refusal.state(
-                                "The newer revision was not released.",
-                                traveller.mark() + " is away at operation " + o.called() + ".",
-                                "Book it back first.");
-                    });
+            for (Operation o : operations.findByTravellerIdOrderByPosition(traveller.id())) {
+                boolean away = o.state() == OperationState.AWAY;
+                if (away || o.irreversible() && o.state() == OperationState.IN_WORK) {
+                    throw Refusal.state(
+                            "The newer revision was not released.",
+                            traveller.mark() + " is " + (away ? "away" : "in work") + " at operation " + o.called()
+                                    + (away ? "." : ", which cannot be undone once begun."),
+                            away ? "Book it back first." : "Finish that operation first.");
+                }
+            }
         }
     }
 
