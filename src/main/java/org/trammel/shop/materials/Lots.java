@@ -349,7 +349,7 @@ public class Lots {
 
     /** The frame's chain; what belongs to no frame is written to the shop's. */
     static String chain(String serial) {
-        return SerialNumber.read(serial) instanceof SerialNumber.Result.Whole ? Chains.frame(serial) : Chains.SHOP;
+        return Chains.bearing(serial);
     }
 
     private static Scanned scanned(String code) {

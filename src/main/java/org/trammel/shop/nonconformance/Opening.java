@@ -127,7 +127,7 @@ public class Opening {
             @Nullable String faultCode,
             String words) {
         FrameSheet.Head head = travellers.head(travellerId);
-        if (!log.opens(act, "open nonconformance", "operation:" + operationId, Chains.frame(head.serial()))) {
+        if (!log.opens(act, "open nonconformance", "operation:" + operationId, Chains.bearing(head.serial()))) {
             return all.findBySerialOrderById(head.serial()).stream()
                     .reduce((a, b) -> b)
                     .map(Nonconformance::number)
@@ -204,7 +204,7 @@ public class Opening {
                         n.number(),
                         causers(n)));
         log.event(
-                Chains.frame(found.serial()),
+                Chains.bearing(found.serial()),
                 "nonconformance opened",
                 Map.of("nonconformance", n.id(), "operation", found.operationId(), "fault", faultCode));
         return n;

@@ -35,7 +35,7 @@ class Wordings {
         WordsRef ref = words.keep(text);
         wordings.save(new Wording(n, about, ref));
         log.event(
-                Chains.frame(n.serial()),
+                Chains.bearing(n.serial()),
                 "words kept",
                 Map.of("nonconformance", n.id(), "about", about.name(), "words", ref.id(), "sha256", ref.sha256()));
     }

@@ -1,5 +1,7 @@
 package org.trammel.shop.records;
 
+import org.trammel.calc.marks.SerialNumber;
+
 /**
  * Names of the chains of the log: one for each frame, children included, and one for acts that belong to no frame. One
  * global chain would make every tick of the shop wait for every other.
@@ -18,6 +20,14 @@ public final class Chains {
      */
     public static String frame(String serial) {
         return "frame:" + serial;
+    }
+
+    /**
+     * Chain of what bears a serial: a frame has one of its own. A station check bears a name instead, and belongs to no
+     * frame.
+     */
+    public static String bearing(String serial) {
+        return SerialNumber.read(serial) instanceof SerialNumber.Result.Whole ? frame(serial) : SHOP;
     }
 
     /** Chain of an order before it has a frame. */

@@ -33,6 +33,12 @@ class PointsAndWaysOutTest extends AtTheTablet {
     private static final String WRONG_PIN = "918273";
 
     @Autowired
+    private org.trammel.shop.nonconformance.Opening opening;
+
+    @Autowired
+    private org.springframework.jdbc.core.simple.JdbcClient jdbc;
+
+    @Autowired
     private Pins pins;
 
     @Autowired
@@ -246,5 +252,17 @@ class PointsAndWaysOutTest extends AtTheTablet {
         assertThat(page("/station/checks"))
                 .contains("/station/CHECK-AIR-260318")
                 .contains("begun");
+        long traveller = jdbc.sql("select id from traveller where serial = 'CHECK-AIR-260318'")
+                .query(Long.class)
+                .single();
+        long operation = jdbc.sql("select current_operation_id from traveller where id = ?")
+                .param(traveller)
+                .query(Long.class)
+                .single();
+        opening.byHand(floor.act(floor.hire(Role.STATION_WORKER)), traveller, operation, null, null, "oil in the air");
+        assertThat(jdbc.sql("select distinct chain from log_entry where chain like '%CHECK-AIR-260318'")
+                        .query(String.class)
+                        .list())
+                .isEmpty();
     }
 }
