@@ -304,7 +304,7 @@ public class Deciding {
                 holds.liftOf(act, n.serial(), n.number(), words);
             }
             case CONCESSION -> {
-                evidence.concede(act, n.characteristicId(), n.number());
+                evidence.concede(act, n.characteristicId(), n.number(), n.expiresOn());
                 holds.liftOf(act, n.serial(), n.number(), words);
             }
             case CLEARED -> {
@@ -350,7 +350,7 @@ public class Deciding {
         String serial = all.serialOf(id)
                 .orElseThrow(() -> Refusal.missing(
                         "Nothing was done.", "There is no such nonconformance.", "Choose one from the list."));
-        return log.opens(act, kind, "nonconformance:" + id, Chains.frame(serial));
+        return log.opens(act, kind, "nonconformance:" + id, Chains.bearing(serial));
     }
 
     private Nonconformance find(long id) {
@@ -358,7 +358,7 @@ public class Deciding {
     }
 
     private static String chain(Nonconformance n) {
-        return Chains.frame(n.serial());
+        return Chains.bearing(n.serial());
     }
 
     /** Every one of a frame. */

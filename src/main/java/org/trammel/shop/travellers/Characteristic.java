@@ -10,6 +10,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -92,6 +93,9 @@ class Characteristic {
 
     private @Nullable String nonconformance;
 
+    @Column(name = "concession_until")
+    private @Nullable LocalDate concessionUntil;
+
     @Version
     private long version;
 
@@ -168,10 +172,13 @@ class Characteristic {
         state = CharacteristicState.OPEN;
         readingId = null;
         nonconformance = null;
+        concessionUntil = null;
     }
 
-    void concede(String nonconformance) {
-        if (state != CharacteristicState.NOT_CONFORMING && state != CharacteristicState.UNDECIDED) {
+    /** @param until last day on which it lets the gate be passed */
+    void concede(String nonconformance, LocalDate until) {
+        boolean anew = state == CharacteristicState.CONCESSION && concessionUntil != null;
+        if (state != CharacteristicState.NOT_CONFORMING && state != CharacteristicState.UNDECIDED && !anew) {
             throw Refusal.state(
                     "Characteristic " + code + " cannot be released by a concession.",
                     "It is " + state.word() + ".",
@@ -179,6 +186,12 @@ class Characteristic {
         }
         this.state = CharacteristicState.CONCESSION;
         this.nonconformance = nonconformance;
+        this.concessionUntil = until;
+    }
+
+    /** Whether it is kept by a concession that lets no gate be passed any more on that day. */
+    boolean concessionOver(LocalDate day) {
+        return state == CharacteristicState.CONCESSION && concessionUntil != null && concessionUntil.isBefore(day);
     }
 
     /** Kept, by a signed concession, although a newer revision asks for something else. */
@@ -192,6 +205,12 @@ class Characteristic {
         state = old.state;
         readingId = old.readingId;
         nonconformance = old.nonconformance;
+        concessionUntil = old.concessionUntil;
+    }
+
+    @Nullable
+    LocalDate concessionUntil() {
+        return concessionUntil;
     }
 
     List<String> points() {

@@ -1,6 +1,7 @@
 package org.trammel.shop.travellers;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -274,13 +275,17 @@ public class Evidence {
         progress.settle(act, t, o);
     }
 
-    /** Releases a characteristic by a concession. */
+    /**
+     * Releases a characteristic by a concession.
+     *
+     * @param until last day on which its gate may be passed with it
+     */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void concede(Act act, long characteristicId, String nonconformance) {
+    public void concede(Act act, long characteristicId, String nonconformance, LocalDate until) {
         Characteristic c = characteristics.findById(characteristicId).orElseThrow(() -> Bench.noSuch("characteristic"));
         Operation o = operations.findById(c.operationId()).orElseThrow(() -> Bench.noSuch("operation"));
         Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
-        c.concede(nonconformance);
+        c.concede(nonconformance, until);
         log.event(t.chain(), "conceded", Map.of("characteristic", c.id(), "code", c.code(), "by", nonconformance));
         characteristics.flush();
         progress.settle(act, t, o);
@@ -306,6 +311,13 @@ public class Evidence {
         Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
         Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
         Gate.refuseFirst(gate.held(t, o, verb));
+    }
+
+    /** Refuses unless whoever acts holds the qualification that the operation asks for. */
+    @Transactional(readOnly = true)
+    public void requireQualified(Act act, long operationId, String deed) {
+        Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        crewed.qualified(crewed.person(act.by()), o.qualification(), operationId, deed, act.at());
     }
 
     /** The clock of that code on the traveller, if the route has one. */

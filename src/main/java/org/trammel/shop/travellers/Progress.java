@@ -13,6 +13,7 @@ import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
+import org.trammel.shop.settings.Settings;
 
 /** Moves a frame on when the last thing an operation waited for has come, whichever thing that was. */
 @Component
@@ -26,6 +27,7 @@ class Progress {
     private final Gate gate;
     private final ActLog log;
     private final Orders orders;
+    private final Settings settings;
     private final ApplicationEventPublisher events;
 
     Progress(
@@ -37,6 +39,7 @@ class Progress {
             Gate gate,
             ActLog log,
             Orders orders,
+            Settings settings,
             ApplicationEventPublisher events) {
         this.travellers = travellers;
         this.operations = operations;
@@ -46,6 +49,7 @@ class Progress {
         this.gate = gate;
         this.log = log;
         this.orders = orders;
+        this.settings = settings;
         this.events = events;
     }
 
@@ -95,7 +99,7 @@ class Progress {
         boolean ticked = all.stream().allMatch(Step::ticked);
         boolean settled = ticked
                 && characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
-                        .allMatch(c -> c.state().settled());
+                        .allMatch(c -> c.state().settled() && !c.concessionOver(settings.dayOf(act.at())));
         if (!settled || !gate.coveringHolds(traveller, operation).isEmpty()) {
             return;
         }

@@ -1,6 +1,7 @@
 package org.trammel.shop.travellers;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ public class Signing {
     private final Progress progress;
     private final Gate gate;
     private final Crewed crewed;
+    private final CharacteristicRepository characteristics;
     private final Settings settings;
     private final ActLog log;
     private final Formats formats;
@@ -38,6 +40,7 @@ public class Signing {
             Progress progress,
             Gate gate,
             Crewed crewed,
+            CharacteristicRepository characteristics,
             Settings settings,
             ActLog log,
             Formats formats) {
@@ -47,6 +50,7 @@ public class Signing {
         this.progress = progress;
         this.gate = gate;
         this.crewed = crewed;
+        this.characteristics = characteristics;
         this.settings = settings;
         this.log = log;
         this.formats = formats;
@@ -66,6 +70,7 @@ public class Signing {
             Person person = crewed.signing(signerId, deed);
             Gate.refuseFirst(gate.earlier(traveller, operation));
             Gate.refuseFirst(gate.heldForGood(traveller, operation, "be signed"));
+            requireConcessions(operation, act, deed);
             List<Signature> before = signatures.findByOperationIdOrderById(operationId).stream()
                     .filter(operation::counts)
                     .toList();
@@ -93,6 +98,21 @@ public class Signing {
                 progress.done(act, traveller, operation);
             }
         });
+    }
+
+    /** A concession lets the gate be passed up to its last day, and not after it. */
+    private void requireConcessions(Operation operation, Act act, String deed) {
+        LocalDate day = settings.dayOf(act.at());
+        characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
+                .filter(c -> c.concessionOver(day))
+                .findFirst()
+                .ifPresent(c -> {
+                    throw Refusal.state(
+                            deed + " is not done.",
+                            "The concession " + c.nonconformance() + " for " + c.code() + ", " + c.name()
+                                    + ", ended on " + c.concessionUntil() + ".",
+                            "Open a nonconformance for the characteristic; QA lead and owner decide anew.");
+                });
     }
 
     private static String meaning(Traveller traveller, Operation operation, Signer as) {
