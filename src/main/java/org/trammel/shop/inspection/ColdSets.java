@@ -119,6 +119,7 @@ public class ColdSets {
         Evidence.Wanted wanted = evidence.readable(act, characteristicId);
         String deed = "The cold-set of " + wanted.code() + ", " + wanted.name() + ", is not recorded.";
         Person person = crew.require(act.by(), deed, Role.ALIGNER, Role.QA_LEAD);
+        evidence.requireQualified(act, wanted.operationId(), deed);
         if (wanted.state() != CharacteristicState.NOT_CONFORMING && wanted.state() != CharacteristicState.UNDECIDED) {
             throw Refusal.state(
                     deed,

@@ -94,6 +94,26 @@ class ColdSetTest extends AtTheTable {
     }
 
     @Test
+    void whoIsNotQualifiedForTheOperationDoesNotSetTheFrame() {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("070").step("weld out").sheet(),
+                        SmallRoute.op("100")
+                                .qualified("ALIGN")
+                                .characteristic(settable("100-1"))
+                                .sheet(),
+                        SmallRoute.op("110").irreversible().step("age").sheet())
+                .window("SET", 24 * 60, "070")
+                .sheet());
+        shop.tickAll(frame, worker);
+        read(worker, frame, gauge, "0.80");
+        assertThat(refused(frame, aligner, "0.5").why()).contains("ALIGN");
+        assertThat(pushes(frame)).isZero();
+        long able = shop.qualified("ALIGN", LocalDate.of(2026, 12, 31), Role.ALIGNER);
+        coldSets.push(shop.act(able), characteristic(frame), new BigDecimal("0.5"), null);
+        assertThat(pushes(frame)).isEqualTo(1);
+    }
+
+    @Test
     void aFrameIsSetOnlyAfterAReadingThatAsksForItAndNotUnderAHold() {
         WholeShop.Frame frame = welded();
         assertThat(refused(frame, aligner, "0.5").why()).contains("to be read");
