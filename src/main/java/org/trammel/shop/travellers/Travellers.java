@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Crew;
@@ -22,8 +21,6 @@ import org.trammel.shop.records.Refusal;
 @Service
 @Transactional(readOnly = true)
 public class Travellers {
-
-    private static final Limit AT_A_STATION = Limit.of(200);
 
     private final TravellerRepository travellers;
     private final OperationRepository operations;
@@ -243,15 +240,6 @@ public class Travellers {
                 h.liftWords());
     }
 
-    /** Frames and parts whose operation at hand is at one of the stations, longest released first. */
-    public List<FrameSheet.Head> standingAt(Collection<String> stations) {
-        return stations.isEmpty()
-                ? List.of()
-                : travellers.standingAt(stations, AT_A_STATION).stream()
-                        .map(FrameSheet.Head::of)
-                        .toList();
-    }
-
     /** Every frame and part in the shop, station checks left out. */
     public List<FrameSheet.Head> inShop() {
         return travellers.inShop().stream().map(FrameSheet.Head::of).toList();
@@ -287,26 +275,6 @@ public class Travellers {
         Map<Long, String> names = names();
         return holds.findBySerialOrderById(serial).stream()
                 .map(h -> line(h, names))
-                .toList();
-    }
-
-    /** A point that waits for signatures. */
-    public record AtPoint(
-            FrameSheet.Head head,
-            FrameSheet.OperationLine operation,
-            @Nullable Instant since) {}
-
-    /** Hold and witness points that wait to be signed, longest first. */
-    public List<AtPoint> atPoints() {
-        List<Operation> waiting = operations.findByStateOrderByAtPointSince(OperationState.AT_POINT);
-        Map<Long, Traveller> of = new HashMap<>();
-        travellers
-                .findAllById(waiting.stream().map(Operation::travellerId).toList())
-                .forEach(t -> of.put(t.id(), t));
-        return waiting.stream()
-                .filter(o -> of.get(o.travellerId()).state().open())
-                .map(o -> new AtPoint(
-                        FrameSheet.Head.of(of.get(o.travellerId())), FrameSheet.OperationLine.of(o), o.atPointSince()))
                 .toList();
     }
 
