@@ -5,5 +5,7 @@
  * value lies inside what its definition allows.
  */
 @org.jspecify.annotations.NullMarked
-@org.springframework.modulith.ApplicationModule(displayName = "Settings", allowedDependencies = "records")
+@org.springframework.modulith.ApplicationModule(
+        displayName = "Settings",
+        allowedDependencies = {"records"})
 package org.trammel.shop.settings;
