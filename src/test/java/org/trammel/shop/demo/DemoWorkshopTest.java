@@ -139,8 +139,12 @@ class DemoWorkshopTest {
     @Order(1)
     class Tables extends DemoTables {}
 
-    /** Played after it was looked at, in the same workshop: to load it once more would take longer than the scenes. */
     @Nested
     @Order(2)
+    class Morning extends DemoMorning {}
+
+    /** Played after it was looked at, in the same workshop: to load it once more would take longer than the scenes. */
+    @Nested
+    @Order(3)
     class Scenes extends DemoScenes {}
 }
