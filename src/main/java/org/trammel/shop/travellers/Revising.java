@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.orders.OrderSheet;
+import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
@@ -137,6 +138,9 @@ public class Revising {
         requireNothingAway(old);
         List<Hold> onOperations = holds.openOn(serial);
         requireDecided(onOperations);
+        if (order.state() == OrderState.READY_TO_SHIP) {
+            orders.reopened(act, orderId);
+        }
         String withdrawn = "a newer revision takes its place";
         old.forEach(t -> t.withdraw(withdrawn));
         travellers.flush();

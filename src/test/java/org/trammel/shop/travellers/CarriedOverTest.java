@@ -44,40 +44,44 @@ class CarriedOverTest {
     private long worker;
     private long second;
     private long qa;
+    private long route;
+    private WholeShop.Frame old;
     private WholeShop.Frame frame;
 
     @BeforeEach
-    void lookOverSignAndSupersede() {
+    void lookOverAndSign() {
         shop = new WholeShop(beans);
         worker = shop.hire(Role.STATION_WORKER);
         second = shop.hire(Role.STATION_WORKER);
         qa = shop.hire(Role.QA_LEAD);
-        long route = shop.route(SmallRoute.of(
+        route = shop.route(SmallRoute.of(
                         op("080").step("look over").hold(Signer.SECOND).sheet(),
                         op("200").step("pack").sheet())
                 .sheet());
-        WholeShop.Frame old = shop.frame(route);
+        old = shop.frame(route);
         shop.tickAll(old, worker);
         signing.sign(shop.act(second), shop.at(old).line().operationId(), second, Signer.SECOND);
-        Revising revising = beans.getBean(Revising.class);
-        Map<Long, Revising.Said> said = revising.finished(old.orderId()).stream()
-                .collect(Collectors.toMap(
-                        Revising.Finished::operationId,
-                        done -> new Revising.Said(Carry.STILL_VALID, "the drawing changed elsewhere")));
-        long drawing = shop.drawing(old.designId(), 2, Map.of());
-        revising.supersede(shop.act(qa), old.orderId(), drawing, route, said, null);
-        long now = travellers.inForce(old.serial(), "").travellerId();
-        frame = new WholeShop.Frame(old.orderId(), drawing, old.number(), now, old.serial());
     }
 
     @Test
     void itIsNotSignedTwice() {
+        supersede();
         shop.tickAll(frame, worker);
         shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
     }
 
     @Test
+    void aFrameThatIsReadyToShipIsSupersededTooAndStaysReadyIfAllIsStillValid() {
+        shop.tickAll(old, worker);
+        supersede();
+        assertThat(shop.sheet(old).head().state()).isEqualTo(TravellerState.WITHDRAWN);
+        shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
+        assertThat(shop.sheet(frame).head().state()).isEqualTo(TravellerState.SHIPPED);
+    }
+
+    @Test
     void whoTickedItDoesNotTakeItBackBehindTheSignature() {
+        supersede();
         assertThat(catchThrowableOfType(Refusal.class, () -> bench.untick(shop.act(worker), step(), "not looked over"))
                         .kind())
                 .isEqualTo(Refusal.Kind.PERSON);
@@ -85,6 +89,7 @@ class CarriedOverTest {
 
     @Test
     void openedAgainByTheLeadItIsSignedAnewBeforeTheFrameLeaves() {
+        supersede();
         bench.untick(shop.act(qa), step(), "not looked over");
         shop.tickAll(frame, worker);
         assertThat(shop.at(frame).line().state()).isEqualTo(OperationState.AT_POINT);
@@ -99,5 +104,18 @@ class CarriedOverTest {
                 .param(frame.travellerId())
                 .query(Long.class)
                 .single();
+    }
+
+    /** A newer drawing takes the place of the old one; whatever is done is still valid. */
+    private void supersede() {
+        Revising revising = beans.getBean(Revising.class);
+        Map<Long, Revising.Said> said = revising.finished(old.orderId()).stream()
+                .collect(Collectors.toMap(
+                        Revising.Finished::operationId,
+                        done -> new Revising.Said(Carry.STILL_VALID, "the drawing changed elsewhere")));
+        long drawing = shop.drawing(old.designId(), 2, Map.of());
+        revising.supersede(shop.act(qa), old.orderId(), drawing, route, said, null);
+        long now = travellers.inForce(old.serial(), "").travellerId();
+        frame = new WholeShop.Frame(old.orderId(), drawing, old.number(), now, old.serial());
     }
 }
