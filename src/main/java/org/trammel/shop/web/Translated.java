@@ -1,7 +1,6 @@
 package org.trammel.shop.web;
 
 import jakarta.servlet.http.HttpServletRequest;
-import jakarta.validation.ConstraintViolationException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -21,7 +20,6 @@ import org.springframework.validation.FieldError;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.HttpRequestMethodNotSupportedException;
 import org.springframework.web.bind.MissingServletRequestParameterException;
-import org.springframework.web.method.annotation.HandlerMethodValidationException;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.support.MissingServletRequestPartException;
@@ -84,23 +82,6 @@ class Translated {
         if (failure instanceof BindException invalid && invalid.getFieldError() != null) {
             FieldError error = invalid.getFieldError();
             return new Answer(unreadable(error.getField(), why(error)));
-        }
-        if (failure instanceof HandlerMethodValidationException invalid) {
-            String why = invalid.getParameterValidationResults().stream()
-                    .flatMap(result -> result.getResolvableErrors().stream())
-                    .map(error -> String.valueOf(error.getDefaultMessage()))
-                    .collect(Collectors.joining("; "));
-            String field = invalid.getParameterValidationResults().stream()
-                    .map(result -> result.getMethodParameter().getParameterName())
-                    .findFirst()
-                    .orElse("");
-            return new Answer(unreadable(String.valueOf(field), why + "."));
-        }
-        if (failure instanceof ConstraintViolationException invalid) {
-            return invalid.getConstraintViolations().stream()
-                    .findFirst()
-                    .map(one -> new Answer(unreadable(one.getPropertyPath().toString(), one.getMessage() + ".")))
-                    .orElse(null);
         }
         if (failure instanceof HttpMessageNotReadableException) {
             return new Answer(
