@@ -136,6 +136,14 @@ class FrameClock {
         state = ClockState.MET;
     }
 
+    /** An operation it gates is done over while the one that starts it is not: the window is judged once more. */
+    void judgeAgain() {
+        if (kind == ClockKind.WINDOW && state == ClockState.MET) {
+            state = ClockState.RUNNING;
+            noticed = false;
+        }
+    }
+
     void runOut() {
         state = ClockState.RUN_OUT;
         noticed = true;

@@ -359,10 +359,17 @@ public class Revising {
     private void carryClocks(Traveller from, Traveller to) {
         Map<String, FrameClock> old = new HashMap<>();
         clocks.findByTravellerIdOrderById(from.id()).forEach(c -> old.put(c.code(), c));
+        List<String> toDo = operations.findByTravellerIdOrderByPosition(to.id()).stream()
+                .filter(o -> !o.state().past())
+                .map(Operation::code)
+                .toList();
         for (FrameClock clock : clocks.findByTravellerIdOrderById(to.id())) {
             FrameClock was = old.get(clock.code());
             if (was != null && was.state() != ClockState.PLANNED) {
                 clock.goOnFrom(was);
+            }
+            if (toDo.stream().anyMatch(clock::gates)) {
+                clock.judgeAgain();
             }
         }
     }

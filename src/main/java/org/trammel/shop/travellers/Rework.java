@@ -128,9 +128,13 @@ public class Rework {
         List<Operation> ever = operations.ofSamePiece(travellers.ofSamePiece(traveller.id()));
         over.forEach(o -> requireLimit(ever, o, traveller, loop.beyondLimit()));
         all.stream().filter(o -> o.position() > after).forEach(o -> o.moveDown(placed.size() * Operation.SPACING));
-        clocks.findByTravellerIdOrderById(traveller.id()).stream()
-                .filter(c -> over.stream().anyMatch(o -> o.code().equals(c.startedBy())))
-                .forEach(FrameClock::startOver);
+        for (FrameClock clock : clocks.findByTravellerIdOrderById(traveller.id())) {
+            if (over.stream().anyMatch(o -> o.code().equals(clock.startedBy()))) {
+                clock.startOver();
+            } else if (over.stream().anyMatch(o -> clock.gates(o.code()))) {
+                clock.judgeAgain();
+            }
+        }
         for (int i = 0; i < placed.size(); i++) {
             Operation old = placed.get(i);
             int place = after + (i + 1) * Operation.SPACING;

@@ -10,11 +10,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -90,12 +88,10 @@ final class FrameLog {
         rows.of("select c.* from frame_clock c join traveller t on t.id = c.traveller_id where t.serial = ?", serial)
                 .forEach(c -> clocks.put(text(c, "code"), c));
         Map<String, Instant> ends = new HashMap<>();
-        Set<String> met = new HashSet<>();
         for (Event e : events(serial)) {
             if (e.what().equals("clock started")) {
                 String code = e.facts().get("clock").asString();
                 ends.put(code, Instant.parse(e.facts().get("ends").asString()));
-                met.remove(code);
             }
             if (e.what().equals("operation begun")) {
                 String begun = e.facts().get("code").asString();
@@ -104,14 +100,12 @@ final class FrameLog {
                     if (gates.contains(begun)) {
                         Instant end = ends.get(code);
                         boolean window = text(clock, "kind").equals("WINDOW");
-                        boolean outside = end == null
-                                || window && !met.contains(code) && e.at().isAfter(end)
-                                || !window && e.at().isBefore(end);
+                        boolean outside =
+                                end == null || window && e.at().isAfter(end) || !window && e.at().isBefore(end);
                         if (outside) {
                             found.add("operation " + begun + " began at " + e.at() + " against the clock " + code
                                     + ", which ends at " + end);
                         }
-                        met.add(code);
                     }
                 });
             }

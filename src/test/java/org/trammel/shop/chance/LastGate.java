@@ -117,7 +117,7 @@ final class LastGate {
     private boolean shut(long traveller, String code, Instant now) {
         return rows.of("select * from frame_clock where traveller_id = ? and kind = 'WINDOW'", traveller).stream()
                 .filter(c -> Arrays.asList(text(c, "gates").split(",")).contains(code))
-                .filter(c -> !text(c, "state").equals("MET") && c.get("ends_at") != null)
+                .filter(c -> c.get("ends_at") != null)
                 .anyMatch(c -> now.isAfter(instant(c.get("ends_at"))));
     }
 
