@@ -192,6 +192,7 @@ public class Signing {
             }
             Gate.refuseFirst(gate.earlier(traveller, operation));
             Gate.refuseFirst(gate.heldForGood(traveller, operation, "be passed"));
+            requireConcessions(operation, act, deed);
             operation.signedOff(act.at());
             log.event(traveller.chain(), "witness point passed unattended", Map.of("operation", operationId));
             progress.done(act, traveller, operation);

@@ -42,6 +42,21 @@ class ConcessionEndsTest extends AtTheDesk {
     }
 
     @Test
+    void aWitnessPointIsNotPassedUnattendedWithAConcessionThatEndedBefore() {
+        WholeShop.Frame frame = found(SmallRoute.of(
+                SmallRoute.op("080").plain("080-1", "0.3").witness().sheet(),
+                SmallRoute.op("200").step("pack").sheet()));
+        long operation = shop.at(frame).line().operationId();
+        decide(of(frame), LocalDate.of(2026, 3, 18));
+        assertThat(shop.at(frame).line().state()).isEqualTo(OperationState.AT_POINT);
+        shop.clock().pass(Duration.ofDays(1));
+        assertThat(refusal(() -> signing.passWitness(shop.act(worker), operation))
+                        .why())
+                .contains("ended on 2026-03-18");
+        assertThat(shop.at(frame).line().code()).isEqualTo("080");
+    }
+
+    @Test
     void workIsNotFinishedWithAConcessionThatEndedBefore() {
         WholeShop.Frame frame = found(SmallRoute.of(
                 SmallRoute.op("080").step("wipe").plain("080-1", "0.3").sheet(),
