@@ -58,23 +58,20 @@ final class AlwaysTrue {
             boolean mayNot = person == cast.apprentice || person == cast.auditor || person == cast.gone;
             boolean wrongRole = text(s, "signer").equals("QA") && !lead(person)
                     || text(s, "signer").equals("OWNER") && !owner(person);
-            boolean did =
-                    rows
-                                    .of(
-                                            "select act_id, person_id from tick where operation_id = ?",
-                                            number(s, "operation_id"))
-                                    .stream()
-                                    .anyMatch(t ->
-                                            number(t, "person_id") == person && places.get((UUID) t.get("act_id")) < at)
-                            || rows
-                                    .of(
-                                            "select r.act_id, r.person_id from reading r join characteristic c"
-                                                    + " on c.id = r.characteristic_id where r.operation_id = ?"
-                                                    + " and not c.second_person",
-                                            number(s, "operation_id"))
-                                    .stream()
-                                    .anyMatch(r -> number(r, "person_id") == person
-                                            && places.get((UUID) r.get("act_id")) < at);
+            boolean did = rows
+                            .of(
+                                    "select act_id, person_id from tick where operation_id = ? and not untick",
+                                    number(s, "operation_id"))
+                            .stream()
+                            .anyMatch(t -> number(t, "person_id") == person && places.get((UUID) t.get("act_id")) < at)
+                    || rows
+                            .of(
+                                    "select r.act_id, r.person_id from reading r join characteristic c"
+                                            + " on c.id = r.characteristic_id where r.operation_id = ?"
+                                            + " and not c.second_person",
+                                    number(s, "operation_id"))
+                            .stream()
+                            .anyMatch(r -> number(r, "person_id") == person && places.get((UUID) r.get("act_id")) < at);
             if (mayNot || wrongRole || did) {
                 found.add("operation " + s.get("code") + " was signed as " + s.get("signer") + " by " + person
                         + (did ? ", who did it" : ", who may not"));
@@ -160,10 +157,11 @@ final class AlwaysTrue {
             long person = number(a, "person_id");
             long at = places.get((UUID) a.get("act_id"));
             for (String table : List.of("tick", "reading", "signature", "cold_set")) {
+                String done = table.equals("tick") ? " and not x.untick" : "";
                 rows
                         .of(
                                 "select x.act_id from " + table + " x join operation o on o.id = x.operation_id"
-                                        + " where o.traveller_id = ? and o.code = ? and x.person_id = ?",
+                                        + " where o.traveller_id = ? and o.code = ? and x.person_id = ?" + done,
                                 number(a, "traveller_id"),
                                 text(a, "fault_code"),
                                 person)
