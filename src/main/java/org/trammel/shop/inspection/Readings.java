@@ -34,6 +34,7 @@ public class Readings {
     private final Gauges gauges;
     private final Settings settings;
     private final Judge judge;
+    private final ReadAgain again;
 
     Readings(
             ReadingRepository readings,
@@ -41,13 +42,15 @@ public class Readings {
             Evidence evidence,
             Gauges gauges,
             Settings settings,
-            Judge judge) {
+            Judge judge,
+            ReadAgain again) {
         this.readings = readings;
         this.coldSets = coldSets;
         this.evidence = evidence;
         this.gauges = gauges;
         this.settings = settings;
         this.judge = judge;
+        this.again = again;
     }
 
     /**
@@ -105,7 +108,7 @@ public class Readings {
                     reason.isBlank() ? "No reason was given." : "The reason is longer than 1000 characters.",
                     "Say in a few words what was wrong.");
         }
-        return take(act, wanted, input, readingId, reason.strip());
+        return take(act, wanted, input, old, reason.strip());
     }
 
     /**
@@ -145,17 +148,19 @@ public class Readings {
     }
 
     private ReadingLine take(
-            Act act, Evidence.Wanted wanted, Input input, @Nullable Long replaces, @Nullable String reason) {
+            Act act, Evidence.Wanted wanted, Input input, @Nullable Reading corrected, @Nullable String reason) {
+        Long replaces = corrected == null ? null : corrected.id();
         requireValues(wanted, input);
         Means means =
                 gauges.require(input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()));
         if (replaces == null) {
-            requireFiner(wanted, means);
+            again.requireFiner(wanted, means);
         }
         boolean alike = ask(wanted, input);
         requireAnotherPerson(act, wanted, replaces);
         BigDecimal value = reduce(wanted, input.raw());
         Reading.Judged judged = judge.of(wanted, value, means);
+        again.requireReason(act, wanted, means, judged.verdict(), corrected);
         CharacteristicState state = state(act, wanted, judged.verdict(), replaces);
         Reading reading = readings.save(new Reading(
                 act,
@@ -166,23 +171,6 @@ public class Readings {
                 judged));
         evidence.judged(act, wanted.characteristicId(), state, reading.id());
         return ReadingLine.of(reading, false);
-    }
-
-    /** An undecided reading is not read until it says something else: only less uncertainty decides it. */
-    private void requireFiner(Evidence.Wanted wanted, Means means) {
-        if (wanted.state() != CharacteristicState.UNDECIDED || wanted.readingId() == null) {
-            return;
-        }
-        BigDecimal before =
-                readings.findById(wanted.readingId()).map(Reading::u).orElse(null);
-        if (before != null && (means.u() == null || means.u().compareTo(before) >= 0)) {
-            throw Refusal.state(
-                    wanted.code() + ", " + wanted.name() + ", is not read again with " + means.code() + ".",
-                    "It is undecided with an uncertainty of "
-                            + DecimalSign.of(settings.locale()).write(before.stripTrailingZeros()) + " " + wanted.unit()
-                            + ", and that of " + means.code() + " is no smaller.",
-                    "Read it with a gauge of less uncertainty, or call the QA lead, who opens a nonconformance.");
-        }
     }
 
     private static void requireValues(Evidence.Wanted wanted, Input input) {

@@ -65,6 +65,15 @@ class ColdSetTest extends AtTheTable {
     }
 
     @Test
+    void oneMoreTryWithTheSameGaugeAndNothingDoneDoesNotPutTheFrameStraight() {
+        WholeShop.Frame frame = welded();
+        read(aligner, frame, gauge, "0.80");
+        assertThat(refusal(() -> read(aligner, frame, gauge, "0.10")).kind()).isEqualTo(Refusal.Kind.PERSON);
+        assertThat(read(aligner, frame, gauge, "0.78").verdict()).isEqualTo(Verdict.NOT_CONFORMING);
+        assertThat(read(aligner, frame, gauge("0.010"), "0.10").verdict()).isEqualTo(Verdict.CONFORMING);
+    }
+
+    @Test
     void afterAPushEverythingIsReadAgainAndThePenetrantTestIsDoneAgain() {
         WholeShop.Frame frame = welded();
         shop.tickAll(frame, aligner);
