@@ -128,9 +128,13 @@ public class Deciding {
         return agreeAs(act, n, person);
     }
 
-    /** Agrees to the decision put forward. */
+    /**
+     * Agrees to the decision put forward.
+     *
+     * @param decisionNumber which of those ever put forward was read: nobody agrees to another that took its place
+     */
     @Transactional
-    public boolean agree(Act act, long id) {
+    public boolean agree(Act act, long id, int decisionNumber) {
         if (!opens(act, "agree to decision", id)) {
             return find(id).state() == NonconformanceState.DECIDED;
         }
@@ -140,6 +144,12 @@ public class Deciding {
                     "There is nothing to agree to.",
                     n.number() + " is " + n.state().word() + ".",
                     "Open it again to see where it stands.");
+        }
+        if (decisionNumber != n.decisionNumber()) {
+            throw Refusal.stale(
+                    "The decision was not agreed to.",
+                    "Another was put forward since: " + n.decision().word() + ".",
+                    "Open " + n.number() + " again and read it.");
         }
         Person person = mayDecide(act, n, "The decision was not agreed to.");
         if (rolesOf(person, n).isEmpty()) {

@@ -108,6 +108,22 @@ class NonconformanceApi {
         }
     }
 
+    record Agreed(
+            @Schema(description = "decisionNumber of the decision that was read") @Nullable
+            Integer decisionNumber) {
+
+        int number() {
+            if (decisionNumber == null) {
+                throw Refusal.input(
+                        "decisionNumber",
+                        "The decision was not agreed to.",
+                        "It is not said which decision was read.",
+                        "Read the nonconformance and send its decisionNumber.");
+            }
+            return decisionNumber;
+        }
+    }
+
     @GetMapping
     @Operation(summary = "A page of nonconformances, newest first; go on with the last id as before.")
     List<NonconformanceLine> page(@RequestParam(defaultValue = "" + Long.MAX_VALUE) long before) {
@@ -154,9 +170,9 @@ class NonconformanceApi {
     }
 
     @PostMapping("/{id}/agreement")
-    @Operation(summary = "Agrees to the decision put forward.")
-    NonconformanceLine agree(Act act, @PathVariable long id) {
-        deciding.agree(act, id);
+    @Operation(summary = "Agrees to the decision put forward, if it is still the one that was read.")
+    NonconformanceLine agree(Act act, @PathVariable long id, @RequestBody Agreed agreed) {
+        deciding.agree(act, id, agreed.number());
         return deciding.byId(id);
     }
 

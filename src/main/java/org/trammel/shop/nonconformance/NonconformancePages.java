@@ -87,8 +87,8 @@ class NonconformancePages {
     }
 
     @PostMapping("/nonconformances/{id}/agreement")
-    String agree(Act act, @PathVariable long id) {
-        deciding.agree(act, id);
+    String agree(Act act, @PathVariable long id, @RequestParam int decisionNumber) {
+        deciding.agree(act, id, decisionNumber);
         return "redirect:/nonconformances/" + id;
     }
 

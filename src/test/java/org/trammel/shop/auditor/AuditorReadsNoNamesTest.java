@@ -203,7 +203,7 @@ class AuditorReadsNoNamesTest {
                 null,
                 Set.of());
         deciding.propose(shop.act(qa), id, proposal);
-        deciding.agree(shop.act(owner), id);
+        deciding.agree(shop.act(owner), id, deciding.byId(id).decisionNumber());
     }
 
     /** Another one whose decision waits for the owner, under a hold and with a call nobody answered. */

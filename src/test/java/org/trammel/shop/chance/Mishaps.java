@@ -275,7 +275,7 @@ final class Mishaps {
             String from = Seen.any(seen.operations(), chance).code();
             Proposal proposal = NextThing.proposal(decision, from, chance);
             return switch (chance.nextInt(3)) {
-                case 0 -> Attempt.of(act, "agree", () -> deciding.agree(act, n.id()));
+                case 0 -> Attempt.of(act, "agree", () -> deciding.agree(act, n.id(), n.decisionNumber()));
                 case 1 -> Attempt.of(act, "close", () -> deciding.close(act, n.id(), "by chance"));
                 default -> Attempt.of(act, "propose " + decision, () -> deciding.propose(act, n.id(), proposal));
             };

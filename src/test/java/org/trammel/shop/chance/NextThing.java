@@ -230,7 +230,7 @@ final class NextThing {
         Deciding deciding = world.bean(Deciding.class);
         if (found.state().equals("PROPOSED") && chance.nextInt(4) > 0) {
             Act act = act(Seen.any(List.of(world.cast().owner, world.cast().lead, world.cast().both), chance), who);
-            return Attempt.of(act, "agree", () -> deciding.agree(act, found.id()));
+            return Attempt.of(act, "agree", () -> deciding.agree(act, found.id(), found.decisionNumber()));
         }
         Act act = act(chance.nextBoolean() ? world.cast().qa : world.cast().lead, who);
         boolean settled = found.characteristicId() == null

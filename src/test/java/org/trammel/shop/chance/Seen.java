@@ -59,6 +59,7 @@ record Seen(
             @Nullable Long characteristicId,
             String operationCode,
             @Nullable String decision,
+            int decisionNumber,
             @Nullable String read) {}
 
     record Window(
@@ -95,7 +96,7 @@ record Seen(
                 list(
                         jdbc,
                         Found.class,
-                        "select n.id, n.state, n.characteristic_id, n.operation_code, n.decision, c.state as read"
+                        "select n.id, n.state, n.characteristic_id, n.operation_code, n.decision, n.decision_number, c.state as read"
                                 + " from nonconformance n left join characteristic c on c.id = n.characteristic_id"
                                 + " where n.serial = ? order by n.id",
                         serial),

@@ -83,6 +83,11 @@ abstract class AtTheDesk {
         return all.get(0).id();
     }
 
+    /** Agrees to whatever is put forward now. */
+    boolean agree(long person, long id) {
+        return deciding.agree(shop.act(person), id, deciding.byId(id).decisionNumber());
+    }
+
     NonconformanceState state(long id) {
         return deciding.byId(id).state();
     }

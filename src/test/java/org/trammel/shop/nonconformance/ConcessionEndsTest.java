@@ -83,6 +83,6 @@ class ConcessionEndsTest extends AtTheDesk {
                         null,
                         null,
                         Set.of()));
-        deciding.agree(shop.act(owner), id);
+        agree(owner, id);
     }
 }

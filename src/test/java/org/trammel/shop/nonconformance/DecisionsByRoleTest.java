@@ -81,7 +81,7 @@ class DecisionsByRoleTest extends AtTheDesk {
                 .update();
         assertThat(deciding.propose(shop.act(people.get("both")), withLead, complete(Decision.REPAIR, null)))
                 .isFalse();
-        assertThat(deciding.agree(shop.act(people.get("lead")), withLead)).isTrue();
+        assertThat(agree(people.get("lead"), withLead)).isTrue();
     }
 
     @ParameterizedTest(name = "{0} of {1} h, {2} took part, by {3}: {4}")
@@ -118,7 +118,7 @@ class DecisionsByRoleTest extends AtTheDesk {
                 .singleElement()
                 .satisfies(h -> assertThat(h.liftedAt() != null).isEqualTo(decided));
         if (!decided) {
-            assertThat(refusal(() -> deciding.agree(shop.act(person), id)).what())
+            assertThat(refusal(() -> agree(person, id)).what())
                     .as("nobody agrees twice")
                     .contains("not agreed to");
         }

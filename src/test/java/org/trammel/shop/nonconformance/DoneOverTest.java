@@ -40,7 +40,7 @@ class DoneOverTest extends AtTheDesk {
                 new BigDecimal("40"),
                 Set.of());
         if (!deciding.propose(shop.act(qa), id, proposal)) {
-            deciding.agree(shop.act(owner), id);
+            agree(owner, id);
         }
         assertThat(strip(frame))
                 .extracting(AtTheDesk::called, FrameSheet.OperationLine::state)
@@ -71,7 +71,7 @@ class DoneOverTest extends AtTheDesk {
         Proposal beyond =
                 new Proposal(Decision.REWORK, "once more", "080", null, null, false, null, true, null, null, Set.of());
         assertThat(deciding.propose(shop.act(qa), second, beyond)).isFalse();
-        assertThat(deciding.agree(shop.act(owner), second)).isTrue();
+        assertThat(agree(owner, second)).isTrue();
         assertThat(called(shop.at(frame).line())).isEqualTo("080 loop 2");
     }
 

@@ -26,7 +26,7 @@ class ErasedWordsTest extends AtTheDesk {
         LocalDate later = LocalDate.of(2026, 12, 31);
         deciding.propose(shop.act(qa), id, concession(later, "Rider One wrote on 17 March"));
         deciding.propose(shop.act(qa), id, concession(later, "Rider One, by telephone"));
-        deciding.agree(shop.act(owner), id);
+        agree(owner, id);
         shop.tickAll(frame, worker);
         shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
         assertThat(deciding.byId(id).customerAgreement()).isEqualTo("Rider One, by telephone");

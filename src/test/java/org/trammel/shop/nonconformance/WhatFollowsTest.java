@@ -71,7 +71,7 @@ class WhatFollowsTest extends AtTheDesk {
         deciding.propose(
                 shop.act(qa), id, concession("0.5 mm at this frame only", LocalDate.of(2026, 3, 18), false, null));
         assertThat(shop.at(frame).line().code()).isEqualTo("080");
-        assertThat(deciding.agree(shop.act(owner), id)).isTrue();
+        assertThat(agree(owner, id)).isTrue();
         assertThat(shop.at(frame).line().code()).isEqualTo("200");
         assertThat(travellers.operation(strip(frame).get(1).operationId()).characteristics())
                 .singleElement()
@@ -97,11 +97,11 @@ class WhatFollowsTest extends AtTheDesk {
         long id = of(frame);
         deciding.propose(shop.act(qa), id, concession("this frame", LocalDate.of(2026, 3, 18), false, null));
         shop.clock().pass(Duration.ofDays(1));
-        assertThat(refusal(() -> deciding.agree(shop.act(owner), id)).why()).contains("2026-03-18");
+        assertThat(refusal(() -> agree(owner, id)).why()).contains("2026-03-18");
         assertThat(state(id)).isEqualTo(NonconformanceState.PROPOSED);
         assertThat(shop.at(frame).line().code()).isEqualTo("080");
         deciding.propose(shop.act(qa), id, concession("this frame", LocalDate.of(2026, 3, 19), false, null));
-        assertThat(deciding.agree(shop.act(owner), id)).isTrue();
+        assertThat(agree(owner, id)).isTrue();
     }
 
     @Test
@@ -182,9 +182,34 @@ class WhatFollowsTest extends AtTheDesk {
         deciding.propose(shop.act(qa), id, complete(Decision.REPAIR, null));
         deciding.blame(shop.act(qa), id, "070");
         assertThat(state(id)).isEqualTo(NonconformanceState.OPEN);
-        assertThat(refusal(() -> deciding.agree(shop.act(owner), id)).what()).contains("nothing to agree to");
+        assertThat(refusal(() -> agree(owner, id)).what()).contains("nothing to agree to");
         assertThat(refusal(() -> deciding.blame(shop.act(qa), id, "999")).field())
                 .isEqualTo("fault");
+    }
+
+    @Test
+    void whoReadOneDecisionDoesNotAgreeToAnotherThatTookItsPlace() throws Exception {
+        WholeShop.Frame frame = found();
+        long id = of(frame);
+        deciding.propose(shop.act(qa), id, complete(Decision.REPAIR, null));
+        String page = mvc.perform(get("/nonconformances/" + id).with(Signed.on(crew.byId(owner))))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(page).contains("name=\"decisionNumber\" value=\"1\"");
+        deciding.propose(shop.act(qa), id, complete(Decision.CONCESSION, null));
+        MockHttpServletResponse pressed = mvc.perform(post("/nonconformances/" + id + "/agreement")
+                        .with(csrf())
+                        .with(Signed.on(crew.byId(owner)))
+                        .param("actId", UUID.randomUUID().toString())
+                        .param("decisionNumber", "1"))
+                .andReturn()
+                .getResponse();
+        assertThat(pressed.getStatus()).isEqualTo(409);
+        assertThat(pressed.getContentAsString()).contains("Another was put forward since: concession");
+        assertThat(state(id)).isEqualTo(NonconformanceState.PROPOSED);
+        assertThat(shop.at(frame).line().code()).isEqualTo("080");
+        assertThat(deciding.agree(shop.act(owner), id, 2)).isTrue();
     }
 
     @Test
@@ -234,6 +259,7 @@ class WhatFollowsTest extends AtTheDesk {
             {base + "/" + id + "/decision", ""},
             {base + "/" + id + "/decision", ",\"decision\":\"REWORK\""},
             {base + "/" + id + "/decision", ",\"decision\":\"FORGET\",\"words\":\"x\""},
+            {base + "/" + id + "/agreement", ""},
             {base + "/" + id + "/fault", ""},
             {base + "/" + id + "/closing", ""},
             {base, ",\"travellerId\":" + frame.travellerId() + ",\"operationId\":" + operation},

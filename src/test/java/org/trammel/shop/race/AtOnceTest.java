@@ -147,6 +147,45 @@ class AtOnceTest {
         }
     }
 
+    @Test
+    void nobodyAgreesToADecisionThatIsPutInPlaceOfTheOneTheyReadAtThatInstant() throws Exception {
+        long owner = shop.hire(Role.OWNER);
+        String gauge = shop.gauge("CALLIPER", "mm", null, LocalDate.of(2027, 1, 1));
+        long route = shop.route(SmallRoute.of(
+                        SmallRoute.op("080").plain("080-1", "0.3").sheet(),
+                        SmallRoute.op("200").step("pack").sheet())
+                .sheet());
+        for (int i = 0; i < TIMES; i++) {
+            WholeShop.Frame frame = shop.frame(route);
+            shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.5");
+            long id = deciding.of(frame.serial()).get(0).id();
+            deciding.propose(shop.act(qa), id, proposal(Decision.REPAIR));
+            List<Optional<Exception>> told = Together.all(
+                    () -> deciding.propose(shop.act(qa), id, concession()),
+                    () -> deciding.agree(shop.act(owner), id, 1));
+            int lost = told.get(0).isPresent() ? 0 : 1;
+            assertThat(told.get(1 - lost)).isEmpty();
+            assertThat(refusal(told.get(lost)).kind()).isEqualTo(lost == 0 ? Refusal.Kind.STATE : Refusal.Kind.STALE);
+            assertThat(deciding.byId(id).decision()).isEqualTo(lost == 0 ? Decision.REPAIR : Decision.CONCESSION);
+            assertThat(deciding.byId(id).agreed()).hasSize(lost == 0 ? 2 : 1);
+        }
+    }
+
+    private static Proposal concession() {
+        return new Proposal(
+                Decision.CONCESSION,
+                "looked at it",
+                null,
+                "this frame",
+                LocalDate.of(2026, 12, 31),
+                false,
+                null,
+                false,
+                null,
+                null,
+                Set.of());
+    }
+
     private static Proposal proposal(Decision decision) {
         return new Proposal(decision, "looked at it", "080", null, null, false, null, false, null, null, Set.of());
     }
