@@ -113,7 +113,7 @@ public class Deciding {
         n.requireUndecided("decided as " + proposal.decision().word());
         Person person = mayDecide(act, n, "The decision was not put forward.");
         ProposalCheck.requireComplete(n, proposal, settings.today());
-        ProposalCheck.requireDoneSince(proposal, doneSince.since(n.operationId()));
+        ProposalCheck.requireDoneSince(n, proposal, doneSince.since(n.operationId()));
         if (proposal.decision() == Decision.CLEARED) {
             requireConforming(n, "The decision was not put forward.");
         }
@@ -322,7 +322,7 @@ public class Deciding {
                 holds.liftOf(act, n.serial(), n.number(), words);
             }
             case SCRAP -> {
-                rework.scrap(act, n.travellerId(), n.number());
+                rework.scrap(act, n.travellerId(), n.number(), n.beyondLimit(), n.stillValid());
                 holds.liftOf(act, n.serial(), n.number(), words);
             }
         }

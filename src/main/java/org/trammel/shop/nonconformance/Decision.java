@@ -42,6 +42,11 @@ public enum Decision {
         };
     }
 
+    /** True if what was done since is done over, unless it is said to be valid still. */
+    boolean outdatesWhatFollowed() {
+        return loops() || this == SCRAP;
+    }
+
     /** True if operations are done over. */
     boolean loops() {
         return this == REWORK || this == REPAIR || this == RETURN;

@@ -150,7 +150,8 @@ class Nonconformance {
         beyondLimit = proposal.beyondLimit();
         hours = proposal.hours();
         materialCost = proposal.materialCost();
-        stillValid = proposal.decision().loops() && !proposal.stillValid().isEmpty()
+        stillValid = proposal.decision().outdatesWhatFollowed()
+                        && !proposal.stillValid().isEmpty()
                 ? proposal.stillValid().stream().sorted().map(String::valueOf).collect(Collectors.joining(","))
                 : null;
         state = NonconformanceState.PROPOSED;

@@ -82,7 +82,10 @@ class NonconformanceApi {
             @Schema(description = "in the shop's currency") @Nullable
             BigDecimal materialCost,
 
-            @Schema(description = "rework, repair, return: ids of operations done since that stay valid") @Nullable
+            @Schema(
+                    description =
+                            "rework, repair, return, scrap of a part: ids of operations done since that stay valid")
+            @Nullable
             Set<Long> stillValid) {
 
         Proposal proposal() {

@@ -69,16 +69,23 @@ final class ProposalCheck {
         requireCost("materialCost", what, p.materialCost(), MOST_COST);
     }
 
-    /** What is said to be valid still is something that was done after the fault was found. */
-    static void requireDoneSince(Proposal p, List<DoneSince.Done> since) {
+    /**
+     * What is said to be valid still is something that was done after the fault was found; of what is scrapped itself
+     * nothing is.
+     */
+    static void requireDoneSince(Nonconformance n, Proposal p, List<DoneSince.Done> since) {
+        boolean scrap = p.decision() == Decision.SCRAP;
         p.stillValid().stream()
-                .filter(id -> since.stream().noneMatch(done -> done.operationId() == id))
+                .filter(id -> since.stream()
+                        .noneMatch(done -> done.operationId() == id
+                                && !(scrap && done.part().equals(n.part()))))
                 .findFirst()
                 .ifPresent(id -> {
                     throw Refusal.input(
                             "stillValid",
                             "The decision was not put forward.",
-                            "Operation number " + id + " is not among those done since it was found.",
+                            "Operation number " + id + " is not among those done since it was found"
+                                    + (scrap ? ", or is one of what is scrapped." : "."),
                             "Open the sheet again and tick what stays valid.");
                 });
     }

@@ -96,19 +96,26 @@ public class Rework {
                 .filter(o -> o.position() <= until.position() || since.contains(o))
                 .toList();
         boolean put = putIn(act, traveller, all, span, since, loop);
-        Optional<Traveller> whole = doneSince.whole(traveller);
-        if (whole.isPresent()) {
-            List<Operation> ofWhole =
-                    operations.findByTravellerIdOrderByPosition(whole.get().id());
-            List<Operation> joined = doneSince.sinceJoined(ofWhole);
-            if (!joined.isEmpty()) {
-                whole.get().requireOpen("reworked");
-                put |= putIn(act, whole.get(), ofWhole, joined, joined, loop);
-            }
-        }
+        put |= againSinceJoined(act, traveller, loop);
         if (!put) {
             log.event(traveller.chain(), "loop put in before", Map.of("from", from.id(), "source", loop.source()));
         }
+    }
+
+    /** The same for the frame that a part was joined into. */
+    private boolean againSinceJoined(Act act, Traveller part, Loop loop) {
+        Optional<Traveller> whole = doneSince.whole(part);
+        if (whole.isEmpty()) {
+            return false;
+        }
+        List<Operation> ofWhole =
+                operations.findByTravellerIdOrderByPosition(whole.get().id());
+        List<Operation> joined = doneSince.sinceJoined(ofWhole);
+        if (joined.isEmpty()) {
+            return false;
+        }
+        whole.get().requireOpen("reworked");
+        return putIn(act, whole.get(), ofWhole, joined, joined, loop);
     }
 
     /** What waits is done anyway, and what is still valid stays; both keep their place in the order of the route. */
@@ -237,9 +244,15 @@ public class Rework {
                         .anyMatch(Step::irreversible);
     }
 
-    /** Scraps a frame or a part, inside an act that is open. */
+    /**
+     * Scraps a frame or a part, inside an act that is open. What was done to the frame with the part in it is no
+     * evidence for the part that is made in its place: it is done over, unless it is said to be valid still.
+     *
+     * @param beyondLimit true if QA lead and owner agreed to more loops than the route allows
+     * @param stillValid operations done since the frame was joined that are said to be valid with another part too
+     */
     @Transactional(propagation = Propagation.MANDATORY)
-    public void scrap(Act act, long travellerId, String source) {
+    public void scrap(Act act, long travellerId, String source, boolean beyondLimit, Set<Long> stillValid) {
         Traveller traveller = travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller"));
         if (traveller.state() == TravellerState.SCRAPPED) {
             return;
@@ -248,10 +261,9 @@ public class Rework {
         travellers.findByParentIdOrderById(travellerId).stream()
                 .filter(child -> child.state().open())
                 .forEach(child -> child.scrap(source));
-        if (!traveller.frame()) {
-            progress.tellOrder(act, traveller);
-        }
+        progress.tellOrder(act, traveller);
         log.event(traveller.chain(), "scrapped", Map.of("part", traveller.part(), "source", source));
+        againSinceJoined(act, traveller, new Loop("", 0, source, beyondLimit, stillValid));
     }
 
     /** Makes a scrapped part anew, on the route it was released with. By the QA lead. */

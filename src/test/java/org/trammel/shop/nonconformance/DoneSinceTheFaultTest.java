@@ -16,6 +16,7 @@ import org.trammel.shop.people.Signed;
 import org.trammel.shop.travellers.DoneSince;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.Rework;
 
 /** A fault found at an earlier operation: what was done since is done over, or said to be valid still. */
 class DoneSinceTheFaultTest extends AtTheDesk {
@@ -25,6 +26,9 @@ class DoneSinceTheFaultTest extends AtTheDesk {
 
     @Autowired
     private Crew crew;
+
+    @Autowired
+    private Rework rework;
 
     @Test
     void whatWasDoneAfterTheFaultIsDoneOverUnlessItIsSaidToBeValidStill() throws Exception {
@@ -100,6 +104,63 @@ class DoneSinceTheFaultTest extends AtTheDesk {
         deciding.propose(shop.act(qa), of(frame), rework("070", Set.of()));
         assertThat(strip(frame)).extracting(AtTheDesk::called).containsExactly("005", "170", "170 loop 1", "180");
         assertThat(shop.sheet(frame).inTheWay()).isNotEmpty();
+    }
+
+    @Test
+    void aFrameIsDoneOverFromTheJoinOnOnceAPartOfItIsScrappedAndMadeAnew() {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("005").step("draw").sheet(),
+                        SmallRoute.op("170").step("join").joins().sheet(),
+                        SmallRoute.op("180").plain("180-1", "0.3").sheet(),
+                        SmallRoute.op("190").step("torque").sheet(),
+                        SmallRoute.op("200").step("pack").sheet())
+                .child("SA", SmallRoute.of(SmallRoute.op("070").step("weld").sheet()))
+                .sheet());
+        long part = travellers.inForce(frame.serial(), "SA").travellerId();
+        long welded = travellers.sheet(part).at().line().operationId();
+        weld(part);
+        shop.tickAll(frame, worker);
+        shop.tickAll(frame, worker);
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
+        long torqued = shop.at(frame).line().operationId();
+        shop.tickAll(frame, worker);
+        opening.byHand(shop.act(worker), part, welded, null, null, "crack beside the weld");
+        assertThat(refusal(() -> deciding.propose(shop.act(qa), of(frame), scrap(Set.of(welded))))
+                        .field())
+                .isEqualTo("stillValid");
+        deciding.propose(shop.act(qa), of(frame), scrap(Set.of(torqued)));
+        assertThat(strip(frame))
+                .extracting(AtTheDesk::called, FrameSheet.OperationLine::state)
+                .containsExactly(
+                        tuple("005", OperationState.DONE),
+                        tuple("170", OperationState.REPEATED),
+                        tuple("180", OperationState.REPEATED),
+                        tuple("170 loop 1", OperationState.WAITING),
+                        tuple("180 loop 1", OperationState.WAITING),
+                        tuple("190", OperationState.DONE),
+                        tuple("200", OperationState.WAITING));
+        assertThat(deciding.byId(of(frame)).stillValid()).containsExactly(torqued);
+        assertThat(refusal(() -> shop.tickAll(frame, worker)).why())
+                .contains("SA")
+                .contains("scrapped");
+        long fresh = rework.makeAnew(shop.act(qa), part);
+        assertThat(refusal(() -> shop.tickAll(frame, worker)).why()).contains("SA");
+        weld(fresh);
+        shop.tickAll(frame, worker);
+        assertThat(called(shop.at(frame).line())).isEqualTo("180 loop 1");
+    }
+
+    private void weld(long part) {
+        bench.tick(
+                shop.act(worker),
+                List.of(travellers.sheet(part).at().steps().get(0).stepId()),
+                null,
+                null);
+    }
+
+    private static Proposal scrap(Set<Long> stillValid) {
+        return new Proposal(
+                Decision.SCRAP, "past mending", null, null, null, false, null, false, null, null, stillValid);
     }
 
     private static Proposal rework(String from, Set<Long> stillValid) {

@@ -19,6 +19,8 @@ import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.orders.OrderState;
+import org.trammel.shop.orders.Orders;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -156,6 +158,19 @@ class WhatFollowsTest extends AtTheDesk {
         assertThat(deciding.propose(shop.act(qa), rest, complete(Decision.SCRAP, null)))
                 .isTrue();
         assertThat(shop.sheet(frame).holds()).isEmpty();
+    }
+
+    @Test
+    void theOrderOfAFinishedFrameThatIsScrappedIsNotReadyToShip() {
+        WholeShop.Frame frame = shop.frame(
+                SmallRoute.of(SmallRoute.op("030").step("saw").sheet()).sheet());
+        long sawn = shop.at(frame).line().operationId();
+        shop.tickAll(frame, worker);
+        Orders orders = beans.getBean(Orders.class);
+        assertThat(orders.byId(frame.orderId()).state()).isEqualTo(OrderState.READY_TO_SHIP);
+        opening.byHand(shop.act(worker), frame.travellerId(), sawn, null, null, "dropped while it was packed");
+        deciding.propose(shop.act(qa), of(frame), complete(Decision.SCRAP, null));
+        assertThat(orders.byId(frame.orderId()).state()).isEqualTo(OrderState.IN_WORK);
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.trammel.shop.floor.SmallRoute.op;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -41,7 +42,7 @@ class PartAnewTest extends AtTheBench {
         Act scrapping = floor.act(qa);
         transaction.executeWithoutResult(t -> {
             log.opens(scrapping, "scrap", "traveller:" + arm.travellerId(), Chains.frame(frame.serial()));
-            rework.scrap(scrapping, arm.travellerId(), "NC-0001");
+            rework.scrap(scrapping, arm.travellerId(), "NC-0001", false, Set.of());
         });
         List<Long> join = List.of(floor.at(frame).steps().get(0).stepId());
         refused(() -> bench.tick(floor.act(worker), join, null, null), "SA", "scrapped");
