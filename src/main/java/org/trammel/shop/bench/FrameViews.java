@@ -71,7 +71,7 @@ class FrameViews {
         return new FrameView(
                 sheet.head(),
                 at,
-                heading(at),
+                heading(sheet.head(), at),
                 line(at, current),
                 sheet.clocks().stream()
                         .filter(c -> concerns(c, at, now))
@@ -118,9 +118,14 @@ class FrameViews {
                                         .anyMatch(c -> clock.code().equals(c.coldSetClock())));
     }
 
-    private String heading(FrameSheet.@Nullable OperationSheetOfFrame at) {
+    private String heading(FrameSheet.Head head, FrameSheet.@Nullable OperationSheetOfFrame at) {
         if (at == null) {
-            return "All operations done";
+            return switch (head.state()) {
+                case WITHDRAWN -> "Withdrawn";
+                case SCRAPPED -> "Scrapped";
+                case SHIPPED -> "Shipped";
+                default -> "All operations done";
+            };
         }
         String station = at.line().station();
         return station.isEmpty() ? at.line().name() : formats.station(station);

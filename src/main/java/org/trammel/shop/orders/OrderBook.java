@@ -92,7 +92,7 @@ public class OrderBook {
             Act act, long orderId, LocalDate on, @Nullable BigDecimal percentile, String reason, boolean confirmed) {
         opening.open(act, OrderVerb.PROMISE, orderId).ifPresent(order -> {
             String why = TypedText.words("reason", "The reason", OrderVerb.PROMISE.undone(order.number()), reason);
-            terms.promise(act, order, on, percentile, why, confirmed);
+            terms.promise(act, OrderVerb.PROMISE.undone(order.number()), order, on, percentile, why, confirmed);
         });
         return orders.byId(orderId);
     }
@@ -101,7 +101,7 @@ public class OrderBook {
     public OrderSheet price(Act act, long orderId, BigDecimal amount, String reason, boolean confirmed) {
         opening.open(act, OrderVerb.PRICE, orderId).ifPresent(order -> {
             String why = TypedText.words("reason", "The reason", OrderVerb.PRICE.undone(order.number()), reason);
-            terms.price(act, order, amount, why, confirmed);
+            terms.price(act, OrderVerb.PRICE.undone(order.number()), order, amount, why, confirmed);
         });
         return orders.byId(orderId);
     }

@@ -91,10 +91,10 @@ public class OrderEntry {
             cameBack(act, deed, order, typed.returnedSerial());
         }
         if (typed.promised() != null) {
-            terms.promise(act, order, typed.promised(), typed.percentile(), "First promise", typed.confirmed());
+            terms.promise(act, deed, order, typed.promised(), typed.percentile(), "First promise", typed.confirmed());
         }
         if (typed.price() != null) {
-            terms.price(act, order, typed.price(), "First price", typed.confirmed());
+            terms.price(act, deed, order, typed.price(), "First price", typed.confirmed());
         }
         return order.sheet();
     }

@@ -31,14 +31,15 @@ class OrderTerms {
         this.settings = settings;
     }
 
+    /** @param deed what did not happen if it is refused */
     void promise(
             Act act,
+            String deed,
             ShopOrder order,
             LocalDate on,
             @Nullable BigDecimal typedPercentile,
             String reason,
             boolean confirmed) {
-        String deed = OrderVerb.PROMISE.undone(order.number());
         LocalDate today = settings.dayOf(act.at());
         if (on.isBefore(today)) {
             throw Refusal.input(
@@ -72,8 +73,8 @@ class OrderTerms {
                         Plain.number(percentile).toPlainString()));
     }
 
-    void price(Act act, ShopOrder order, BigDecimal amount, String reason, boolean confirmed) {
-        String deed = OrderVerb.PRICE.undone(order.number());
+    /** @param deed what did not happen if it is refused */
+    void price(Act act, String deed, ShopOrder order, BigDecimal amount, String reason, boolean confirmed) {
         int decimals = Math.max(0, settings.currency().getDefaultFractionDigits());
         if (amount.signum() < 0
                 || amount.compareTo(DEAREST) > 0

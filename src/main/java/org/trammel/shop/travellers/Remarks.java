@@ -12,6 +12,7 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Files;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.StoredFile;
 
 /** What is said and shown beside the work: notes, photographs, and calls for somebody to look. */
 @Service
@@ -59,6 +60,7 @@ public class Remarks {
             return;
         }
         crewed.worker(act.by(), "Leaving a note");
+        requireOf(travellerId, operationId, "The note was not kept.");
         String said = Bench.trimmed(words);
         if (said == null || said.length() > 4000) {
             throw Refusal.input(
@@ -69,6 +71,20 @@ public class Remarks {
         }
         Note note = notes.save(new Note(travellerId, operationId, said, act.by(), act.at()));
         log.event(places.get(0).chain(), "note left", Map.of("note", note.id(), "traveller", travellerId));
+    }
+
+    private void requireOf(@Nullable Long travellerId, @Nullable Long operationId, String deed) {
+        if (operationId != null
+                && operations
+                        .findById(operationId)
+                        .filter(o -> travellerId != null && o.travellerId() == travellerId)
+                        .isEmpty()) {
+            throw Refusal.input(
+                    "operation",
+                    deed,
+                    "The operation it names is not one of this frame's traveller.",
+                    "Open the frame again and write it there.");
+        }
     }
 
     /** A picture as it was sent: its bytes, the kind the sender says it is, and its name there. */
@@ -106,6 +122,13 @@ public class Remarks {
         Step step = steps.findById(stepId).orElseThrow(() -> Bench.noSuch("step"));
         Operation operation = operations.findById(step.operationId()).orElseThrow();
         String sha256 = kept.get();
+        if (files.find(sha256).filter(StoredFile::isImage).isEmpty()) {
+            throw Refusal.input(
+                    "file",
+                    "The photograph was not kept.",
+                    "What was sent is not a picture.",
+                    "Take a photograph, JPEG or PNG, and send that.");
+        }
         photos.save(new Photo(operation.travellerId(), operation.id(), stepId, sha256, act.by(), act.at()));
         log.event(places.get(0).chain(), "photograph added", Map.of("step", stepId, "sha256", sha256));
     }
@@ -114,11 +137,15 @@ public class Remarks {
     @Transactional
     public void call(Act act, @Nullable Long travellerId, @Nullable Long operationId, String words) {
         List<Locator.Place> places = travellerId == null ? List.of() : locator.ofTraveller(travellerId);
+        if (travellerId != null && places.isEmpty()) {
+            throw Bench.noSuch("traveller");
+        }
         String chain = places.isEmpty() ? Chains.SHOP : places.get(0).chain();
         if (!log.opens(act, "call", "traveller:" + travellerId, chain)) {
             return;
         }
         crewed.worker(act.by(), "Calling");
+        requireOf(travellerId, operationId, "Nobody was called.");
         ShopCall call = calls.save(new ShopCall(
                 travellerId, operationId, Bench.required(words, "words", "Nobody was called."), act.by(), act.at()));
         log.event(chain, "called", Map.of("call", call.id()));

@@ -22,6 +22,7 @@ import org.springframework.web.HttpRequestMethodNotSupportedException;
 import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
+import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.multipart.support.MissingServletRequestPartException;
 import org.springframework.web.servlet.NoHandlerFoundException;
 import org.springframework.web.servlet.resource.NoResourceFoundException;
@@ -98,6 +99,9 @@ class Translated {
                     ? argument.getName()
                     : String.valueOf(mismatch.getPropertyName());
             return new Answer(unreadable(name, why(name, mismatch.getValue(), failure)));
+        }
+        if (failure instanceof MultipartException && !(failure instanceof MaxUploadSizeExceededException)) {
+            return new Answer(unreadable("file", "No file came, or only a piece of one."), HttpStatus.BAD_REQUEST);
         }
         if (failure instanceof MaxUploadSizeExceededException) {
             return new Answer(
