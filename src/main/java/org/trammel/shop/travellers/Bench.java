@@ -32,6 +32,7 @@ public class Bench {
     private final PhotoRepository photos;
     private final Progress progress;
     private final Gate gate;
+    private final DoneSince doneSince;
     private final Crewed crewed;
     private final Settings settings;
     private final ActLog log;
@@ -49,6 +50,7 @@ public class Bench {
             PhotoRepository photos,
             Progress progress,
             Gate gate,
+            DoneSince doneSince,
             Crewed crewed,
             Settings settings,
             ActLog log,
@@ -64,6 +66,7 @@ public class Bench {
         this.photos = photos;
         this.progress = progress;
         this.gate = gate;
+        this.doneSince = doneSince;
         this.crewed = crewed;
         this.settings = settings;
         this.log = log;
@@ -272,7 +275,7 @@ public class Bench {
 
     /** Whether its gate is signed, or the frame has gone on past it. */
     boolean passed(Traveller traveller, Operation operation) {
-        return signed(operation) || begunAfter(traveller, operation);
+        return signed(operation) || doneSince.any(traveller, operation);
     }
 
     /** Whether somebody signed that it is done: at its gate, or when it was carried over from an older revision. */
@@ -280,13 +283,6 @@ public class Bench {
         return operation.carried()
                 || signatures.findByOperationIdOrderById(operation.id()).stream()
                         .anyMatch(operation::counts);
-    }
-
-    private boolean begunAfter(Traveller traveller, Operation operation) {
-        return operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
-                .anyMatch(o -> o.position() > operation.position()
-                        && o.state() != OperationState.WAITING
-                        && o.state() != OperationState.REPEATED);
     }
 
     /** Steps that want a qualification of their own, such as a penetrant test, are done again. */

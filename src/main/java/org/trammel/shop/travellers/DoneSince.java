@@ -56,6 +56,15 @@ public class DoneSince {
         return begun(all.stream().filter(o -> o.position() > until.position()).toList());
     }
 
+    /** Whether anything was begun after an operation, in its piece or in the frame the piece was joined into. */
+    boolean any(Traveller traveller, Operation operation) {
+        return !inPiece(operations.findByTravellerIdOrderByPosition(traveller.id()), operation)
+                        .isEmpty()
+                || whole(traveller).stream()
+                        .anyMatch(whole -> !sinceJoined(operations.findByTravellerIdOrderByPosition(whole.id()))
+                                .isEmpty());
+    }
+
     /** The frame a part belongs to. */
     Optional<Traveller> whole(Traveller traveller) {
         return Optional.ofNullable(traveller.parentId()).flatMap(travellers::findById);

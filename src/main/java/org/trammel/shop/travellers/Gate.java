@@ -52,14 +52,22 @@ class Gate {
         List<Refusal> found = new ArrayList<>(earlier(traveller, operation));
         found.addAll(held(traveller, operation, "begin", open));
         found.addAll(clocked(traveller, operation, now, running));
-        if (operation.joins()) {
+        return found;
+    }
+
+    /**
+     * The first operation before this one that is not done, or was opened again since; and, from the one on that joins
+     * the frame, every part that is not finished.
+     */
+    List<Refusal> earlier(Traveller traveller, Operation operation) {
+        List<Refusal> found = new ArrayList<>(earlierInPiece(traveller, operation));
+        if (operation.sinceJoin()) {
             found.addAll(unjoined(traveller, operation));
         }
         return found;
     }
 
-    /** The first operation before this one that is not done, or was opened again since. */
-    List<Refusal> earlier(Traveller traveller, Operation operation) {
+    private List<Refusal> earlierInPiece(Traveller traveller, Operation operation) {
         if (traveller.currentOperationId() != null && traveller.currentOperationId() == operation.id()) {
             return List.of();
         }
@@ -67,8 +75,7 @@ class Gate {
                 .filter(o -> o.position() < operation.position() && !o.state().past())
                 .limit(1)
                 .map(o -> Refusal.state(
-                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot "
-                                + (operation.state() == OperationState.WAITING ? "begin." : "go on."),
+                        cannotGoOn(traveller, operation),
                         "Operation " + o.called() + ", " + o.name() + ", comes first and is "
                                 + o.state().word() + ".",
                         "Finish " + o.called() + ", then come back to " + operation.called() + "."))
@@ -153,11 +160,16 @@ class Gate {
         return travellers.partsInForce(traveller.id()).stream()
                 .filter(child -> child.state() != TravellerState.FINISHED)
                 .map(child -> Refusal.state(
-                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",
+                        cannotGoOn(traveller, operation),
                         "Its part " + child.mark() + " is " + child.state().word()
                                 + (child.currentCode() == null ? "." : ", at operation " + child.currentCode() + "."),
-                        "Finish the part first; the frame is joined when all its parts are ready."))
+                        "Finish the part first; the frame is joined, and goes on, when all its parts are ready."))
                 .toList();
+    }
+
+    private static String cannotGoOn(Traveller traveller, Operation operation) {
+        return "Operation " + operation.called() + " of " + traveller.mark() + " cannot "
+                + (operation.state() == OperationState.WAITING ? "begin." : "go on.");
     }
 
     private static String spoken(long minutes) {

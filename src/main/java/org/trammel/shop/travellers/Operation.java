@@ -54,6 +54,10 @@ class Operation {
     private boolean irreversible;
     private boolean joins;
 
+    /** It joins the parts of the frame, or comes after the one that does. */
+    @Column(name = "since_join")
+    private boolean sinceJoin;
+
     @Column(name = "repeat_limit")
     private @Nullable Integer repeatLimit;
 
@@ -90,7 +94,7 @@ class Operation {
 
     protected Operation() {}
 
-    Operation(long travellerId, int position, OperationSheet sheet) {
+    Operation(long travellerId, int position, OperationSheet sheet, boolean sinceJoin) {
         this.travellerId = travellerId;
         this.position = position;
         this.code = sheet.code();
@@ -103,6 +107,7 @@ class Operation {
         this.outside = sheet.outside();
         this.irreversible = sheet.irreversible();
         this.joins = sheet.joins();
+        this.sinceJoin = sinceJoin;
         this.repeatLimit = sheet.repeatLimit();
         this.caution = sheet.caution();
         this.state = OperationState.WAITING;
@@ -128,6 +133,7 @@ class Operation {
         copy.outside = outside;
         copy.irreversible = irreversible;
         copy.joins = joins;
+        copy.sinceJoin = sinceJoin;
         copy.repeatLimit = repeatLimit;
         copy.caution = caution;
         copy.loop = loop;
@@ -299,6 +305,10 @@ class Operation {
 
     boolean joins() {
         return joins;
+    }
+
+    boolean sinceJoin() {
+        return sinceJoin;
     }
 
     @Nullable

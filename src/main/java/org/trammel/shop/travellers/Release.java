@@ -194,10 +194,12 @@ public class Release {
         Traveller traveller = travellers.save(
                 new Traveller(origin, new Traveller.Frozen(route.revisionId(), route.metal(), route.kind()), act.at()));
         int position = 0;
+        boolean sinceJoin = false;
         Operation first = null;
         for (OperationSheet sheet : route.operations()) {
             position += Operation.SPACING;
-            Operation operation = operations.save(new Operation(traveller.id(), position, sheet));
+            sinceJoin |= sheet.joins();
+            Operation operation = operations.save(new Operation(traveller.id(), position, sheet, sinceJoin));
             first = first == null ? operation : first;
             freezeContent(sheet, operation, prefix, nominals);
         }

@@ -140,9 +140,12 @@ public class Travellers {
     }
 
     private List<Refusal> inTheWay(Traveller traveller, Operation at, List<Hold> open, List<FrameClock> running) {
-        return at.state() == OperationState.WAITING
-                ? gate.beginning(traveller, at, clock.instant(), open, running)
-                : gate.held(traveller, at, "pass", open);
+        if (at.state() == OperationState.WAITING) {
+            return gate.beginning(traveller, at, clock.instant(), open, running);
+        }
+        List<Refusal> found = new ArrayList<>(gate.earlier(traveller, at));
+        found.addAll(gate.held(traveller, at, "pass", open));
+        return found;
     }
 
     private static List<Long> family(Traveller traveller) {

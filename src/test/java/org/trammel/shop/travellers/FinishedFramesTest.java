@@ -3,7 +3,9 @@ package org.trammel.shop.travellers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.trammel.shop.floor.SmallRoute.op;
 
+import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -12,9 +14,11 @@ import org.springframework.context.ApplicationContext;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.routes.Signer;
 
 /** What happens to a frame, its parts and its order once every operation is done. */
 @ShopTest
@@ -34,6 +38,12 @@ class FinishedFramesTest {
 
     @Autowired
     private Orders orders;
+
+    @Autowired
+    private Signing signing;
+
+    @Autowired
+    private Readings readings;
 
     private WholeShop shop;
     private long worker;
@@ -83,6 +93,58 @@ class FinishedFramesTest {
                 .containsOnly(TravellerState.SHIPPED);
         assertThat(travellers.inShop()).extracting(FrameSheet.Head::serial).doesNotContain(frame.serial());
         AtTheBench.refused(() -> bench.untick(shop.act(qa), step(front, "150"), "thin at the head tube"), "is shipped");
+    }
+
+    @Test
+    void aJoinedFrameGoesOnOnlyWhileEveryPartOfItIsFinished() {
+        var frame = shop.frame(SmallRoute.of(
+                        op("170").joins().step("join").sheet(),
+                        op("180")
+                                .step("assemble")
+                                .step("torque")
+                                .hold(Signer.SECOND)
+                                .sheet(),
+                        op("190").step("pack").sheet())
+                .child(
+                        "FT",
+                        SmallRoute.of(
+                                op("160").plain("160-1", "0.3").step("wipe").sheet()))
+                .sheet());
+        long part = travellers.inForce(frame.serial(), "FT").travellerId();
+        String gauge = shop.gauge("CALLIPER", "mm", null, LocalDate.of(2027, 1, 1));
+        long reading = shop.read(
+                        worker,
+                        travellers.sheet(part).at().characteristics().get(0).characteristicId(),
+                        gauge,
+                        "0.1")
+                .readingId();
+        long wiped = step(part, "160");
+        bench.tick(shop.act(worker), List.of(wiped), null, null);
+        shop.tickAll(frame, worker);
+        AtTheBench.refused(() -> bench.untick(shop.act(worker), wiped, "wiped the wrong one"), "later operation");
+        AtTheBench.refused(() -> correct(worker, reading, gauge), "later operation");
+        long assembled = shop.at(frame).line().operationId();
+        List<FrameSheet.StepLine> steps = shop.at(frame).steps();
+        bench.tick(shop.act(worker), List.of(steps.get(0).stepId()), null, null);
+        bench.untick(shop.act(qa), wiped, "wiped the wrong one");
+        List<Long> torque = List.of(steps.get(1).stepId());
+        AtTheBench.refused(() -> bench.tick(shop.act(worker), torque, null, null), "FT", "160");
+        assertThat(shop.sheet(frame).inTheWay())
+                .anySatisfy(r -> assertThat(r.why()).contains("FT"));
+        bench.tick(shop.act(worker), List.of(wiped), null, null);
+        bench.tick(shop.act(worker), torque, null, null);
+        correct(qa, reading, gauge);
+        AtTheBench.refused(() -> signing.sign(shop.act(qa), assembled, qa, Signer.SECOND), "FT", "160");
+        assertThat(shop.sheet(frame).inTheWay())
+                .anySatisfy(r -> assertThat(r.why()).contains("FT"));
+    }
+
+    private void correct(long by, long reading, String gauge) {
+        readings.correct(
+                shop.act(by),
+                reading,
+                new Readings.Input(List.of(new BigDecimal("0.5")), gauge, null, true),
+                "read the wrong line");
     }
 
     private long step(long travellerId, String code) {

@@ -58,7 +58,8 @@ class OperationStatesTest {
                         null,
                         "",
                         List.of(),
-                        List.of()));
+                        List.of()),
+                false);
     }
 
     /** An operation brought to a state by its own verbs. */
