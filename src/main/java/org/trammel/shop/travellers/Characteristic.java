@@ -194,6 +194,15 @@ class Characteristic {
         return state == CharacteristicState.CONCESSION && concessionUntil != null && concessionUntil.isBefore(day);
     }
 
+    /** What is answered where its concession, which ended, would be needed. */
+    Refusal concessionEnded(String what) {
+        return Refusal.state(
+                what,
+                "The concession " + nonconformance + " for " + code + ", " + name + ", ended on " + concessionUntil
+                        + ".",
+                "Open a nonconformance for the characteristic; QA lead and owner decide anew.");
+    }
+
     /** Kept, by a signed concession, although a newer revision asks for something else. */
     void keepByConcession(String source) {
         state = CharacteristicState.CONCESSION;

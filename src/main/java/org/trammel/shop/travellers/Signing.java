@@ -107,11 +107,7 @@ public class Signing {
                 .filter(c -> c.concessionOver(day))
                 .findFirst()
                 .ifPresent(c -> {
-                    throw Refusal.state(
-                            deed + " is not done.",
-                            "The concession " + c.nonconformance() + " for " + c.code() + ", " + c.name()
-                                    + ", ended on " + c.concessionUntil() + ".",
-                            "Open a nonconformance for the characteristic; QA lead and owner decide anew.");
+                    throw c.concessionEnded(deed + " is not done.");
                 });
     }
 

@@ -2,6 +2,7 @@ package org.trammel.shop.travellers;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -16,6 +17,7 @@ import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
 
 /** Reads travellers: one frame in full, and the lists of what stands where. Changes nothing. */
 @Service
@@ -33,6 +35,7 @@ public class Travellers {
     private final ShopCallRepository calls;
     private final Gate gate;
     private final Crew crew;
+    private final Settings settings;
     private final Clock clock;
 
     Travellers(
@@ -47,6 +50,7 @@ public class Travellers {
             ShopCallRepository calls,
             Gate gate,
             Crew crew,
+            Settings settings,
             Clock clock) {
         this.travellers = travellers;
         this.operations = operations;
@@ -59,6 +63,7 @@ public class Travellers {
         this.calls = calls;
         this.gate = gate;
         this.crew = crew;
+        this.settings = settings;
         this.clock = clock;
     }
 
@@ -122,12 +127,14 @@ public class Travellers {
                 .findFirst()
                 .orElse(null);
         Map<Long, String> names = names();
+        List<Characteristic> read = at == null ? List.of() : characteristics.findByOperationIdOrderByPosition(at.id());
+        FrameSheet.OperationSheetOfFrame atHand = at == null ? null : operation(at, names, read);
         List<Hold> open = holds.openOn(traveller.serial());
         List<FrameClock> running = clocks.findByTravellerIdOrderById(traveller.id());
         return new FrameSheet(
                 FrameSheet.Head.of(traveller),
                 all.stream().map(FrameSheet.OperationLine::of).toList(),
-                at == null ? null : operation(at, names),
+                atHand,
                 open.stream()
                         .filter(h -> h.scope() != HoldScope.PART || h.covers(traveller, null))
                         .map(h -> line(h, names))
@@ -136,15 +143,38 @@ public class Travellers {
                 notes.findByTravellerIdInOrderById(family(traveller)).stream()
                         .map(n -> new FrameSheet.NoteLine(n.words(), name(names, n.personId()), n.at()))
                         .toList(),
-                at == null ? List.of() : inTheWay(traveller, at, open, running));
+                at == null
+                        ? List.of()
+                        : inTheWay(
+                                traveller,
+                                at,
+                                open,
+                                running,
+                                read,
+                                atHand.steps().stream().allMatch(FrameSheet.StepLine::ticked)));
     }
 
-    private List<Refusal> inTheWay(Traveller traveller, Operation at, List<Hold> open, List<FrameClock> running) {
+    /** A concession that ended stops only what would pass by it: while a step is left to tick, the work goes on. */
+    private List<Refusal> inTheWay(
+            Traveller traveller,
+            Operation at,
+            List<Hold> open,
+            List<FrameClock> running,
+            List<Characteristic> read,
+            boolean ticked) {
         if (at.state() == OperationState.WAITING) {
             return gate.beginning(traveller, at, clock.instant(), open, running);
         }
         List<Refusal> found = new ArrayList<>(gate.earlier(traveller, at));
         found.addAll(gate.held(traveller, at, "pass", open));
+        if (ticked) {
+            LocalDate day = settings.dayOf(clock.instant());
+            read.stream()
+                    .filter(c -> c.concessionOver(day))
+                    .map(c ->
+                            c.concessionEnded("Operation " + at.called() + " of " + traveller.mark() + " cannot pass."))
+                    .forEach(found::add);
+        }
         return found;
     }
 
@@ -154,16 +184,18 @@ public class Travellers {
 
     /** One operation in full: its steps, characteristics and, once the work is done, signatures. */
     public FrameSheet.OperationSheetOfFrame operation(long operationId) {
-        return operation(operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation")), names());
+        Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        return operation(o, names(), characteristics.findByOperationIdOrderByPosition(o.id()));
     }
 
-    private FrameSheet.OperationSheetOfFrame operation(Operation o, Map<Long, String> names) {
+    private FrameSheet.OperationSheetOfFrame operation(
+            Operation o, Map<Long, String> names, List<Characteristic> read) {
         boolean mayBeSigned = o.state() == OperationState.AT_POINT || o.state().past();
         return operation(
                 o,
                 names,
                 steps.findByOperationIdOrderByPosition(o.id()),
-                characteristics.findByOperationIdOrderByPosition(o.id()),
+                read,
                 mayBeSigned ? signatures.findByOperationIdOrderById(o.id()) : List.of());
     }
 

@@ -1,15 +1,19 @@
 package org.trammel.shop.nonconformance;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Signed;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Signing;
@@ -19,6 +23,12 @@ class ConcessionEndsTest extends AtTheDesk {
 
     @Autowired
     private Signing signing;
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private Crew crew;
 
     @Test
     void aGateIsNotSignedWithAConcessionThatEndedBefore() {
@@ -34,6 +44,10 @@ class ConcessionEndsTest extends AtTheDesk {
         assertThat(refusal(() -> signing.sign(shop.act(second), operation, second, Signer.SECOND))
                         .why())
                 .contains("ended on 2026-03-18");
+        assertThat(shop.sheet(frame).inTheWay()).singleElement().satisfies(r -> {
+            assertThat(r.why()).contains("080-1").contains("ended on 2026-03-18");
+            assertThat(r.instead()).contains("Open a nonconformance");
+        });
         String anew = opening.byHand(
                 shop.act(qa), frame.travellerId(), operation, characteristic, null, "the concession ended");
         decide(Long.parseLong(anew.substring("NC-".length())), LocalDate.of(2026, 3, 19));
@@ -57,14 +71,21 @@ class ConcessionEndsTest extends AtTheDesk {
     }
 
     @Test
-    void workIsNotFinishedWithAConcessionThatEndedBefore() {
+    void workIsNotFinishedWithAConcessionThatEndedBeforeAndTheSheetSaysSo() throws Exception {
         WholeShop.Frame frame = found(SmallRoute.of(
                 SmallRoute.op("080").step("wipe").plain("080-1", "0.3").sheet(),
                 SmallRoute.op("200").step("pack").sheet()));
         decide(of(frame), LocalDate.of(2026, 3, 18));
         shop.clock().pass(Duration.ofDays(1));
+        assertThat(shop.sheet(frame).inTheWay()).isEmpty();
         shop.tickAll(frame, worker);
         assertThat(shop.at(frame).line().code()).isEqualTo("080");
+        assertThat(mvc.perform(get("/station/" + frame.serial()).with(Signed.on(crew.byId(worker))))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString())
+                .contains("ended on 2026-03-18")
+                .contains("Open a nonconformance for the characteristic");
     }
 
     private void decide(long id, LocalDate until) {
