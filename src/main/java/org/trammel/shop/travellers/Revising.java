@@ -35,6 +35,7 @@ public class Revising {
     private final FrameClockRepository clocks;
     private final HoldRepository holds;
     private final CarryOvers carries;
+    private final KeptByConcession keptByConcession;
     private final Release release;
     private final Progress progress;
     private final Orders orders;
@@ -49,6 +50,7 @@ public class Revising {
             FrameClockRepository clocks,
             HoldRepository holds,
             CarryOvers carries,
+            KeptByConcession keptByConcession,
             Release release,
             Progress progress,
             Orders orders,
@@ -61,6 +63,7 @@ public class Revising {
         this.clocks = clocks;
         this.holds = holds;
         this.carries = carries;
+        this.keptByConcession = keptByConcession;
         this.release = release;
         this.progress = progress;
         this.orders = orders;
@@ -134,7 +137,7 @@ public class Revising {
                     "Release the revision the ordinary way.");
         }
         requireAllSaid(old, said);
-        requireAgreed(said, agreed);
+        requireAgreed(act, said, agreed);
         requireNothingAway(old);
         List<Hold> onOperations = holds.openOn(serial);
         requireDecided(onOperations);
@@ -179,8 +182,12 @@ public class Revising {
         }
     }
 
-    private void requireAgreed(Map<Long, Said> said, @Nullable Agreed agreed) {
-        if (said.values().stream().noneMatch(one -> one.verdict() == Carry.CONCESSION)) {
+    private void requireAgreed(Act act, Map<Long, Said> said, @Nullable Agreed agreed) {
+        List<Long> kept = said.entrySet().stream()
+                .filter(one -> one.getValue().verdict() == Carry.CONCESSION)
+                .map(Map.Entry::getKey)
+                .toList();
+        if (kept.isEmpty()) {
             return;
         }
         if (agreed == null || agreed.customer().isBlank()) {
@@ -198,7 +205,7 @@ public class Revising {
                     "How the customer agreed is longer than 1000 characters.",
                     "Say it shorter.");
         }
-        crewed.holding(agreed.ownerId(), Role.OWNER, "Agreeing to keep something by concession");
+        keptByConcession.require(act.by(), agreed.ownerId(), kept);
     }
 
     private static void requireShort(Operation operation, String reason) {
