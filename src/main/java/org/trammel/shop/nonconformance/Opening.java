@@ -175,7 +175,8 @@ public class Opening {
                                 wanted == null ? null : wanted.code(),
                                 wanted == null ? null : wanted.readingId()),
                         fault,
-                        words.strip())
+                        words.strip(),
+                        "found at operation " + operation.code() + "; what was found stands on its sheet.")
                 .number();
     }
 
@@ -190,7 +191,12 @@ public class Opening {
         }
     }
 
-    private Nonconformance open(Act act, Nonconformance.Found found, String faultCode, String words) {
+    private void open(Act act, Nonconformance.Found found, String faultCode, String words) {
+        open(act, found, faultCode, words, words);
+    }
+
+    /** What people typed is kept once, where it can be erased: the hold says something else then. */
+    private Nonconformance open(Act act, Nonconformance.Found found, String faultCode, String words, String heldFor) {
         Nonconformance n = all.save(new Nonconformance(found, faultCode, act.by(), act.at()));
         wordings.keep(n, Wording.About.FOUND, words);
         holds.placeWithin(
@@ -200,7 +206,7 @@ public class Opening {
                         HoldScope.OPERATION,
                         found.operationId(),
                         HoldReason.NONCONFORMANCE,
-                        n.number() + ": " + words,
+                        n.number() + ": " + heldFor,
                         n.number(),
                         causers(n)));
         log.event(

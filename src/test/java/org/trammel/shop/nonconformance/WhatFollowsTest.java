@@ -236,6 +236,23 @@ class WhatFollowsTest extends AtTheDesk {
     }
 
     @Test
+    void whatWasTypedIsKeptOnceAndTheHoldNamesTheNonconformance() {
+        WholeShop.Frame frame = shop.frame(
+                SmallRoute.of(SmallRoute.op("030").step("saw").sheet()).sheet());
+        String typed = "Rider One dropped it. ".repeat(50).substring(0, 1000);
+        opening.byHand(
+                shop.act(worker), frame.travellerId(), shop.at(frame).line().operationId(), null, null, typed);
+        String number = deciding.byId(of(frame)).number();
+        assertThat(deciding.byId(of(frame)).words()).isEqualTo(typed.strip());
+        assertThat(jdbc.sql("select words from hold where serial = ?")
+                        .param(frame.serial())
+                        .query(String.class)
+                        .single())
+                .startsWith(number + ": found at operation 030")
+                .doesNotContain("Rider One");
+    }
+
+    @Test
     void oneIsOpenedByHandOnAnOpenFrameAtOneOfItsOwnOperations() {
         WholeShop.Frame frame = found();
         WholeShop.Frame other = found();
