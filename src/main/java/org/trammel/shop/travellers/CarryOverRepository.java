@@ -7,4 +7,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 interface CarryOverRepository extends JpaRepository<CarryOver, Long> {
 
     List<CarryOver> findByOldOperationIdInOrderById(Collection<Long> operationIds);
+
+    List<CarryOver> findByNewOperationIdIn(Collection<Long> operationIds);
 }

@@ -1,5 +1,6 @@
 package org.trammel.shop.travellers;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -14,30 +15,55 @@ class Doers {
     private final TickRepository ticks;
     private final SignatureRepository signatures;
     private final CharacteristicRepository characteristics;
+    private final CarryOverRepository carries;
     private final ObjectProvider<EvidenceGivers> givers;
 
     Doers(
             TickRepository ticks,
             SignatureRepository signatures,
             CharacteristicRepository characteristics,
+            CarryOverRepository carries,
             ObjectProvider<EvidenceGivers> givers) {
         this.ticks = ticks;
         this.signatures = signatures;
         this.characteristics = characteristics;
+        this.carries = carries;
         this.givers = givers;
+    }
+
+    /**
+     * The operation, and those of older revisions whose work was kept for it: whoever did that work did this. What was
+     * to be done again counts for nothing here.
+     */
+    private List<Long> kept(long operationId) {
+        List<Long> all = new ArrayList<>(List.of(operationId));
+        List<Long> newest = all;
+        while (!newest.isEmpty()) {
+            newest = carries.findByNewOperationIdIn(newest).stream()
+                    .filter(c -> c.verdict().keeps())
+                    .map(CarryOver::oldOperationId)
+                    .toList();
+            all.addAll(newest);
+        }
+        return all;
     }
 
     /** Whoever ticked or gave evidence. */
     Set<Long> of(long operationId) {
-        Set<Long> people = new HashSet<>(ticks.peopleAt(operationId));
-        givers.forEach(g -> people.addAll(g.peopleAt(operationId)));
+        return of(kept(operationId));
+    }
+
+    private Set<Long> of(List<Long> kept) {
+        Set<Long> people = new HashSet<>(ticks.peopleAt(kept));
+        givers.forEach(g -> kept.forEach(id -> people.addAll(g.peopleAt(id))));
         return people;
     }
 
     /** The same and whoever signed, also where the signature counts no more: none of them decides about it. */
     Set<Long> andSigners(long operationId) {
-        Set<Long> people = of(operationId);
-        people.addAll(signatures.peopleAt(operationId));
+        List<Long> kept = kept(operationId);
+        Set<Long> people = of(kept);
+        kept.forEach(id -> people.addAll(signatures.peopleAt(id)));
         return people;
     }
 
@@ -50,12 +76,13 @@ class Doers {
         if (as == Signer.WORKER || as == Signer.ALIGNER || as == Signer.HEAT_TREATER) {
             return Set.of();
         }
-        List<Long> worked = characteristics.findByOperationIdOrderByPosition(operationId).stream()
+        List<Long> kept = kept(operationId);
+        List<Long> worked = characteristics.findByOperationIdInOrderByOperationIdAscPositionAsc(kept).stream()
                 .filter(c -> !c.secondPerson())
                 .filter(c -> as != Signer.QA || !c.signers().equals(List.of(Signer.QA)))
                 .map(Characteristic::id)
                 .toList();
-        Set<Long> people = new HashSet<>(ticks.peopleAt(operationId));
+        Set<Long> people = new HashSet<>(ticks.peopleAt(kept));
         givers.forEach(g -> people.addAll(g.peopleOn(worked)));
         return people;
     }

@@ -16,6 +16,6 @@ interface TickRepository extends JpaRepository<Tick, Long> {
     Optional<Tick> findFirstByStepIdOrderByIdDesc(long stepId);
 
     /** Whoever ticked, also where it was taken back since; who took a tick back did none of the work by that. */
-    @Query("select distinct t.personId from Tick t where t.operationId = :operationId and t.untick = false")
-    Set<Long> peopleAt(long operationId);
+    @Query("select distinct t.personId from Tick t where t.operationId in :operationIds and t.untick = false")
+    Set<Long> peopleAt(Collection<Long> operationIds);
 }
