@@ -251,7 +251,8 @@ public class Evidence {
 
     /**
      * Takes a verdict. A verdict that is not conforming, or that takes back an earlier one, opens the gate's operation
-     * again; a conforming one may finish it.
+     * again; a conforming one may finish it. Whoever signed a point that is not passed yet did so for the reading before:
+     * its signatures are asked for anew.
      *
      * @param verdict what the newest valid reading says
      */
@@ -265,7 +266,9 @@ public class Evidence {
                 t.chain(),
                 "judged",
                 Map.of("characteristic", c.id(), "code", c.code(), "verdict", verdict.name(), "reading", readingId));
-        if (!verdict.settled() && (o.state() == OperationState.AT_POINT || o.state() == OperationState.DONE)) {
+        boolean done = o.state() == OperationState.AT_POINT || o.state() == OperationState.DONE;
+        boolean signedBefore = o.state() == OperationState.AT_POINT && bench.signed(o);
+        if (!verdict.settled() && done || signedBefore) {
             bench.reopen(act, t, o);
         }
         if (verdict == CharacteristicState.NOT_CONFORMING) {

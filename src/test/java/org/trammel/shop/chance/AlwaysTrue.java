@@ -54,29 +54,46 @@ final class AlwaysTrue {
                         + " join traveller t on t.id = o.traveller_id where t.serial = ?",
                 serial)) {
             long person = number(s, "person_id");
-            long at = places.get((UUID) s.get("act_id"));
             boolean mayNot = person == cast.apprentice || person == cast.auditor || person == cast.gone;
             boolean wrongRole = text(s, "signer").equals("QA") && !lead(person)
                     || text(s, "signer").equals("OWNER") && !owner(person);
-            boolean did = rows
-                            .of(
-                                    "select act_id, person_id from tick where operation_id = ? and not untick",
-                                    number(s, "operation_id"))
-                            .stream()
-                            .anyMatch(t -> number(t, "person_id") == person && places.get((UUID) t.get("act_id")) < at)
-                    || rows
-                            .of(
-                                    "select r.act_id, r.person_id from reading r join characteristic c"
-                                            + " on c.id = r.characteristic_id where r.operation_id = ?"
-                                            + " and not c.second_person",
-                                    number(s, "operation_id"))
-                            .stream()
-                            .anyMatch(r -> number(r, "person_id") == person && places.get((UUID) r.get("act_id")) < at);
+            long until = lastSignature(s, places);
+            boolean did = did(
+                            "select act_id from tick where operation_id = ? and person_id = ? and not untick",
+                            s,
+                            places,
+                            until)
+                    || did(
+                            "select r.act_id from reading r join characteristic c on c.id = r.characteristic_id"
+                                    + " where r.operation_id = ? and r.person_id = ? and not c.second_person",
+                            s,
+                            places,
+                            until);
             if (mayNot || wrongRole || did) {
                 found.add("operation " + s.get("code") + " was signed as " + s.get("signer") + " by " + person
                         + (did ? ", who did it" : ", who may not"));
             }
         }
+    }
+
+    /** Whoever signs does the work neither before nor until the gate is passed: up to the last signature that counts. */
+    private long lastSignature(Map<String, Object> signature, Map<UUID, Long> places) {
+        long mine = places.get((UUID) signature.get("act_id"));
+        Long none = numberOrNull(signature, "void_signature_id");
+        if (none != null && number(signature, "id") <= none) {
+            return mine;
+        }
+        return rows
+                .of("select act_id from signature where operation_id = ?", number(signature, "operation_id"))
+                .stream()
+                .mapToLong(other -> places.get((UUID) other.get("act_id")))
+                .max()
+                .orElse(mine);
+    }
+
+    private boolean did(String sql, Map<String, Object> signature, Map<UUID, Long> places, long until) {
+        return rows.of(sql, number(signature, "operation_id"), number(signature, "person_id")).stream()
+                .anyMatch(deed -> places.get((UUID) deed.get("act_id")) < until);
     }
 
     private void ticks(String serial, Map<UUID, Long> places, List<String> found) {

@@ -27,6 +27,7 @@ final class ChanceRoute {
                         op("190")
                                 .at(PLACE)
                                 .readBack("190-1", "0.3")
+                                .plain("190-2", "0.3")
                                 .step("brakes")
                                 .hold(Signer.QA, Signer.OWNER)
                                 .sheet(),

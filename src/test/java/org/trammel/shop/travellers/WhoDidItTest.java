@@ -135,6 +135,52 @@ class WhoDidItTest {
         assertThat(shop.at(newer).line().code()).isEqualTo("200");
     }
 
+    @Test
+    void aNewReadingAtAPointAsksForTheSignaturesAnew() {
+        WholeShop.Frame frame = measured();
+        long point = shop.at(frame).line().operationId();
+        signing.sign(shop.act(qa), point, qa, Signer.QA);
+        shop.read(first, characteristic(frame), calliper, "0.29");
+        assertThat(shop.at(frame).line().state()).isEqualTo(OperationState.AT_POINT);
+        signing.sign(shop.act(second), point, second, Signer.SECOND);
+        assertThat(shop.at(frame).line().code())
+                .as("the QA lead signed for another value")
+                .isEqualTo("120");
+        signing.sign(shop.act(qa), point, qa, Signer.QA);
+        assertThat(shop.at(frame).line().code()).isEqualTo("200");
+    }
+
+    @Test
+    void whoSignedAndThenReadDoesNotStandForBoth() {
+        WholeShop.Frame frame = measured();
+        long point = shop.at(frame).line().operationId();
+        signing.sign(shop.act(second), point, second, Signer.SECOND);
+        shop.read(second, characteristic(frame), calliper, "0.2");
+        signing.sign(shop.act(qa), point, qa, Signer.QA);
+        assertThat(shop.at(frame).line().code()).isEqualTo("120");
+        assertThat(refused(() -> signing.sign(shop.act(second), point, second, Signer.SECOND)))
+                .contains("ticked or measured");
+        signing.sign(shop.act(third), point, third, Signer.SECOND);
+        assertThat(shop.at(frame).line().code()).isEqualTo("200");
+    }
+
+    /** Measured by the first and at its point, which a second and the QA lead sign. */
+    private WholeShop.Frame measured() {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        op("120")
+                                .plain("120-1", "0.3")
+                                .hold(Signer.SECOND, Signer.QA)
+                                .sheet(),
+                        op("200").step("pack").sheet())
+                .sheet());
+        shop.read(first, characteristic(frame), calliper, "0.1");
+        return frame;
+    }
+
+    private long characteristic(WholeShop.Frame frame) {
+        return shop.at(frame).characteristics().get(0).characteristicId();
+    }
+
     private WholeShop.Frame superseded(WholeShop.Frame old, long route, int position) {
         return superseded(old, route, position, Carry.STILL_VALID);
     }
