@@ -271,7 +271,7 @@ public class Revising {
                 to.begin();
             }
         }
-        carryClocks(from, to);
+        carryClocks(from, to, said);
     }
 
     /** What was done and is no longer part of the route stays on record, with what was said of it. */
@@ -363,7 +363,13 @@ public class Revising {
         return a == null || b == null ? a == b : a.compareTo(b) == 0;
     }
 
-    private void carryClocks(Traveller from, Traveller to) {
+    /** A clock whose start is done anew, or is to be, starts anew with it. */
+    private void carryClocks(Traveller from, Traveller to, Map<Long, Said> said) {
+        Set<String> kept = operations.findByTravellerIdOrderByPosition(from.id()).stream()
+                .filter(o -> o.state() == OperationState.DONE
+                        && said.get(o.id()).verdict().keeps())
+                .map(Operation::code)
+                .collect(Collectors.toSet());
         Map<String, FrameClock> old = new HashMap<>();
         clocks.findByTravellerIdOrderById(from.id()).forEach(c -> old.put(c.code(), c));
         List<String> toDo = operations.findByTravellerIdOrderByPosition(to.id()).stream()
@@ -372,7 +378,7 @@ public class Revising {
                 .toList();
         for (FrameClock clock : clocks.findByTravellerIdOrderById(to.id())) {
             FrameClock was = old.get(clock.code());
-            if (was != null && was.state() != ClockState.PLANNED) {
+            if (was != null && was.state() != ClockState.PLANNED && kept.contains(was.startedBy())) {
                 clock.goOnFrom(was);
             }
             if (toDo.stream().anyMatch(clock::gates)) {

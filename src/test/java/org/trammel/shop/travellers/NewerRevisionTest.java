@@ -1,0 +1,97 @@
+package org.trammel.shop.travellers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.trammel.shop.floor.SmallRoute.op;
+
+import java.time.Duration;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.trammel.shop.ShopTest;
+import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Refusal;
+
+/** What a newer revision leaves alone, does anew, and is not released over. */
+@ShopTest
+class NewerRevisionTest {
+
+    @Autowired
+    private ApplicationContext beans;
+
+    @Autowired
+    private Revising revising;
+
+    @Autowired
+    private Travellers travellers;
+
+    private WholeShop shop;
+    private long worker;
+    private long qa;
+    private int position = 2;
+
+    @BeforeEach
+    void open() {
+        shop = new WholeShop(beans);
+        worker = shop.hire(Role.STATION_WORKER);
+        qa = shop.hire(Role.QA_LEAD);
+    }
+
+    @Test
+    void whatIsRepeatedStartsItsClockAnewAndWhatIsKeptDoesNot() {
+        long route = shop.route(SmallRoute.of(
+                        op("090").step("quench", "SOFT").sheet(),
+                        op("100").step("straighten").sheet(),
+                        op("110").step("age").sheet())
+                .window("SOFT", 60, "090", "100")
+                .sheet());
+        WholeShop.Frame repeated = shop.frame(route);
+        shop.tickAll(repeated, worker);
+        WholeShop.Frame kept = shop.frame(route);
+        shop.tickAll(kept, worker);
+        shop.clock().pass(Duration.ofHours(2));
+        supersede(repeated, route, Carry.REPEAT);
+        WholeShop.Frame anew = now(repeated);
+        assertThat(shop.sheet(anew).clocks())
+                .singleElement()
+                .satisfies(c -> assertThat(c.state()).isEqualTo(ClockState.PLANNED));
+        shop.tickAll(anew, worker);
+        shop.clock().pass(Duration.ofMinutes(59));
+        shop.tickAll(anew, worker);
+        assertThat(shop.at(anew).line().code()).isEqualTo("110");
+        supersede(kept, route, Carry.STILL_VALID);
+        assertThat(refusal(() -> shop.tickAll(now(kept), worker), "kept").why()).contains("closed at");
+    }
+
+    private void supersede(WholeShop.Frame frame, long route, Carry verdict) {
+        supersede(frame, shop.drawing(frame.designId(), position++, Map.of()), route, verdict);
+    }
+
+    private void supersede(WholeShop.Frame frame, long drawing, long route, Carry verdict) {
+        Map<Long, Revising.Said> said = revising.finished(frame.orderId()).stream()
+                .collect(Collectors.toMap(
+                        Revising.Finished::operationId, done -> new Revising.Said(verdict, "said in a test")));
+        revising.supersede(shop.act(qa), frame.orderId(), drawing, route, said, null);
+    }
+
+    /** The same frame under the revision in force. */
+    private WholeShop.Frame now(WholeShop.Frame old) {
+        return new WholeShop.Frame(
+                old.orderId(),
+                old.designId(),
+                old.number(),
+                travellers.inForce(old.serial(), "").travellerId(),
+                old.serial());
+    }
+
+    private static Refusal refusal(org.assertj.core.api.ThrowableAssert.ThrowingCallable deed, String what) {
+        Refusal refused = catchThrowableOfType(Refusal.class, deed);
+        assertThat(refused).as(what).isNotNull();
+        return refused;
+    }
+}
