@@ -2,6 +2,7 @@ package org.trammel.shop.travellers;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,8 @@ import org.trammel.shop.routes.Point;
 public class Revising {
 
     private static final int LONGEST_REASON = 900;
+    private static final Set<OperationState> BEGUN =
+            EnumSet.of(OperationState.IN_WORK, OperationState.STOPPED, OperationState.AT_POINT);
 
     private final TravellerRepository travellers;
     private final OperationRepository operations;
@@ -229,20 +232,34 @@ public class Revising {
         });
     }
 
-    /** What is away, or in an oven, cannot be begun anew by another traveller meanwhile. */
+    /** What is away, in an oven, or out of it and not signed, cannot be begun anew by another traveller meanwhile. */
     private void requireNothingAway(List<Traveller> old) {
         for (Traveller traveller : old) {
             for (Operation o : operations.findByTravellerIdOrderByPosition(traveller.id())) {
                 boolean away = o.state() == OperationState.AWAY;
-                if (away || o.irreversible() && o.state() == OperationState.IN_WORK) {
+                if (away || BEGUN.contains(o.state()) && cannotBeUndone(o)) {
                     throw Refusal.state(
                             "The newer revision was not released.",
-                            traveller.mark() + " is " + (away ? "away" : "in work") + " at operation " + o.called()
+                            traveller.mark() + " is "
+                                    + (o.state() == OperationState.AT_POINT
+                                            ? "not signed"
+                                            : o.state().word())
+                                    + " at operation " + o.called()
                                     + (away ? "." : ", which cannot be undone once begun."),
-                            away ? "Book it back first." : "Finish that operation first.");
+                            away
+                                    ? "Book it back first."
+                                    : o.state() == OperationState.AT_POINT
+                                            ? "Have it signed first."
+                                            : "Finish that operation first.");
                 }
             }
         }
+    }
+
+    private boolean cannotBeUndone(Operation operation) {
+        return operation.irreversible()
+                || steps.findByOperationIdOrderByPosition(operation.id()).stream()
+                        .anyMatch(step -> step.irreversible() && step.ticked());
     }
 
     private void carry(Act act, Traveller from, Traveller to, Map<Long, Said> said, @Nullable Agreed agreed) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.trammel.shop.floor.SmallRoute.op;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,6 +17,8 @@ import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Signer;
+import org.trammel.shop.routes.StepSheet;
 
 /** What a newer revision leaves alone, does anew, and is not released over. */
 @ShopTest
@@ -25,6 +28,12 @@ class NewerRevisionTest {
     private ApplicationContext beans;
 
     @Autowired
+    private Bench bench;
+
+    @Autowired
+    private Signing signing;
+
+    @Autowired
     private Revising revising;
 
     @Autowired
@@ -32,6 +41,7 @@ class NewerRevisionTest {
 
     private WholeShop shop;
     private long worker;
+    private long second;
     private long qa;
     private int position = 2;
 
@@ -39,6 +49,7 @@ class NewerRevisionTest {
     void open() {
         shop = new WholeShop(beans);
         worker = shop.hire(Role.STATION_WORKER);
+        second = shop.hire(Role.STATION_WORKER);
         qa = shop.hire(Role.QA_LEAD);
     }
 
@@ -66,6 +77,70 @@ class NewerRevisionTest {
         assertThat(shop.at(anew).line().code()).isEqualTo("110");
         supersede(kept, route, Carry.STILL_VALID);
         assertThat(refusal(() -> shop.tickAll(now(kept), worker), "kept").why()).contains("closed at");
+    }
+
+    @Test
+    void whatCannotBeUndoneIsSignedOrFinishedBeforeANewerRevision() {
+        long signed = shop.route(SmallRoute.of(
+                        op("090")
+                                .irreversible()
+                                .step("quench")
+                                .hold(Signer.SECOND)
+                                .sheet(),
+                        op("100").step("straighten").sheet())
+                .sheet());
+        WholeShop.Frame atPoint = shop.frame(signed);
+        shop.tickAll(atPoint, worker);
+        Refusal refused = refusal(() -> supersede(atPoint, signed, Carry.STILL_VALID), "at its point");
+        assertThat(refused.why()).contains("is not signed at operation 090");
+        assertThat(refused.instead()).contains("signed first");
+        signing.sign(shop.act(second), shop.at(atPoint).line().operationId(), second, Signer.SECOND);
+        supersede(atPoint, signed, Carry.STILL_VALID);
+        assertThat(shop.at(now(atPoint)).line().code()).isEqualTo("100");
+
+        long two = shop.route(SmallRoute.of(
+                        op("090").irreversible().step("quench").step("rinse").sheet(),
+                        op("100").step("straighten").sheet())
+                .sheet());
+        WholeShop.Frame stopped = shop.frame(two);
+        tickOne(stopped);
+        bench.stop(shop.act(worker), shop.at(stopped).line().operationId(), "no water");
+        assertThat(refusal(() -> supersede(stopped, two, Carry.STILL_VALID), "stopped")
+                        .why())
+                .contains("is stopped at operation 090");
+    }
+
+    @Test
+    void aStepThatCannotBeUndoneCountsOnceItIsTicked() {
+        long route = shop.route(SmallRoute.of(op("090")
+                        .step("hang up")
+                        .step(irreversible("quench"))
+                        .step("rinse")
+                        .sheet())
+                .sheet());
+        WholeShop.Frame quenched = shop.frame(route);
+        tickOne(quenched);
+        tickOne(quenched);
+        assertThat(refusal(() -> supersede(quenched, route, Carry.STILL_VALID), "quenched")
+                        .why())
+                .contains("is in work at operation 090")
+                .contains("cannot be undone");
+        WholeShop.Frame hung = shop.frame(route);
+        tickOne(hung);
+        supersede(hung, route, Carry.STILL_VALID);
+        assertThat(shop.sheet(hung).head().state()).isEqualTo(TravellerState.WITHDRAWN);
+    }
+
+    private void tickOne(WholeShop.Frame frame) {
+        FrameSheet.StepLine next = shop.at(frame).steps().stream()
+                .filter(step -> !step.ticked())
+                .findFirst()
+                .orElseThrow();
+        bench.tick(shop.act(worker), List.of(next.stepId()), null, null);
+    }
+
+    private static StepSheet irreversible(String text) {
+        return new StepSheet(text, "", false, true, null, null, null);
     }
 
     private void supersede(WholeShop.Frame frame, long route, Carry verdict) {
