@@ -1,6 +1,5 @@
 package org.trammel.shop.travellers;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -21,7 +20,6 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
-import org.trammel.shop.routes.Point;
 
 /** A newer design revision takes the place of the one in the shop: every finished operation gets a signed verdict. */
 @Service
@@ -323,7 +321,7 @@ public class Revising {
         characteristics.findByOperationIdOrderByPosition(old.id()).forEach(c -> before.put(c.code(), c));
         for (Characteristic c : characteristics.findByOperationIdOrderByPosition(fresh.id())) {
             Characteristic was = before.get(c.code());
-            boolean same = was != null && sameLimits(was, c);
+            boolean same = was != null && StillValid.same(was, c);
             if (!same && said.verdict() == Carry.STILL_VALID) {
                 throw Refusal.state(
                         "The newer revision was not released.",
@@ -351,33 +349,15 @@ public class Revising {
 
     /** Still valid keeps what was done; it does not stand for what nobody did. */
     private void requireNothingNew(Operation old, Operation fresh, List<Step> was, String letter) {
-        Optional<Step> added = steps.findByOperationIdOrderByPosition(fresh.id()).stream()
-                .filter(step ->
-                        was.stream().noneMatch(s -> s.ticked() && s.text().equals(step.text())))
-                .findFirst();
-        boolean gateAdded = fresh.point() == Point.HOLD && old.point() != Point.HOLD;
-        if (added.isPresent() || gateAdded) {
+        Optional<String> undone =
+                StillValid.undone(old, fresh, was, steps.findByOperationIdOrderByPosition(fresh.id()));
+        if (undone.isPresent()) {
             throw Refusal.state(
                     "The newer revision was not released.",
-                    "Operation " + old.called() + " cannot be still valid: "
-                            + added.map(step -> "the step " + step.text() + " was not done")
-                                    .orElse("its hold point was not signed")
-                            + " under revision " + letter + ".",
+                    "Operation " + old.called() + " cannot be still valid: " + undone.get() + " under revision "
+                            + letter + ".",
                     "Say repeat, or keep by concession.");
         }
-    }
-
-    private static boolean sameLimits(Characteristic a, Characteristic b) {
-        return a.rule() == b.rule()
-                && a.gaugeKind().equals(b.gaugeKind())
-                && (a.deciding() || !b.deciding())
-                && same(a.nominal(), b.nominal())
-                && same(a.lowerLimit(), b.lowerLimit())
-                && same(a.upperLimit(), b.upperLimit());
-    }
-
-    private static boolean same(@Nullable BigDecimal a, @Nullable BigDecimal b) {
-        return a == null || b == null ? a == b : a.compareTo(b) == 0;
     }
 
     /** A clock whose start is done anew, or is to be, starts anew with it. */

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.trammel.shop.floor.SmallRoute.op;
 
+import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -17,6 +20,9 @@ import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.CharacteristicSheet;
+import org.trammel.shop.routes.Reduction;
+import org.trammel.shop.routes.Rule;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.routes.StepSheet;
 
@@ -137,6 +143,103 @@ class NewerRevisionTest {
                 .findFirst()
                 .orElseThrow();
         bench.tick(shop.act(worker), List.of(next.stepId()), null, null);
+    }
+
+    @Test
+    void stillValidIsOnlyWhatIsAskedInTheSameWay() {
+        WholeShop.Frame frame = shop.frame(shop.route(
+                SmallRoute.of(over().sheet(), op("200").step("pack").sheet()).sheet()));
+        shop.tickAll(frame, worker);
+        String calliper = shop.gauge("CALLIPER", "mm", null, LocalDate.of(2027, 1, 1));
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), calliper, "0.1");
+        signing.sign(shop.act(second), shop.at(frame).line().operationId(), second, Signer.SECOND);
+        Map<String, CharacteristicSheet> otherwise = new LinkedHashMap<>();
+        otherwise.put("unit", read("cm", List.of("once"), Reduction.SINGLE, Signer.WORKER, ""));
+        otherwise.put("points", read("mm", List.of("left", "right"), Reduction.SINGLE, Signer.WORKER, ""));
+        otherwise.put("reduction", read("mm", List.of("once"), Reduction.MEAN, Signer.WORKER, ""));
+        otherwise.put("reader", read("mm", List.of("once"), Reduction.SINGLE, Signer.QA, ""));
+        for (String flag : List.of("sided", "read back", "second person", "triage")) {
+            otherwise.put(flag, read("mm", List.of("once"), Reduction.SINGLE, Signer.WORKER, flag));
+        }
+        long drawing = shop.drawing(frame.designId(), 2, Map.of());
+        otherwise.forEach((what, asked) -> assertThat(refused(
+                        frame,
+                        drawing,
+                        op("080").step("look over").hold(Signer.SECOND).characteristic(asked),
+                        what))
+                .contains("what is asked of 080-1"));
+        SmallRoute.Op plain = op("080").hold(Signer.SECOND).plain("080-1", "0.3");
+        assertThat(refused(frame, drawing, plain.photo("look over"), "photo")).contains("no photograph");
+        plain = op("080").hold(Signer.SECOND).plain("080-1", "0.3");
+        assertThat(refused(frame, drawing, plain.lot("look over", "TUBE"), "lot"))
+                .contains("no lot (TUBE)");
+        plain = op("080").hold(Signer.SECOND).plain("080-1", "0.3");
+        StepSheet qualified = new StepSheet("look over", "", false, false, null, null, "PENETRANT");
+        assertThat(refused(frame, drawing, plain.step(qualified), "step's qualification"))
+                .contains("PENETRANT");
+        assertThat(refused(frame, drawing, over().qualified("ALIGN"), "qualification"))
+                .contains("ALIGN");
+        assertThat(refused(frame, drawing, over().hold(Signer.SECOND, Signer.OWNER), "signer"))
+                .contains("not signed as " + Signer.OWNER.word());
+        supersede(
+                frame,
+                drawing,
+                shop.route(SmallRoute.of(over().sheet(), op("200").step("pack").sheet())
+                        .sheet()),
+                Carry.STILL_VALID);
+        assertThat(shop.at(now(frame)).line().code()).isEqualTo("200");
+    }
+
+    @Test
+    void aWitnessPointThatWasNotAskedForIsNotStillValid() {
+        WholeShop.Frame frame = shop.frame(shop.route(SmallRoute.of(
+                        op("080").step("look over").sheet(),
+                        op("200").step("pack").sheet())
+                .sheet()));
+        shop.tickAll(frame, worker);
+        long drawing = shop.drawing(frame.designId(), 2, Map.of());
+        assertThat(refused(frame, drawing, op("080").step("look over").witness(), "witness"))
+                .contains("witness point");
+    }
+
+    private static SmallRoute.Op over() {
+        return op("080").step("look over").hold(Signer.SECOND).plain("080-1", "0.3");
+    }
+
+    /** What the plain characteristic is, read otherwise. */
+    private static CharacteristicSheet read(
+            String unit, List<String> points, Reduction reduction, Signer reader, String flag) {
+        return new CharacteristicSheet(
+                "080-1",
+                "characteristic 080-1",
+                unit,
+                3,
+                false,
+                BigDecimal.ZERO,
+                new BigDecimal("-0.3"),
+                new BigDecimal("0.3"),
+                "CALLIPER",
+                points,
+                reduction,
+                Rule.PLAIN,
+                List.of(reader),
+                flag.equals("sided"),
+                flag.equals("read back"),
+                flag.equals("second person"),
+                true,
+                null,
+                0,
+                flag.equals("triage") ? new BigDecimal("2") : null,
+                null,
+                "test");
+    }
+
+    /** Why what was done at 080 is not still valid where the newer revision asks for that. */
+    private String refused(WholeShop.Frame frame, long drawing, SmallRoute.Op asked, String what) {
+        long route = shop.route(
+                SmallRoute.of(asked.sheet(), op("200").step("pack").sheet()).sheet());
+        return refusal(() -> supersede(frame, drawing, route, Carry.STILL_VALID), what)
+                .why();
     }
 
     private static StepSheet irreversible(String text) {
