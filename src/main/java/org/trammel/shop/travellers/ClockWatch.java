@@ -3,6 +3,7 @@ package org.trammel.shop.travellers;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.slf4j.Logger;
@@ -26,6 +27,7 @@ class ClockWatch {
     private static final Limit AT_ONCE = Limit.of(100);
 
     private final FrameClockRepository clocks;
+    private final Locator locator;
     private final TravellerRepository travellers;
     private final ShopCallRepository calls;
     private final ActLog log;
@@ -35,6 +37,7 @@ class ClockWatch {
 
     ClockWatch(
             FrameClockRepository clocks,
+            Locator locator,
             TravellerRepository travellers,
             ShopCallRepository calls,
             ActLog log,
@@ -42,6 +45,7 @@ class ClockWatch {
             TransactionTemplate transaction,
             ApplicationEventPublisher events) {
         this.clocks = clocks;
+        this.locator = locator;
         this.travellers = travellers;
         this.calls = calls;
         this.log = log;
@@ -65,8 +69,9 @@ class ClockWatch {
 
     private void notice(long clockId, long travellerId, Instant now) {
         Act act = new Act(UUID.randomUUID(), Act.SERVICE, null, now, null);
+        List<Locator.Place> places = locator.ofTraveller(travellerId);
+        log.opens(act, "clock ran out", "clock:" + clockId, Bench.chains(places));
         Traveller traveller = travellers.findById(travellerId).orElseThrow();
-        log.opens(act, "clock ran out", "clock:" + clockId, traveller.chain());
         FrameClock found = clocks.findById(clockId).orElseThrow();
         if (!found.closedAt(now) || found.state() != ClockState.RUNNING) {
             return;

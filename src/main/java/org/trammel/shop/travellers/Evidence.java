@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -353,17 +354,19 @@ public class Evidence {
                 .toList();
     }
 
-    /** Characteristics of the traveller's operation at hand that are not conforming and wait for a cold-set. */
+    /**
+     * Characteristics of the traveller that are not conforming and wait for a cold-set, also where an earlier operation
+     * was opened again and is at hand.
+     */
     @Transactional(readOnly = true)
     public List<Wanted> waitingForColdSet(long travellerId, String clockCode) {
         Traveller t = travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller"));
-        if (t.currentOperationId() == null) {
-            return List.of();
-        }
-        Operation o = operations.findById(t.currentOperationId()).orElseThrow();
-        return characteristics.findByOperationIdOrderByPosition(o.id()).stream()
+        Map<Long, Operation> open = operations.findByTravellerIdOrderByPosition(travellerId).stream()
+                .filter(o -> !o.state().past())
+                .collect(Collectors.toMap(Operation::id, o -> o));
+        return characteristics.findByOperationIdInOrderByOperationIdAscPositionAsc(open.keySet()).stream()
                 .filter(c -> c.state() == CharacteristicState.NOT_CONFORMING && clockCode.equals(c.coldSetClock()))
-                .map(c -> wanted(t, o, c))
+                .map(c -> wanted(t, open.get(c.operationId()), c))
                 .toList();
     }
 

@@ -21,6 +21,7 @@ import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Rule;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.routes.StepSheet;
+import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
@@ -38,6 +39,9 @@ class ColdSetTest extends AtTheTable {
 
     @Autowired
     private Travellers travellers;
+
+    @Autowired
+    private Bench bench;
 
     private long welder;
     private long aligner;
@@ -190,6 +194,26 @@ class ColdSetTest extends AtTheTable {
         assertThat(shop.sheet(frame).holds()).hasSize(1);
         assertThat(travellers.openCalls())
                 .anySatisfy(call -> assertThat(call.travellerId()).isEqualTo(frame.travellerId()));
+    }
+
+    @Test
+    void theWindowClosesOnWhatWaitsAlsoWhileAnEarlierOperationIsOpenAgain() {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("060").step("prepare").sheet(),
+                        SmallRoute.op("070").step("weld out").sheet(),
+                        SmallRoute.op("100").characteristic(settable("100-1")).sheet(),
+                        SmallRoute.op("110").irreversible().step("age").sheet())
+                .window("SET", 24 * 60, "070")
+                .sheet());
+        long prepared = shop.at(frame).steps().get(0).stepId();
+        shop.tickAll(frame, worker);
+        shop.tickAll(frame, worker);
+        read(aligner, frame, gauge, "0.80");
+        bench.untick(shop.act(qa), prepared, "not prepared");
+        assertThat(standsAt(frame)).isEqualTo("060");
+        shop.clock().pass(Duration.ofHours(25));
+        shop.lookAtClocks();
+        assertThat(nonconformances(frame)).isEqualTo(1);
     }
 
     @Test
