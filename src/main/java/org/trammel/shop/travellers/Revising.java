@@ -33,7 +33,7 @@ public class Revising {
     private final OperationRepository operations;
     private final StepRepository steps;
     private final CharacteristicRepository characteristics;
-    private final FrameClockRepository clocks;
+    private final CarriedClocks clocks;
     private final HoldRepository holds;
     private final CarryOvers carries;
     private final KeptByConcession keptByConcession;
@@ -48,7 +48,7 @@ public class Revising {
             OperationRepository operations,
             StepRepository steps,
             CharacteristicRepository characteristics,
-            FrameClockRepository clocks,
+            CarriedClocks clocks,
             HoldRepository holds,
             CarryOvers carries,
             KeptByConcession keptByConcession,
@@ -286,7 +286,7 @@ public class Revising {
                 to.begin();
             }
         }
-        carryClocks(from, to, said);
+        clocks.goOn(from, to, said);
     }
 
     /** What was done and is no longer part of the route stays on record, with what was said of it. */
@@ -357,30 +357,6 @@ public class Revising {
                     "Operation " + old.called() + " cannot be still valid: " + undone.get() + " under revision "
                             + letter + ".",
                     "Say repeat, or keep by concession.");
-        }
-    }
-
-    /** A clock whose start is done anew, or is to be, starts anew with it. */
-    private void carryClocks(Traveller from, Traveller to, Map<Long, Said> said) {
-        Set<String> kept = operations.findByTravellerIdOrderByPosition(from.id()).stream()
-                .filter(o -> o.state() == OperationState.DONE
-                        && said.get(o.id()).verdict().keeps())
-                .map(Operation::code)
-                .collect(Collectors.toSet());
-        Map<String, FrameClock> old = new HashMap<>();
-        clocks.findByTravellerIdOrderById(from.id()).forEach(c -> old.put(c.code(), c));
-        List<String> toDo = operations.findByTravellerIdOrderByPosition(to.id()).stream()
-                .filter(o -> !o.state().past())
-                .map(Operation::code)
-                .toList();
-        for (FrameClock clock : clocks.findByTravellerIdOrderById(to.id())) {
-            FrameClock was = old.get(clock.code());
-            if (was != null && was.state() != ClockState.PLANNED && kept.contains(was.startedBy())) {
-                clock.goOnFrom(was);
-            }
-            if (toDo.stream().anyMatch(clock::gates)) {
-                clock.judgeAgain();
-            }
         }
     }
 
