@@ -18,6 +18,7 @@ import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.LapsedWork;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.people.Standing;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
@@ -235,14 +236,14 @@ public class ConfirmationOverrides implements LapsedWork {
                 .toList();
     }
 
-    private static Line line(ConfirmationOverride one, Operation operation, Traveller traveller) {
+    private Line line(ConfirmationOverride one, Operation operation, Traveller traveller) {
         return new Line(
                 traveller.serial(),
                 traveller.mark(),
                 operation.called(),
                 one.qualification(),
                 one.lapsedOn(),
-                one.givenName(),
+                SeenAs.hidden() ? crewed.person(one.givenBy()).initials() : one.givenName(),
                 one.at(),
                 one.reason());
     }

@@ -201,6 +201,8 @@ public class Travellers {
 
     private static FrameSheet.OperationSheetOfFrame operation(
             Operation o, Map<Long, String> names, List<Step> steps, List<Characteristic> read, List<Signature> signed) {
+        // A signature shows the name of its day, but to whoever is told names at all.
+        boolean hidden = SeenAs.hidden();
         return new FrameSheet.OperationSheetOfFrame(
                 FrameSheet.OperationLine.of(o),
                 o.caution(),
@@ -214,7 +216,11 @@ public class Travellers {
                 read.stream().map(FrameSheet.CharacteristicLine::of).toList(),
                 signed.stream()
                         .map(s -> new FrameSheet.SignatureLine(
-                                s.personName(), s.signer(), s.meaning(), s.at(), o.counts(s)))
+                                hidden ? name(names, s.personId()) : s.personName(),
+                                s.signer(),
+                                s.meaning(),
+                                s.at(),
+                                o.counts(s)))
                         .toList());
     }
 

@@ -262,6 +262,25 @@ class AuditorReadsNoNamesTest {
         }
     }
 
+    @Test
+    void noSignatureInForceTellsAnAuditorAName() throws Exception {
+        WholeShop.Frame signed = shop.frame(route());
+        shop.tickAll(signed, worker);
+        long operation = shop.at(signed).line().operationId();
+        shop.read(worker, shop.at(signed).characteristics().get(0).characteristicId(), gauge, "0.1");
+        beans.getBean(Signing.class).sign(shop.act(second), operation, second, Signer.SECOND);
+        for (String address : List.of(
+                "/api/v1/frames/" + signed.serial() + "/operations",
+                "/api/v1/frames/" + signed.serial(),
+                "/frames/" + signed.serial())) {
+            String text = answer(address, auditor).getContentAsString();
+            assertThat(secrets.stream().filter(text::contains)).as(address).isEmpty();
+        }
+        assertThat(answer("/api/v1/frames/" + signed.serial() + "/operations", crew.byId(owner))
+                        .getContentAsString())
+                .contains("Barnabas Quillfeather");
+    }
+
     /** What of the secrets each address tells; every address that reads is asked, and answers. */
     private Map<String, List<String>> walk(Person reader) throws Exception {
         String description = answer("/api/docs/openapi", reader).getContentAsString();
