@@ -139,7 +139,7 @@ class StationSheetTest extends AtTheTablet {
                 .param("operationId", "" + operation)
                 .param("back", frame.serial())
                 .param("words", "a dent beside the weld"));
-        assertThat(page).contains("is opened; the QA lead decides").contains("a dent beside the weld");
+        assertThat(page).contains("is opened; the QA lead decides").contains("what was found stands on its sheet");
         assertThat(floor.sheet(frame).holds())
                 .singleElement()
                 .satisfies(hold -> assertThat(hold.source()).startsWith("NC-"));

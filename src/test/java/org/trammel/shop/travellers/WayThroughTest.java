@@ -3,8 +3,12 @@ package org.trammel.shop.travellers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.trammel.shop.floor.SmallRoute.op;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.List;
 import java.util.Set;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
@@ -60,11 +64,13 @@ class WayThroughTest extends AtTheBench {
     }
 
     @Test
-    void aStepThatAsksForAPhotographIsNotTickedWithoutOne() {
+    void aStepThatAsksForAPhotographIsNotTickedWithoutOne() throws IOException {
         var frame = floor.frame(SmallRoute.of(op("040").photo("vents").sheet()).sheet());
         long step = floor.at(frame).steps().get(0).stepId();
         refused(() -> bench.tick(floor.act(worker), List.of(step), null, null), "photograph");
-        remarks.photo(floor.act(worker), step, "0".repeat(64));
+        ByteArrayOutputStream picture = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(8, 6, BufferedImage.TYPE_INT_RGB), "png", picture);
+        remarks.photo(floor.act(worker), step, new Remarks.Sent(picture.toByteArray(), "image/png", "vents.png"));
         bench.tick(floor.act(worker), List.of(step), null, null);
     }
 
