@@ -1,7 +1,6 @@
 package org.trammel.shop.inspection;
 
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
@@ -14,6 +13,7 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.ClockRanOut;
 import org.trammel.shop.travellers.ClockState;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.Evidence;
@@ -26,9 +26,6 @@ import org.trammel.shop.web.Formats;
  */
 @Service
 public class ColdSets {
-
-    /** A push made inside the window may reach the service this much after it has closed. */
-    private static final Duration LATE = Duration.ofMinutes(5);
 
     private final ColdSetRepository coldSets;
     private final Evidence evidence;
@@ -138,7 +135,7 @@ public class ColdSets {
         if (!now.open()
                 && pushed != null
                 && !pushed.isAfter(act.at())
-                && pushed.isAfter(act.at().minus(LATE))) {
+                && pushed.isAfter(act.at().minus(ClockRanOut.MAY_ARRIVE_LATE))) {
             now = room(wanted, pushed);
             late = now.open();
         }

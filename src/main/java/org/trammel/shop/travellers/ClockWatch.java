@@ -18,7 +18,7 @@ import org.trammel.shop.records.ActLog;
 
 /**
  * Acts on windows that close while nobody looks: the clock is marked, a call is raised, whoever waits for the window is
- * told. The gate itself does not depend on this: it reads the time.
+ * told, once nothing done inside it can arrive any more. The gate itself does not depend on this: it reads the time.
  */
 @Component
 class ClockWatch {
@@ -58,7 +58,7 @@ class ClockWatch {
     @Scheduled(fixedDelayString = "${trammel.clock-watch:20s}")
     void look() {
         Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
-        for (FrameClock closed : clocks.closedBefore(now, AT_ONCE)) {
+        for (FrameClock closed : clocks.closedBefore(now.minus(ClockRanOut.MAY_ARRIVE_LATE), AT_ONCE)) {
             try {
                 transaction.executeWithoutResult(t -> notice(closed.id(), closed.travellerId(), now));
             } catch (RuntimeException e) {
