@@ -22,7 +22,6 @@ import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.multipart.MultipartFile;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
-import org.trammel.shop.records.Refusal;
 
 /** Designs for programs: the same verbs and checks as the sheets. */
 @RestController
@@ -67,18 +66,12 @@ class DesignApi {
             @Nullable Map<String, NominalRequest> given,
             @Nullable Set<String> dropped) {}
 
-    record ApprovalRequest(
-            String letter,
-            String file,
-            String approver,
-            @Nullable LocalDate on) {}
+    record ApprovalRequest(String letter, String file, String approver, LocalDate on) {}
 
     record AnswerRequest(
-            @Nullable GateCheck check,
-            @Nullable GateAnswer answer,
-            @Nullable String decision) {}
+            GateCheck check, GateAnswer answer, @Nullable String decision) {}
 
-    record SignatureRequest(long signer, @Nullable Role capacity, String pin) {}
+    record SignatureRequest(long signer, Role capacity, String pin) {}
 
     record ReasonRequest(String reason) {}
 
@@ -130,10 +123,6 @@ class DesignApi {
     DesignSheet give(Act act, @PathVariable long id, @RequestBody NominalsRequest r) {
         Map<String, Nominal> given = new HashMap<>();
         Objects.requireNonNullElse(r.given(), Map.<String, NominalRequest>of()).forEach((code, one) -> {
-            if (one == null || one.nominal() == null) {
-                throw Refusal.input(
-                        "nominal." + code, "No nominal was changed.", code + " has no nominal.", "Send one.");
-            }
             boolean own = one.lowerDeviation() != null || one.upperDeviation() != null;
             given.put(code, new Nominal(one.nominal(), one.lowerDeviation(), one.upperDeviation(), own));
         });
@@ -160,26 +149,12 @@ class DesignApi {
     @PostMapping("/approval")
     @Operation(summary = "Enters the customer's approval of the revision sent last, for the file with this SHA-256.")
     RevisionSummary approve(Act act, @PathVariable long id, @RequestBody ApprovalRequest r) {
-        if (r.on() == null || r.letter() == null || r.file() == null) {
-            throw Refusal.input(
-                    r.on() == null ? "on" : r.letter() == null ? "letter" : "file",
-                    "The approval was not entered.",
-                    "Day, revision letter and file hash are needed.",
-                    "Send all three.");
-        }
         return gate.approve(act, id, new Approval(r.letter(), r.file(), r.approver(), r.on()));
     }
 
     @PostMapping("/gate")
     @Operation(summary = "Answers one check of the gate; DECIDED needs the decision in words.")
     DesignSheet answer(Act act, @PathVariable long id, @RequestBody AnswerRequest r) {
-        if (r.check() == null || r.answer() == null) {
-            throw Refusal.input(
-                    r.check() == null ? "check" : "answer",
-                    "The check was not answered.",
-                    "Check and answer are needed.",
-                    "Send both.");
-        }
         gate.answer(act, id, r.check(), r.answer(), r.decision());
         return designs.revision(id);
     }
@@ -187,12 +162,7 @@ class DesignApi {
     @PostMapping("/signature")
     @Operation(summary = "Signs the gate as OWNER or QA_LEAD with the signer's own PIN.")
     RevisionSummary sign(Act act, @PathVariable long id, @RequestBody SignatureRequest r) {
-        return gate.sign(
-                act,
-                id,
-                r.signer(),
-                Objects.requireNonNullElse(r.capacity(), Role.AUDITOR),
-                Objects.requireNonNullElse(r.pin(), ""));
+        return gate.sign(act, id, r.signer(), r.capacity(), r.pin());
     }
 
     @PostMapping("/withdrawal")

@@ -19,7 +19,6 @@ import org.trammel.shop.designs.Component;
 import org.trammel.shop.designs.RevisionSummary;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
-import org.trammel.shop.records.Refusal;
 
 /** Orders for programs: the same verbs and checks as the sheets. */
 @RestController
@@ -102,7 +101,7 @@ class OrderApi {
             @Nullable String number,
             @Nullable Long customerId,
             @Nullable CustomerDetails customer,
-            @Nullable DetailsRequest details,
+            DetailsRequest details,
             @Nullable List<OwnPartDetails> ownParts,
             @Nullable BigDecimal price,
             @Nullable LocalDate promised,
@@ -111,15 +110,13 @@ class OrderApi {
             @Nullable Boolean confirm) {}
 
     record PromiseRequest(
-            @Nullable LocalDate promised,
+            LocalDate promised,
             @Nullable BigDecimal percentile,
             String reason,
             @Nullable Boolean confirm) {}
 
     record PriceRequest(
-            @Nullable BigDecimal price,
-            String reason,
-            @Nullable Boolean confirm) {}
+            BigDecimal price, String reason, @Nullable Boolean confirm) {}
 
     record CostRequest(
             @Nullable CostKind kind,
@@ -162,9 +159,6 @@ class OrderApi {
     @PostMapping
     @Operation(summary = "Enters an order.")
     OrderSheet enter(Act act, @RequestBody EntryRequest r) {
-        if (r.details() == null) {
-            throw Refusal.input("details", "The order was not entered.", "Its details are missing.", "Send them.");
-        }
         return entry.enter(
                 act,
                 new NewOrder(
@@ -189,18 +183,12 @@ class OrderApi {
     @PostMapping("/{id}/promise")
     @Operation(summary = "Promises another date with its reason; the percentile is the shop's setting if left out.")
     OrderSheet promise(Act act, @PathVariable long id, @RequestBody PromiseRequest r) {
-        if (r.promised() == null) {
-            throw Refusal.input("promised", "No date was promised.", "The day is missing.", "Send it as 2026-03-18.");
-        }
         return book.promise(act, id, r.promised(), r.percentile(), r.reason(), Boolean.TRUE.equals(r.confirm()));
     }
 
     @PostMapping("/{id}/price")
     @Operation(summary = "Agrees another price with its reason.")
     OrderSheet price(Act act, @PathVariable long id, @RequestBody PriceRequest r) {
-        if (r.price() == null) {
-            throw Refusal.input("price", "The price was not changed.", "It is missing.", "Send an amount.");
-        }
         return book.price(act, id, r.price(), r.reason(), Boolean.TRUE.equals(r.confirm()));
     }
 

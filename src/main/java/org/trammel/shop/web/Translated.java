@@ -2,6 +2,7 @@ package org.trammel.shop.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +28,7 @@ import org.springframework.web.multipart.support.MissingServletRequestPartExcept
 import org.springframework.web.servlet.NoHandlerFoundException;
 import org.springframework.web.servlet.resource.NoResourceFoundException;
 import org.trammel.shop.records.Refusal;
+import tools.jackson.core.JacksonException;
 
 /** Failures that the framework or the database reports, said as refusals of three parts. */
 @Component
@@ -85,8 +87,7 @@ class Translated {
             return new Answer(unreadable(error.getField(), why(error)));
         }
         if (failure instanceof HttpMessageNotReadableException) {
-            return new Answer(
-                    unreadable("body", "The body is not the JSON that is asked for here."), HttpStatus.BAD_REQUEST);
+            return new Answer(unreadableBody(failure.getCause()), HttpStatus.BAD_REQUEST);
         }
         if (failure instanceof MissingServletRequestParameterException missing) {
             return new Answer(unreadable(missing.getParameterName(), missing.getParameterName() + " is missing."));
@@ -169,6 +170,18 @@ class Translated {
                 "Something went wrong in the service, and what was sent was not recorded. Incident " + number + ".",
                 "Try again. If it happens again, write it on the paper traveller and give the number to whoever keeps"
                         + " the service.");
+    }
+
+    private static Refusal unreadableBody(@Nullable Throwable failure) {
+        String property = failure instanceof JacksonException read
+                ? read.getPath().stream()
+                        .map(JacksonException.Reference::getPropertyName)
+                        .filter(Objects::nonNull)
+                        .collect(Collectors.joining("."))
+                : "";
+        return property.isEmpty()
+                ? unreadable("body", "The body is not the JSON that is asked for here.")
+                : unreadable(property, property + " is missing or cannot be read.");
     }
 
     private static Refusal unreadable(String field, String why) {
