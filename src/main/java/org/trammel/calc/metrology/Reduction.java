@@ -1,10 +1,12 @@
 package org.trammel.calc.metrology;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** How the raw values of a characteristic become the one that is judged. */
 public enum Reduction {
@@ -27,6 +29,11 @@ public enum Reduction {
     ALL_BUT_UNDER_FIFTH;
 
     private static final int FIFTH = 5;
+
+    private static final BigDecimal ROOT_OF_TWO = new BigDecimal("1.41421356");
+
+    /** Digits of the uncertainty of a span; two would be enough to state it, and it is never rounded down. */
+    private static final MathContext STATED = new MathContext(3, RoundingMode.UP);
 
     /**
      * Decimals of a mean. A mean that is not on a limit lies at least 1/n of the last stored digit off it, so for fewer
@@ -69,6 +76,19 @@ public enum Reduction {
                     case ALL_BUT_FIFTH -> fromLeast(raw, raw.size() / FIFTH);
                     case ALL_BUT_UNDER_FIFTH -> fromLeast(raw, (raw.size() - 1) / FIFTH);
                 });
+    }
+
+    /**
+     * Standard uncertainty of the reduced value. A span is the difference of two readings and carries both of theirs,
+     * √2 u: what the two have in common would make it less, and is not known. For all others it is that of one reading,
+     * a mean included, since its readings may share all of it.
+     *
+     * <p>Source: JCGM 100:2008, 5.1.2 (uncorrelated input quantities), 7.2.6 (rounding up).
+     *
+     * @param u standard uncertainty of one reading, in its unit; null for an aid without one
+     */
+    public @Nullable BigDecimal uncertainty(@Nullable BigDecimal u) {
+        return this == SPAN && u != null ? u.multiply(ROOT_OF_TWO).round(STATED) : u;
     }
 
     /** The value that is left as the least once so many of the least are set aside. */

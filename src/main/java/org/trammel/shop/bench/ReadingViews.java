@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.metrology.ConformityDecision;
+import org.trammel.calc.metrology.Reduction;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.inspection.ColdSets;
@@ -168,8 +169,9 @@ class ReadingViews {
 
     private Map<String, Means> usable(FrameSheet.CharacteristicLine c) {
         Map<String, Means> usable = new LinkedHashMap<>();
+        Reduction reduction = Reduction.valueOf(c.reduction().name());
         gauges.usableFor(c.gaugeKind(), c.unit(), settings.dayOf(clock.instant()))
-                .forEach(means -> usable.put(means.code(), means));
+                .forEach(means -> usable.put(means.code(), means.reducedBy(reduction)));
         return usable;
     }
 

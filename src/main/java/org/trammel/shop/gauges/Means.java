@@ -3,6 +3,7 @@ package org.trammel.shop.gauges;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.metrology.Reduction;
 
 /**
  * A gauge or set-up that may be used for a reading, with the uncertainty it brings to it.
@@ -23,4 +24,10 @@ public record Means(
         @Nullable BigDecimal resolution,
         @Nullable BigDecimal u,
         LocalDate dueOn,
-        boolean aid) {}
+        boolean aid) {
+
+    /** The same for a value reduced from several readings, with the uncertainty of that value. */
+    public Means reducedBy(Reduction reduction) {
+        return new Means(gaugeId, code, what, unit, resolution, reduction.uncertainty(u), dueOn, aid);
+    }
+}

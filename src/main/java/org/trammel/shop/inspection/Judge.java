@@ -16,7 +16,7 @@ import org.trammel.shop.travellers.Evidence;
 @Component
 class Judge {
 
-    /** Step in which a guard band is kept; readings are kept to six decimals. */
+    /** Step to which a guard band is rounded up; the readings it is set against keep six decimals. */
     private static final BigDecimal KEPT = new BigDecimal("0.001");
 
     private final Settings settings;

@@ -20,6 +20,7 @@ import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.Evidence;
@@ -101,14 +102,8 @@ public class Readings {
         }
         Evidence.Wanted wanted = evidence.correctable(act, characteristicId, old.personId());
         requireStanding(wanted, readingId);
-        if (reason.isBlank() || reason.length() > 1000) {
-            throw Refusal.input(
-                    "reason",
-                    "The reading is not corrected.",
-                    reason.isBlank() ? "No reason was given." : "The reason is longer than 1000 characters.",
-                    "Say in a few words what was wrong.");
-        }
-        return take(act, wanted, input, old, reason.strip());
+        String wrong = TypedText.words("reason", "The reason", "The reading is not corrected.", reason, 1000);
+        return take(act, wanted, input, old, wrong);
     }
 
     /**
@@ -151,8 +146,9 @@ public class Readings {
             Act act, Evidence.Wanted wanted, Input input, @Nullable Reading corrected, @Nullable String reason) {
         Long replaces = corrected == null ? null : corrected.id();
         requireValues(wanted, input);
-        Means means =
-                gauges.require(input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()));
+        Means means = gauges.require(
+                        input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()))
+                .reducedBy(reduction(wanted));
         if (replaces == null) {
             again.requireFiner(wanted, means);
         }
@@ -253,11 +249,15 @@ public class Readings {
                 });
     }
 
+    private static Reduction reduction(Evidence.Wanted wanted) {
+        return Reduction.valueOf(wanted.reduction().name());
+    }
+
     private static BigDecimal reduce(Evidence.Wanted wanted, List<BigDecimal> raw) {
         Limits limits = wanted.lowerLimit() == null && wanted.upperLimit() == null
                 ? Limits.between(BigDecimal.ZERO, BigDecimal.ZERO)
                 : new Limits(wanted.lowerLimit(), wanted.upperLimit());
-        Reduction.Result result = Reduction.valueOf(wanted.reduction().name()).of(raw, limits);
+        Reduction.Result result = reduction(wanted).of(raw, limits);
         if (result instanceof Reduction.Result.Reduced reduced) {
             return reduced.value();
         }

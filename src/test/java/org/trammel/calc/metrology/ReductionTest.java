@@ -35,6 +35,19 @@ class ReductionTest {
         assertThat(reduced(Reduction.LEAST, "0.02", "-0.03", "0.01")).isEqualByComparingTo("-0.03");
     }
 
+    /** JCGM 100:2008, 5.1.2: the difference of two uncorrelated readings of u = 0,030 has u = 0,042 43, given as 0,042 5. */
+    @Test
+    void aSpanCarriesTheUncertaintyOfBothItsReadings() {
+        BigDecimal u = new BigDecimal("0.030");
+        assertThat(Reduction.SPAN.uncertainty(u)).isEqualByComparingTo("0.0425");
+        assertThat(Reduction.SPAN.uncertainty(null)).isNull();
+        for (Reduction other : Reduction.values()) {
+            if (other != Reduction.SPAN) {
+                assertThat(other.uncertainty(u)).as(other.name()).isEqualByComparingTo(u);
+            }
+        }
+    }
+
     @Test
     void theWorstHasTheLeastMarginToTheLimits() {
         assertThat(reduced(Reduction.WORST, "0.2", "-0.4", "0.3")).isEqualByComparingTo("-0.4");

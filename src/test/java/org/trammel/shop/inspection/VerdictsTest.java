@@ -2,6 +2,7 @@ package org.trammel.shop.inspection;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,6 +56,21 @@ class VerdictsTest extends AtTheTable {
     void theGuardBandIsRoundedUpAndNeverDown() {
         WholeShop.Frame frame = frame(wanted(Rule.GUARDED, Reduction.SINGLE, "once"));
         assertThat(read(worker, frame, gauge("0.0207"), "0.2655").verdict()).isEqualTo(Verdict.UNDECIDED);
+    }
+
+    /** u 0.060 of one reading, 0.0849 of a difference: 0.30 less 1.65 times that is 0.159, less 1.65 u would be 0.201. */
+    @ParameterizedTest(name = "a span of {0} is {1}")
+    @CsvSource({"0.159,CONFORMING", "0.160,UNDECIDED", "0.201,UNDECIDED"})
+    void aSpanIsJudgedWithTheUncertaintyOfBothItsReadings(String span, Verdict verdict) {
+        WholeShop.Frame frame = frame(wanted(Rule.GUARDED, Reduction.SPAN, "low", "high"));
+        assertThat(read(
+                                worker,
+                                frame,
+                                gauge("0.060"),
+                                "0.1",
+                                new BigDecimal("0.1").add(new BigDecimal(span)).toPlainString())
+                        .verdict())
+                .isEqualTo(verdict);
     }
 
     @Test
