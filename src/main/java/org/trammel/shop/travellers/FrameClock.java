@@ -109,12 +109,13 @@ class FrameClock {
         return copy;
     }
 
-    /** Goes on where the clock of an older revision stands. */
+    /** Goes on where the clock of an older revision stands; how long it runs is what the newer one says. */
     void goOnFrom(FrameClock old) {
-        state = old.state;
+        boolean asLong = minutes == old.minutes;
+        state = old.state == ClockState.RUN_OUT && !asLong ? ClockState.RUNNING : old.state;
         startedAt = old.startedAt;
-        endsAt = old.endsAt;
-        noticed = old.noticed;
+        endsAt = startedAt == null ? null : startedAt.plus(Duration.ofMinutes(minutes));
+        noticed = old.noticed && asLong;
     }
 
     /** The event that started it was taken back; when it was is not forgotten. */

@@ -218,12 +218,12 @@ class Operation {
         stateReason = reason;
     }
 
-    /** Taken over, with its evidence, from the traveller of an older revision. */
-    void carriedOver(Instant at, String reason) {
+    /** Taken over, with its evidence and its times, from the traveller of an older revision. */
+    void carriedOver(Operation old, String reason) {
         require(EnumSet.of(OperationState.WAITING), "carried over");
         state = OperationState.DONE;
-        startedAt = at;
-        finishedAt = at;
+        startedAt = old.startedAt;
+        finishedAt = old.finishedAt;
         carried = true;
         stateReason = reason;
     }

@@ -166,6 +166,18 @@ class Progress {
         }
         Instant earliest = EventTime.earliest(act);
         clock.start(earliest, act.at(), stepId);
+        tell(traveller, clock);
+    }
+
+    /** Starts a clock by what was done at that time, before the traveller had it. */
+    void startSince(Instant then, Traveller traveller, FrameClock clock) {
+        if (!nothingWaitsFor(clock, traveller)) {
+            clock.start(then, then, null);
+            tell(traveller, clock);
+        }
+    }
+
+    private void tell(Traveller traveller, FrameClock clock) {
         log.event(
                 traveller.chain(),
                 "clock started",

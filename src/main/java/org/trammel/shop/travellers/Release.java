@@ -95,6 +95,16 @@ public class Release {
         return make(act, orderId, designRevisionId, routeRevisionId).serial();
     }
 
+    /** A frame is made to its own rider's drawing. */
+    static void requireOwnDrawing(OrderSheet order, DesignSheet design) {
+        if (!design.drawnFor().equals(order.number())) {
+            throw Refusal.state(
+                    "Order " + order.number() + " is not released.",
+                    "Revision " + design.letter() + " is of the drawing for order " + design.drawnFor() + ".",
+                    "Release a revision of the order's own drawing.");
+        }
+    }
+
     void requireReleaser(Act act, String deed) {
         Person person = crewed.signing(act.by(), deed);
         if (!person.is(Role.OWNER) && !person.is(Role.QA_LEAD)) {
@@ -109,6 +119,7 @@ public class Release {
     Traveller make(Act act, long orderId, long designRevisionId, long routeRevisionId) {
         RouteSheet route = routes.revision(routeRevisionId);
         DesignSheet design = designs.release(act, designRevisionId, route);
+        requireOwnDrawing(orders.byId(orderId), design);
         String serial = orders.assignSerial(act, orderId);
         OrderSheet order = orders.began(act, orderId, designRevisionId, route.code());
         String chain = Chains.frame(serial);

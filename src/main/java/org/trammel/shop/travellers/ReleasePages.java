@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -52,10 +53,20 @@ class ReleasePages {
         this.signatures = signatures;
     }
 
-    /** Releases; where a traveller of the order is in the shop, the page that asks for the verdicts comes first. */
+    /**
+     * Releases; where a traveller of another revision is in the shop, the page that asks for the verdicts comes first. A
+     * revision that was released a moment ago is shown where it went.
+     */
     @PostMapping("/orders/{orderId}/release")
     String release(Act act, @PathVariable long orderId, @RequestParam long designRevisionId) {
-        if (inShop(orderId)) {
+        List<FrameSheet.Head> inShop = inShop(orderId);
+        Optional<FrameSheet.Head> there = inShop.stream()
+                .filter(head -> head.designRevisionId() == designRevisionId)
+                .findFirst();
+        if (there.isPresent()) {
+            return "redirect:/frames/" + there.get().serial();
+        }
+        if (!inShop.isEmpty()) {
             return "redirect:/orders/" + orderId + "/newer-revision?designRevisionId=" + designRevisionId;
         }
         String serial = release.release(act, orderId, designRevisionId, routeOf(designRevisionId));
@@ -63,13 +74,14 @@ class ReleasePages {
     }
 
     @GetMapping("/orders/{orderId}/newer-revision")
-    String ask(@PathVariable long orderId, @RequestParam long designRevisionId, Model model) {
+    String ask(SignedOn who, @PathVariable long orderId, @RequestParam long designRevisionId, Model model) {
         OrderSheet order = orders.byId(orderId);
+        DesignSheet design = designs.revision(designRevisionId);
         Map<String, String> verdicts = new LinkedHashMap<>();
         Arrays.stream(Carry.values()).forEach(c -> verdicts.put(c.name(), c.word()));
         model.addAttribute("order", order);
-        model.addAttribute("design", designs.revision(designRevisionId));
-        model.addAttribute("finished", revising.finished(orderId));
+        model.addAttribute("design", design);
+        model.addAttribute("finished", revising.asked(who.person().id(), orderId, design));
         model.addAttribute("verdicts", verdicts);
         Map<String, String> owners = new LinkedHashMap<>();
         crew.active().stream()
@@ -121,9 +133,10 @@ class ReleasePages {
                         "Choose one from the list."));
     }
 
-    private boolean inShop(long orderId) {
-        List<FrameSheet.Head> heads = travellers.ofOrder(orderId);
-        return heads.stream().anyMatch(h -> h.state().open());
+    private List<FrameSheet.Head> inShop(long orderId) {
+        return travellers.ofOrder(orderId).stream()
+                .filter(head -> head.state().open())
+                .toList();
     }
 
     private long routeOf(long designRevisionId) {

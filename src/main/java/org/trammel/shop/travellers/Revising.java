@@ -1,7 +1,6 @@
 package org.trammel.shop.travellers;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,22 +11,22 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.designs.DesignSheet;
+import org.trammel.shop.designs.DesignState;
 import org.trammel.shop.orders.OrderSheet;
 import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
-import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 
 /** A newer design revision takes the place of the one in the shop: every finished operation gets a signed verdict. */
 @Service
 public class Revising {
 
     private static final int LONGEST_REASON = 900;
-    private static final Set<OperationState> BEGUN =
-            EnumSet.of(OperationState.IN_WORK, OperationState.STOPPED, OperationState.AT_POINT);
 
     private final TravellerRepository travellers;
     private final OperationRepository operations;
@@ -40,7 +39,7 @@ public class Revising {
     private final Release release;
     private final Progress progress;
     private final Orders orders;
-    private final Crewed crewed;
+    private final Replaceable replaceable;
     private final ActLog log;
 
     Revising(
@@ -55,7 +54,7 @@ public class Revising {
             Release release,
             Progress progress,
             Orders orders,
-            Crewed crewed,
+            Replaceable replaceable,
             ActLog log) {
         this.travellers = travellers;
         this.operations = operations;
@@ -68,7 +67,7 @@ public class Revising {
         this.release = release;
         this.progress = progress;
         this.orders = orders;
-        this.crewed = crewed;
+        this.replaceable = replaceable;
         this.log = log;
     }
 
@@ -86,22 +85,35 @@ public class Revising {
     /** A finished operation that wants a verdict. */
     public record Finished(long operationId, String part, String code, String name) {}
 
+    /**
+     * What the newer revision asks about, for somebody who may release it; refused where nothing could be released.
+     *
+     * @throws Refusal if the person, the order or the revision is not such that {@link #supersede} could follow
+     */
+    @Transactional(readOnly = true)
+    public List<Finished> asked(long personId, long orderId, DesignSheet design) {
+        OrderSheet order = orders.byId(orderId);
+        replaceable.require(personId, order);
+        Release.requireOwnDrawing(order, design);
+        if (design.state() != DesignState.CHECKED) {
+            throw Refusal.state(
+                    "No newer revision was released.",
+                    "Revision " + design.letter() + " is " + design.state().word() + ".",
+                    "Only a revision whose gate is signed takes the place of the one in the shop.");
+        }
+        return finished(orderId);
+    }
+
     /** The finished operations of the order's travellers in the shop, in order. */
     @Transactional(readOnly = true)
     public List<Finished> finished(long orderId) {
         List<Finished> all = new ArrayList<>();
-        for (Traveller traveller : inShop(orderId)) {
+        for (Traveller traveller : replaceable.inShop(orderId)) {
             operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
                     .filter(o -> o.state() == OperationState.DONE)
                     .forEach(o -> all.add(new Finished(o.id(), traveller.part(), o.code(), o.name())));
         }
         return all;
-    }
-
-    private List<Traveller> inShop(long orderId) {
-        return travellers.findByOrderIdOrderById(orderId).stream()
-                .filter(t -> t.state().open())
-                .toList();
     }
 
     /**
@@ -129,19 +141,12 @@ public class Revising {
                 Chains.frame(serial))) {
             return serial;
         }
-        crewed.holding(act.by(), Role.QA_LEAD, "Releasing a newer revision of order " + order.number());
-        List<Traveller> old = inShop(orderId);
-        if (old.isEmpty()) {
-            throw Refusal.state(
-                    "No newer revision was released.",
-                    "Order " + order.number() + " has no traveller in the shop.",
-                    "Release the revision the ordinary way.");
-        }
+        List<Traveller> old = replaceable.require(act.by(), order);
         requireAllSaid(old, said);
         requireAgreed(act, said, agreed);
-        requireNothingAway(old);
+        replaceable.requireNothingAway(old);
         List<Hold> onOperations = holds.openOn(serial);
-        requireDecided(onOperations);
+        Replaceable.requireDecided(onOperations);
         if (order.state() == OrderState.READY_TO_SHIP) {
             orders.reopened(act, orderId);
         }
@@ -168,7 +173,12 @@ public class Revising {
             for (Operation operation : operations.findByTravellerIdOrderByPosition(traveller.id())) {
                 Said one = said.get(operation.id());
                 if (operation.state() == OperationState.DONE && one != null) {
-                    requireShort(operation, one.reason());
+                    TypedText.wordsOrNone(
+                            "said-" + operation.id(),
+                            "The reason at operation " + operation.called(),
+                            "The newer revision was not released.",
+                            one.reason(),
+                            LONGEST_REASON);
                 }
                 if (operation.state() == OperationState.DONE
                         && (one == null || one.reason().isBlank())) {
@@ -199,65 +209,9 @@ public class Revising {
                             + " has not agreed.",
                     "Have the owner sign with their own PIN and enter who of the customer agreed, or say repeat.");
         }
-        if (agreed.customer().length() > 1000) {
-            throw Refusal.input(
-                    "customer",
-                    "The newer revision was not released.",
-                    "How the customer agreed is longer than 1000 characters.",
-                    "Say it shorter.");
-        }
+        TypedText.words(
+                "customer", "How the customer agreed", "The newer revision was not released.", agreed.customer(), 1000);
         keptByConcession.require(act.by(), agreed.ownerId(), kept);
-    }
-
-    private static void requireShort(Operation operation, String reason) {
-        if (reason.length() > LONGEST_REASON) {
-            throw Refusal.input(
-                    "said-" + operation.id(),
-                    "The newer revision was not released.",
-                    "The reason at operation " + operation.called() + " is " + reason.length() + " characters long; "
-                            + LONGEST_REASON + " are kept.",
-                    "Say it shorter.");
-        }
-    }
-
-    /** A nonconformance is decided on the operation it was found at; that one is withdrawn with its traveller. */
-    private static void requireDecided(List<Hold> open) {
-        open.stream().filter(h -> h.source().startsWith("NC-")).findFirst().ifPresent(h -> {
-            throw Refusal.state(
-                    "The newer revision was not released.",
-                    h.source() + " is not decided.",
-                    "Decide it first; then release the newer revision.");
-        });
-    }
-
-    /** What is away, in an oven, or out of it and not signed, cannot be begun anew by another traveller meanwhile. */
-    private void requireNothingAway(List<Traveller> old) {
-        for (Traveller traveller : old) {
-            for (Operation o : operations.findByTravellerIdOrderByPosition(traveller.id())) {
-                boolean away = o.state() == OperationState.AWAY;
-                if (away || BEGUN.contains(o.state()) && cannotBeUndone(o)) {
-                    throw Refusal.state(
-                            "The newer revision was not released.",
-                            traveller.mark() + " is "
-                                    + (o.state() == OperationState.AT_POINT
-                                            ? "not signed"
-                                            : o.state().word())
-                                    + " at operation " + o.called()
-                                    + (away ? "." : ", which cannot be undone once begun."),
-                            away
-                                    ? "Book it back first."
-                                    : o.state() == OperationState.AT_POINT
-                                            ? "Have it signed first."
-                                            : "Finish that operation first.");
-                }
-            }
-        }
-    }
-
-    private boolean cannotBeUndone(Operation operation) {
-        return operation.irreversible()
-                || steps.findByOperationIdOrderByPosition(operation.id()).stream()
-                        .anyMatch(step -> step.irreversible() && step.ticked());
     }
 
     private void carry(Act act, Traveller from, Traveller to, Map<Long, Said> said, @Nullable Agreed agreed) {
@@ -282,11 +236,11 @@ public class Revising {
                             one.verdict().name()));
             if (one.verdict().keeps()) {
                 carryEvidence(old, fresh, one, from.letter());
-                fresh.carriedOver(act.at(), "carried over from revision " + from.letter() + ": " + one.reason());
+                fresh.carriedOver(old, "carried over from revision " + from.letter() + ": " + one.reason());
                 to.begin();
             }
         }
-        clocks.goOn(from, to, said);
+        clocks.goOn(from, to);
     }
 
     /** What was done and is no longer part of the route stays on record, with what was said of it. */

@@ -109,7 +109,7 @@ class StationSheetTest extends AtTheTablet {
         revising.supersede(
                 floor.act(qa),
                 frame.orderId(),
-                floor.drawing("AL6061", "B", Map.of()),
+                floor.drawing(frame.orderId(), "AL6061", "B", Map.of()),
                 floor.book(BenchRoute.route()),
                 Map.of(),
                 null);

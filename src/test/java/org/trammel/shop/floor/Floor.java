@@ -131,7 +131,7 @@ public class Floor {
         SerialNumber serial = SerialNumber.of(letters, (int) (id / 1000 % 100), (int) (id % 1000));
         serials.put(id, serial.stored());
         long owner = crew.hire(Role.OWNER);
-        release.release(act(owner), id, drawing(route.metal(), "A", nominals), book(route));
+        release.release(act(owner), id, drawing(id, route.metal(), "A", nominals), book(route));
         return new Frame(id, travellers.inForce(serial.stored(), "").travellerId(), serial.stored());
     }
 
@@ -146,15 +146,15 @@ public class Floor {
         return id;
     }
 
-    /** Enters a drawing; gives the id of its revision. */
-    public long drawing(String metal, String letter, Map<String, Nominal> nominals) {
+    /** Enters a drawing for an order; gives the id of its revision. */
+    public long drawing(long order, String metal, String letter, Map<String, Nominal> nominals) {
         long id = NEXT.getAndIncrement();
         drawings.put(
                 id,
                 new DesignSheet(
                         id,
                         id,
-                        "T-" + id,
+                        "T-" + order,
                         letter,
                         DesignState.RELEASED,
                         metal,

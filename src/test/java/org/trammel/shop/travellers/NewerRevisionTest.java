@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -83,6 +84,50 @@ class NewerRevisionTest {
         assertThat(shop.at(anew).line().code()).isEqualTo("110");
         supersede(kept, route, Carry.STILL_VALID);
         assertThat(refusal(() -> shop.tickAll(now(kept), worker), "kept").why()).contains("closed at");
+    }
+
+    @Test
+    void aClockThatOnlyTheNewerRevisionHasRunsSinceItsStartWasDone() {
+        WholeShop.Frame late = shop.frame(quenched(null));
+        WholeShop.Frame early = shop.frame(quenched(null));
+        shop.tickAll(late, worker);
+        shop.clock().pass(Duration.ofMinutes(50));
+        shop.tickAll(early, worker);
+        shop.clock().pass(Duration.ofMinutes(20));
+        long route = quenched(60);
+        supersede(late, route, Carry.STILL_VALID);
+        supersede(early, route, Carry.STILL_VALID);
+        assertThat(refusal(() -> shop.tickAll(now(late), worker), "an hour and ten minutes after")
+                        .why())
+                .contains("closed at");
+        shop.tickAll(now(early), worker);
+        assertThat(shop.at(now(early)).line().code()).isEqualTo("110");
+    }
+
+    @Test
+    void aWindowRunsAsLongAsTheNewerRevisionSays() {
+        WholeShop.Frame frame = shop.frame(quenched(60));
+        shop.tickAll(frame, worker);
+        shop.clock().pass(Duration.ofMinutes(70));
+        shop.lookAtClocks();
+        supersede(frame, quenched(90), Carry.STILL_VALID);
+        shop.clock().pass(Duration.ofMinutes(10));
+        supersede(now(frame), quenched(75), Carry.STILL_VALID);
+        assertThat(refusal(() -> shop.tickAll(now(frame), worker), "eighty of 75 minutes")
+                        .why())
+                .contains("closed at");
+        supersede(now(frame), quenched(90), Carry.STILL_VALID);
+        shop.tickAll(now(frame), worker);
+        assertThat(shop.at(now(frame)).line().code()).isEqualTo("110");
+    }
+
+    /** Quench, straighten and age, with so many minutes from the quench in which it may be straightened. */
+    private long quenched(@Nullable Integer minutes) {
+        SmallRoute route = SmallRoute.of(
+                op("090").step("quench").sheet(),
+                op("100").step("straighten").sheet(),
+                op("110").step("age").sheet());
+        return shop.route((minutes == null ? route : route.window("SOFT", minutes, "090", "100")).sheet());
     }
 
     @Test

@@ -100,7 +100,7 @@ class OperationStatesTest {
             case "sign off" -> operation.signedOff(NOW);
             case "reopen" -> operation.reopen(null);
             case "do over" -> operation.doneOver("NC-0001");
-            case "carry over" -> operation.carriedOver(NOW, "still valid");
+            case "carry over" -> operation.carriedOver(in(OperationState.DONE), "still valid");
             default -> throw new IllegalArgumentException(verb);
         }
     }
