@@ -17,6 +17,8 @@ public record TestDatabase(String url, String user, String password, String owne
     /** The application's settings that lead here. */
     public Map<String, Object> properties() {
         Map<String, Object> properties = new HashMap<>(Map.of(
+                // A server in a container is gone before the last contexts of a JVM close: they do not wait for it.
+                "spring.datasource.hikari.connection-timeout", "3000",
                 "spring.datasource.url", url,
                 "spring.datasource.username", user,
                 "spring.datasource.password", password));

@@ -194,12 +194,12 @@ class PointsAndWaysOutTest extends AtTheTablet {
     @Test
     void severalFramesAreTickedTogetherOrNone() throws Exception {
         RouteSheet route = SmallRoute.of(
-                        SmallRoute.op("140").together().step("blasted").sheet(),
+                        SmallRoute.op("140").at("8").together().step("blasted").sheet(),
                         SmallRoute.op("150").step("coated").sheet())
                 .sheet();
         Floor.Frame one = floor.frame(route);
         Floor.Frame two = floor.frame(route);
-        assertThat(page("/station?at=1")).contains("Together: blasted");
+        assertThat(page("/station?at=8")).contains("Together: blasted");
         assertThat(sent(form("/station/tick-together", "/station"))).contains("No frame was chosen");
         assertThat(sent(form("/station/tick-together", "/station")
                         .param(
