@@ -19,6 +19,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.DoneSince;
 import org.trammel.shop.travellers.Evidence;
@@ -344,15 +345,9 @@ public class Deciding {
         }
         Nonconformance n = find(id);
         Person person = mayDecide(act, n, n.number() + " was not closed.");
-        if (words.isBlank() || words.length() > 1000) {
-            throw Refusal.input(
-                    "words",
-                    n.number() + " was not closed.",
-                    "Nothing was said, or more than is kept.",
-                    "Say what was found.");
-        }
+        String found = TypedText.words("words", "What was found", n.number() + " was not closed.", words, 1000);
         n.close(person.id(), act.at());
-        wordings.keep(n, Wording.About.CLOSING, words);
+        wordings.keep(n, Wording.About.CLOSING, found);
         log.event(chain(n), "nonconformance closed", Map.of("nonconformance", id));
     }
 

@@ -15,6 +15,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.travellers.ClockRanOut;
 import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.EvidenceRefused;
@@ -138,13 +139,7 @@ public class Opening {
             throw Refusal.person(
                     "No nonconformance was opened.", person.name() + " reads and changes nothing.", "Call a worker.");
         }
-        if (words.isBlank() || words.length() > 1000) {
-            throw Refusal.input(
-                    "words",
-                    "No nonconformance was opened.",
-                    words.isBlank() ? "Nothing was said." : "It is longer than 1000 characters.",
-                    "Say in a few words what was seen.");
-        }
+        String seen = TypedText.words("words", "What was seen", "No nonconformance was opened.", words, 1000);
         requireOpen(head);
         FrameSheet.OperationLine operation = travellers.operation(operationId).line();
         String fault = faultCode == null || faultCode.isBlank() ? operation.code() : faultCode.strip();
@@ -175,7 +170,7 @@ public class Opening {
                                 wanted == null ? null : wanted.code(),
                                 wanted == null ? null : wanted.readingId()),
                         fault,
-                        words.strip(),
+                        seen,
                         "found at operation " + operation.code() + "; what was found stands on its sheet.")
                 .number();
     }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.travellers.DoneSince;
 
 /** What a decision put forward must say. */
@@ -14,18 +15,14 @@ final class ProposalCheck {
     private static final BigDecimal MOST_HOURS = BigDecimal.valueOf(1000);
     private static final BigDecimal MOST_COST = BigDecimal.valueOf(1_000_000);
 
+    private static final int LONGEST = 1000;
+
     private ProposalCheck() {}
 
     /** Refuses a decision that does not say everything its kind must say, or says what cannot be kept. */
     static void requireComplete(Nonconformance n, Proposal p, LocalDate today) {
         String what = "The decision was not put forward.";
-        if (p.words().isBlank() || p.words().length() > 1000) {
-            throw Refusal.input(
-                    "words",
-                    what,
-                    p.words().isBlank() ? "No reason was given." : "The reason is longer than 1000 characters.",
-                    "Say why, and what is to be done.");
-        }
+        TypedText.words("words", "The reason", what, p.words(), LONGEST);
         if (p.fromCode() != null && p.fromCode().length() > LONGEST_CODE) {
             throw Refusal.input(
                     "from",
@@ -33,8 +30,8 @@ final class ProposalCheck {
                     "No operation has a code of that length.",
                     "Choose one of the operations that were done.");
         }
-        requireShort("limits", what, p.limits());
-        requireShort("customerAgreement", what, p.customerAgreement());
+        TypedText.wordsOrNone("limits", "What it is limited to", what, p.limits(), LONGEST);
+        TypedText.wordsOrNone("customerAgreement", "How the customer agreed", what, p.customerAgreement(), LONGEST);
         if (p.decision().loops() && blank(p.fromCode())) {
             throw Refusal.input(
                     "from", what, "It does not say which operations are done over.", "Choose the first of them.");
@@ -88,13 +85,6 @@ final class ProposalCheck {
                                     + (scrap ? ", or is one of what is scrapped." : "."),
                             "Open the sheet again and tick what stays valid.");
                 });
-    }
-
-    private static void requireShort(String field, String what, @Nullable String words) {
-        if (words != null && words.length() > 1000) {
-            throw Refusal.input(
-                    field, what, "It is " + words.length() + " characters long; 1000 are kept.", "Say it shorter.");
-        }
     }
 
     private static void requireCost(String field, String what, @Nullable BigDecimal number, BigDecimal most) {

@@ -9,6 +9,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
 
 /** Enters, confirms and ends what people are qualified or authorised for. */
@@ -168,13 +169,7 @@ public class Qualifications {
                     "A kind is a code of capital letters and digits in up to three parts.",
                     "Enter the code that routes ask for, such as WELD:AL:141.");
         }
-        if (sheet.standard().isBlank() || sheet.standard().length() > 60) {
-            throw Refusal.input(
-                    "standard",
-                    deed,
-                    "The standard or authorisation has 1 to 60 characters.",
-                    "Enter the standard with its edition, or the shop's own authorisation.");
-        }
+        TypedText.line("standard", "The standard or authorisation", deed, sheet.standard(), 60);
         LocalDate expiresOn = sheet.expiresOn();
         if (expiresOn != null && expiresOn.isBefore(sheet.issuedOn())) {
             throw Refusal.input(

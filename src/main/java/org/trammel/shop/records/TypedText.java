@@ -41,7 +41,12 @@ public final class TypedText {
 
     /** Free text of several lines that must be there. */
     public static String words(String field, String label, String deed, @Nullable String typed) {
-        String text = wordsOrNone(field, label, deed, typed);
+        return words(field, label, deed, typed, LONGEST);
+    }
+
+    /** The same, of which fewer characters are kept. */
+    public static String words(String field, String label, String deed, @Nullable String typed, int longest) {
+        String text = wordsOrNone(field, label, deed, typed, longest);
         if (text == null) {
             throw empty(field, label, deed);
         }
@@ -50,8 +55,14 @@ public final class TypedText {
 
     /** Free text of several lines that may be left empty; null if it was. */
     public static @Nullable String wordsOrNone(String field, String label, String deed, @Nullable String typed) {
+        return wordsOrNone(field, label, deed, typed, LONGEST);
+    }
+
+    /** The same, of which fewer characters are kept. */
+    public static @Nullable String wordsOrNone(
+            String field, String label, String deed, @Nullable String typed, int longest) {
         String text = typed == null ? "" : typed.strip().replace("\r\n", "\n").replace('\r', '\n');
-        return checked(field, label, deed, text, LONGEST);
+        return checked(field, label, deed, text, longest);
     }
 
     private static @Nullable String checked(String field, String label, String deed, String text, int longest) {

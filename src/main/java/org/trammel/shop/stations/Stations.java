@@ -4,17 +4,22 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 
 /** The stations of the shop and their jigs. */
 @Service
 @Transactional
 public class Stations {
+
+    /** A hyphen only after another sign: a code beginning with one would be a formula in a spreadsheet. */
+    private static final Pattern CODE = Pattern.compile("[A-Z0-9][A-Z0-9-]{0,9}");
 
     private final StationRepository stations;
     private final JigRepository jigs;
@@ -98,7 +103,7 @@ public class Stations {
             return knownJig(code).sheet();
         }
         keys.requireOwnerOrQa(act, "The jig was not added.");
-        if (!code.matches("[A-Z0-9-]{1,10}") || jigs.existsById(code)) {
+        if (!CODE.matcher(code).matches() || jigs.existsById(code)) {
             throw Refusal.input(
                     "code",
                     "The jig was not added.",
@@ -165,20 +170,14 @@ public class Stations {
     }
 
     private static void checked(Station station) {
-        if (!station.code().matches("[A-Z0-9-]{1,10}")) {
+        if (!CODE.matcher(station.code()).matches()) {
             throw Refusal.input(
                     "code",
                     "The station was not kept.",
-                    "A code is 1 to 10 capital letters, digits and hyphens.",
+                    "A code is 1 to 10 capital letters, digits and hyphens, and begins with none of the last.",
                     "Give it a short code, such as 3.");
         }
-        if (station.name().isBlank() || station.name().length() > 120) {
-            throw Refusal.input(
-                    "name",
-                    "The station was not kept.",
-                    "A name has 1 to 120 characters.",
-                    "Give it the name the shop calls it by.");
-        }
+        TypedText.line("name", "Its name", "The station was not kept.", station.name(), 120);
         if (station.wipLimit() < 1) {
             throw Refusal.input(
                     "wipLimit",

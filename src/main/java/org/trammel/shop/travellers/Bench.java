@@ -13,6 +13,7 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.web.Formats;
 
@@ -382,10 +383,6 @@ public class Bench {
         if (said == null) {
             throw Refusal.input(field, what, "Nothing was said.", "Say it in a few words.");
         }
-        if (said.length() > 1000) {
-            throw Refusal.input(
-                    field, what, "It is " + said.length() + " characters long; 1000 are kept.", "Say it shorter.");
-        }
-        return said;
+        return TypedText.words(field, "What was said", what, said, 1000);
     }
 }
