@@ -15,12 +15,12 @@ import org.slf4j.LoggerFactory;
 import org.trammel.shop.TestEngine;
 import org.trammel.shop.outside.RecordsAt;
 
-/** Five kills on each engine; {@code ops/bench/crash} does a hundred by hand. */
+/** Three kills on each engine; {@code ops/bench/crash} does a hundred by hand. */
 @Tag("crash")
 class CrashTest {
 
     private static final Logger LOG = LoggerFactory.getLogger(TestEngine.class);
-    private static final int KILLS = 5;
+    private static final int KILLS = 3;
 
     @ParameterizedTest
     @ValueSource(strings = {"h2", "postgresql"})

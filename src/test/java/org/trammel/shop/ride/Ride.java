@@ -7,13 +7,10 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
@@ -32,26 +29,27 @@ import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
 
 /**
- * Takes a frame, or a part of one, along its route by hand: what the sheet of its station asks for is done there. At
- * every gate the bad thing is tried first. Which gates there are is told by the route; what was tried, by this.
+ * Takes a frame, or a part of one, along its route by hand: what the sheet of its station asks for is done there, of
+ * several steps or readings alike the first one, and the others elsewhere. At every gate the bad thing is tried first. Which gates there are is told by the route; what was tried, by this.
  */
 final class Ride {
-
-    private static final Pattern NUMBER = Pattern.compile("NC-\\d+");
 
     /** How long what happens at an operation takes, where it is long. */
     private static final Map<String, Duration> TAKES =
             Map.of("090a", Duration.ofMinutes(70), "110a", Duration.ofMinutes(520), "150", Duration.ofMinutes(45));
 
+    /** Longer than the two minutes in which a reading may be taken for a slip of the hand. */
+    private static final Duration PAST_A_SLIP = Duration.ofMinutes(3);
+
     private final Sheets sheets;
     private final Workshop shop;
-    private final Desk qa;
-    private final Desk owner;
+    private final Aftercare aftercare;
     private final Travellers travellers;
     private final Evidence evidence;
     private final Gauges gauges;
     private final Settings settings;
     private final TestClock clock;
+    private final Elsewhere elsewhere;
     private final Map<String, Tablet> tablets = new HashMap<>();
 
     /** Operations at which a reading was refused, points that refused a signature, clocks that kept one out. */
@@ -60,27 +58,26 @@ final class Ride {
     final Set<String> refusedSignatures = new TreeSet<>();
     final Set<String> closedWindows = new TreeSet<>();
     final Set<String> unjoined = new TreeSet<>();
-    final Set<String> nonconformances = new LinkedHashSet<>();
 
     Ride(
             Sheets sheets,
             Workshop shop,
-            Desk qa,
-            Desk owner,
+            Aftercare aftercare,
             Travellers travellers,
             Evidence evidence,
             Gauges gauges,
             Settings settings,
-            TestClock clock) {
+            TestClock clock,
+            Elsewhere elsewhere) {
         this.sheets = sheets;
         this.shop = shop;
-        this.qa = qa;
-        this.owner = owner;
+        this.aftercare = aftercare;
         this.travellers = travellers;
         this.evidence = evidence;
         this.gauges = gauges;
         this.settings = settings;
         this.clock = clock;
+        this.elsewhere = elsewhere;
     }
 
     Tablet tablet(String station) {
@@ -99,10 +96,12 @@ final class Ride {
             String place = at.line().operationId() + " " + at.line().state();
             assertThat(place).as("%s moves on", at.line()).isNotEqualTo(seen);
             seen = place;
-            clock.pass(Duration.ofMinutes(3));
+            clock.pass(Duration.ofSeconds(30));
             if (at.line().state() == OperationState.AT_POINT) {
                 sign(sheet, at);
-            } else if (!triedLate(sheet, at) && !triedBad(sheet, at)) {
+            } else if (triedLate(sheet, at) || triedBad(sheet, at)) {
+                clock.pass(PAST_A_SLIP);
+            } else {
                 work(sheet, at);
             }
         }
@@ -126,23 +125,36 @@ final class Ride {
         Hand doer = shop.at(at.line().station());
         clock.pass(TAKES.getOrDefault(at.line().code(), Duration.ZERO));
         Tablet tablet = open(sheet, at, doer, "");
-        Sheets.look(tablet.page(), picture(sheet, at, "work"));
+        Kept.look(tablet, sheet, at, "work");
+        boolean first = true;
         for (FrameSheet.StepLine step : at.steps()) {
-            if (!step.ticked()) {
-                tick(sheet, at, doer, step);
+            if (step.ticked()) {
+                continue;
             }
+            if (first || step.photo()) {
+                tick(sheet, at, doer, step);
+            } else {
+                elsewhere.tick(doer, step.stepId(), step.lotKind() == null ? null : shop.lotOf(step.lotKind()));
+            }
+            first = false;
         }
         List<FrameSheet.CharacteristicLine> asked =
                 at.characteristics().stream().filter(c -> !c.state().settled()).toList();
-        asked.forEach(c -> read(sheet, at, c, reader(at, c)));
-        asked.stream()
+        for (int i = 0; i < asked.size(); i++) {
+            read(sheet, at, asked.get(i), reader(at, asked.get(i)), i == 0);
+        }
+        List<FrameSheet.CharacteristicLine> twice = asked.stream()
                 .filter(FrameSheet.CharacteristicLine::secondPerson)
-                .forEach(c -> read(sheet, at, c, shop.witness));
+                .toList();
+        for (int i = 0; i < twice.size(); i++) {
+            read(sheet, at, twice.get(i), shop.witness, i == 0);
+        }
     }
 
     private void tick(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, Hand doer, FrameSheet.StepLine step) {
         Tablet tablet = tablet(at.line().station());
-        if (!tablet.page().url().endsWith("/station/" + sheet.head().tag()) || !tablet.shows(".plate.is-step")) {
+        if (!step.text().equals(tablet.heading())
+                || !tablet.page().url().endsWith("/station/" + sheet.head().tag())) {
             tablet = open(sheet, at, doer, "");
         }
         assertThat(tablet.page().locator(".plate h2").innerText())
@@ -180,8 +192,16 @@ final class Ride {
     }
 
     private void read(
-            FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, FrameSheet.CharacteristicLine c, Hand reader) {
+            FrameSheet sheet,
+            FrameSheet.OperationSheetOfFrame at,
+            FrameSheet.CharacteristicLine c,
+            Hand reader,
+            boolean byHand) {
         Evidence.Wanted wanted = evidence.wanted(c.characteristicId());
+        if (!byHand) {
+            elsewhere.read(reader, c.characteristicId(), Values.asDrawn(wanted), finest(wanted));
+            return;
+        }
         Tablet tablet = key(sheet, at, wanted, reader, Values.asDrawn(wanted), finest(wanted));
         requireTaken(tablet, c.code() + " of " + at.line());
         CharacteristicState state = evidence.wanted(c.characteristicId()).state();
@@ -241,53 +261,14 @@ final class Ride {
             assertThat(tablet.page().locator(".ans .state").innerText())
                     .as("%s at %s", misread, code)
                     .isEqualTo(misread.seen());
-            Sheets.look(tablet.page(), picture(sheet, at, misread.seen().replace(' ', '-')));
+            Kept.look(tablet, sheet, at, misread.seen().replace(' ', '-'));
         }
         if (bad.way() == Way.COLD_SET) {
-            coldSet(bad, tablet);
+            Aftercare.coldSet(bad, tablet);
         } else {
-            decide(sheet, at, bad, tablet);
+            aftercare.decide(sheet, at, bad, tablet);
         }
         return true;
-    }
-
-    private void coldSet(BadFirst bad, Tablet tablet) {
-        assertThat(tablet.shows(".banner"))
-                .as("no nonconformance while it may be set")
-                .isFalse();
-        assertThat(tablet.page().locator(".plate .btn.main").innerText()).isEqualTo("Set it straight, cold");
-        tablet.press(".plate .btn.main");
-        tablet.page().locator("#f-amount").fill(bad.words().replace('.', ','));
-        tablet.press(".keypad .enter");
-        assertThat(tablet.refusal()).isEmpty();
-    }
-
-    private void decide(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, BadFirst bad, Tablet tablet) {
-        tablet.open(sheet.head().tag());
-        String banner = tablet.page().locator(".banner").last().innerText();
-        Matcher found = NUMBER.matcher(banner);
-        assertThat(found.find()).as(banner).isTrue();
-        String number = found.group();
-        nonconformances.add(number);
-        if (at.irreversible()) {
-            assertThat(tablet.page().locator(".plate button.shut").innerText())
-                    .as("held at %s", at.line().code())
-                    .contains("cannot");
-        }
-        Sheets.look(tablet.page(), picture(sheet, at, "held"));
-        assertThat(qa.decides(number, bad))
-                .as("who read it does not decide: %s", bad)
-                .isEqualTo(bad.way() != Way.REWORK_BY_OWNER);
-        switch (bad.way()) {
-            case REWORK_BY_OWNER -> assertThat(owner.decides(number, bad)).isTrue();
-            case REPAIR, CONCESSION -> owner.agrees(number);
-            default -> {
-                // the QA lead alone
-            }
-        }
-        assertThat(travellers.sheet(sheet.head().travellerId()).holds())
-                .as("freed by the decision on %s", number)
-                .isEmpty();
     }
 
     private boolean triedLate(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
@@ -312,7 +293,7 @@ final class Ride {
         inTime.close();
         tablet.open(sheet.head().tag());
         assertThat(tablet.page().locator(".plate button.shut").innerText()).contains("cannot begin");
-        Sheets.look(tablet.page(), picture(sheet, at, "late"));
+        Kept.look(tablet, sheet, at, "late");
         tablet.press(".ins form[action$='/redo'] button");
         if (!tablet.refusal().isEmpty()) {
             assertThat(tablet.refusal()).contains("It is for the QA lead");
@@ -333,7 +314,7 @@ final class Ride {
         Evidence.Wanted wanted = evidence.wanted(c.characteristicId());
         key(sheet, at, wanted, reader(at, c), Values.asDrawn(wanted), finest(wanted));
         assertThat(tablet.refusal()).contains("cannot begin").contains("Its part");
-        Sheets.look(tablet.page(), picture(sheet, at, "unjoined"));
+        Kept.look(tablet, sheet, at, "unjoined");
         unjoined.add(gate(sheet, at.line().code()));
     }
 
@@ -369,7 +350,7 @@ final class Ride {
                                 "the one who signs took no part in it",
                                 "come from different people",
                                 "It is for the QA lead");
-                Sheets.look(tablet.page(), picture(sheet, at, "own-work"));
+                Kept.look(tablet, sheet, at, "own-work");
                 tablet.open(sheet.head().tag() + "/sign?as=" + as);
             }
             tablet.sign(signer(as, doer, tablet));
@@ -387,10 +368,5 @@ final class Ride {
             case SECOND ->
                 tablet.shows("input[name='signer'][value='" + shop.witness.id() + "']") ? shop.witness : shop.other;
         };
-    }
-
-    private static String picture(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, String what) {
-        String part = sheet.head().part();
-        return (part.isEmpty() ? sheet.head().kind() : part) + "-" + at.line().code() + "-" + what;
     }
 }

@@ -38,7 +38,9 @@ final class Sheets implements AutoCloseable {
         return page;
     }
 
+    /** The browser gives a page behind others little time, so it is brought to the front as a hand would. */
     void open(Page page, String path) {
+        page.bringToFront();
         page.navigate(base + path, new Page.NavigateOptions().setWaitUntil(WaitUntilState.DOMCONTENTLOADED));
     }
 

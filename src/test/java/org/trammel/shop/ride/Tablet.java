@@ -111,6 +111,12 @@ final class Tablet {
         return old;
     }
 
+    /** What the plate asks for now; empty where the page has none. */
+    String heading() {
+        Locator heading = page.locator(".plate h2");
+        return heading.count() == 0 ? "" : heading.first().innerText();
+    }
+
     boolean shows(String selector) {
         return page.locator(selector).count() > 0;
     }

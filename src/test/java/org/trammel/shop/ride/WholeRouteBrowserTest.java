@@ -29,11 +29,13 @@ import org.trammel.shop.TestClock;
 import org.trammel.shop.TestEngine;
 import org.trammel.shop.designs.Designs;
 import org.trammel.shop.gauges.Gauges;
+import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.routes.RouteBook;
 import org.trammel.shop.routes.RouteSheet;
 import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
@@ -77,11 +79,18 @@ class WholeRouteBrowserTest {
     private Settings settings;
 
     @Autowired
+    private Bench bench;
+
+    @Autowired
+    private Readings readings;
+
+    @Autowired
     private TestClock clock;
 
     private Sheets sheets;
     private Desk owner;
     private Desk qa;
+    private Aftercare aftercare;
     private Instant latest = TestClock.START;
 
     /** The verification compares with a file beside the database: an empty shop has none from an earlier run. */
@@ -116,7 +125,7 @@ class WholeRouteBrowserTest {
         ride.ride(frame);
         ride.ships(frame, "AV26999X");
         requireEveryGateTried(ride, route);
-        requireWholeRecord(ride, frame);
+        requireWholeRecord(frame);
     }
 
     @Test
@@ -132,18 +141,28 @@ class WholeRouteBrowserTest {
         ride.ride(frame);
         ride.ships(frame, "AV26999X");
         requireEveryGateTried(ride, route);
-        requireWholeRecord(ride, frame);
+        requireWholeRecord(frame);
     }
 
     private long released(String description, String kind, RouteSheet route) {
         owner = new Desk(sheets, shop.owner);
         qa = new Desk(sheets, shop.qa);
+        aftercare = new Aftercare(qa, owner, travellers);
         String serial = new OrderDesk(owner, shop, orders, designs, settings).releases(description, kind, route);
         return travellers.inForce(serial, "").travellerId();
     }
 
     private Ride ride() {
-        return new Ride(sheets, shop, qa, owner, travellers, evidence, gauges, settings, clock);
+        return new Ride(
+                sheets,
+                shop,
+                aftercare,
+                travellers,
+                evidence,
+                gauges,
+                settings,
+                clock,
+                new Elsewhere(bench, readings, clock));
     }
 
     private static void requireEveryGateTried(Ride ride, RouteSheet route) {
@@ -155,14 +174,14 @@ class WholeRouteBrowserTest {
     }
 
     /** The order is shipped, every refused try stands in the frame's story, the papers print and the log fits. */
-    private void requireWholeRecord(Ride ride, long frame) {
+    private void requireWholeRecord(long frame) {
         FrameSheet.Head head = travellers.head(frame);
         assertThat(orders.byId(head.orderId()).state()).isEqualTo(OrderState.SHIPPED);
         owner.open("/frames/" + head.serial());
         String story = owner.reads();
         Sheets.look(owner.page(), head.kind() + "-story");
-        assertThat(story).contains(ride.nonconformances).contains("undecided", "Concession", "shipped");
-        assertThat(count(story, "not conforming")).isGreaterThanOrEqualTo(ride.nonconformances.size());
+        assertThat(story).contains(aftercare.nonconformances).contains("undecided", "Concession", "shipped");
+        assertThat(count(story, "not conforming")).isGreaterThanOrEqualTo(aftercare.nonconformances.size());
         requirePrints(head.kind() + "-story", ".granted");
         for (FrameSheet.Head one : travellers.heads(head.serial())) {
             owner.open("/frames/" + one.tag() + "/traveller");
