@@ -64,7 +64,7 @@ class SecurityConfiguration {
                         .permitAll()
                         .requestMatchers("/actuator/**")
                         .denyAll()
-                        .requestMatchers("/sign-off")
+                        .requestMatchers("/sign-off", "/own-secrets/**", "/api/v1/own-secrets/**")
                         .authenticated()
                         .requestMatchers(HttpMethod.GET, "/**")
                         .authenticated()

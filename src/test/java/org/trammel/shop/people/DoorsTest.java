@@ -211,6 +211,27 @@ class DoorsTest {
     }
 
     @Test
+    void anAuditorChangesTheirOwnPassword() throws Exception {
+        Person auditor = people.atDesk(Role.AUDITOR);
+        mvc.perform(post("/own-secrets/password")
+                        .with(Signed.on(auditor))
+                        .with(csrf())
+                        .param("actId", UUID.randomUUID().toString())
+                        .param("secret", People.PASSWORD)
+                        .param("newPassword", "seven herons on a jetty")
+                        .param("newPasswordAgain", "seven herons on a jetty"))
+                .andExpect(redirectedUrl("/own-secrets"));
+        mvc.perform(post("/own-secrets/password")
+                        .with(Signed.on(auditor))
+                        .with(csrf())
+                        .param("actId", UUID.randomUUID().toString())
+                        .param("secret", People.PASSWORD)
+                        .param("newPassword", "eight herons on a jetty")
+                        .param("newPasswordAgain", "eight herons on a jetty"))
+                .andExpect(status().isUnprocessableContent());
+    }
+
+    @Test
     void aPageRunsNoScriptAndNoStyleButOurOwnFiles() throws Exception {
         mvc.perform(get("/sign-on"))
                 .andExpect(header().string("Content-Security-Policy", containsString("default-src 'self'")))
