@@ -2,6 +2,8 @@ package org.trammel.shop.travellers;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -10,6 +12,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Point;
+import org.trammel.shop.routes.Signer;
 
 /** The last gate: a frame leaves the shop only if everything it was released with is proven. */
 @Service
@@ -47,7 +50,8 @@ public class Shipping {
     }
 
     /**
-     * Ships a frame. What every gate checked on the way is checked once more over the whole frame and its parts.
+     * Ships a frame. What must not be open is looked for once more over the whole frame and its parts: holds, points
+     * that somebody has not signed, characteristics without a verdict.
      *
      * @param scanned serial read from the frame itself, beside the address
      */
@@ -104,10 +108,7 @@ public class Shipping {
             if (operation.state() == OperationState.REPEATED) {
                 continue;
             }
-            if (operation.point() == Point.HOLD
-                    && !operation.carried()
-                    && signatures.findByOperationIdOrderById(operation.id()).stream()
-                            .noneMatch(operation::counts)) {
+            if (operation.point() == Point.HOLD && !operation.carried() && !signed(operation)) {
                 return List.of(Refusal.state(
                         what, "Hold point " + operation.called() + " is not signed.", "Call those who sign it."));
             }
@@ -124,5 +125,14 @@ public class Shipping {
             }
         }
         return List.of();
+    }
+
+    /** True if everybody who signs the point has, since it was opened last. */
+    private boolean signed(Operation operation) {
+        Set<Signer> by = signatures.findByOperationIdOrderById(operation.id()).stream()
+                .filter(operation::counts)
+                .map(Signature::signer)
+                .collect(Collectors.toSet());
+        return !by.isEmpty() && by.containsAll(operation.signers());
     }
 }

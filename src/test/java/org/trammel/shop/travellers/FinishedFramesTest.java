@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
@@ -45,6 +46,9 @@ class FinishedFramesTest {
     @Autowired
     private Readings readings;
 
+    @Autowired
+    private JdbcClient jdbc;
+
     private WholeShop shop;
     private long worker;
     private long qa;
@@ -73,6 +77,27 @@ class FinishedFramesTest {
         assertThat(orders.byId(frame.orderId()).state()).isEqualTo(OrderState.READY_TO_SHIP);
         shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
         assertThat(orders.byId(frame.orderId()).state()).isEqualTo(OrderState.SHIPPED);
+    }
+
+    /** Nothing the service does leaves such a point behind; what is at stake is looked for all the same. */
+    @Test
+    void aPointThatOneOfTwoHasSignedKeepsTheFrameInTheShop() {
+        var frame = shop.frame(SmallRoute.of(
+                        op("080").step("weld").hold(Signer.SECOND, Signer.QA).sheet(),
+                        op("200").step("pack").sheet())
+                .sheet());
+        long second = shop.hire(Role.STATION_WORKER);
+        shop.tickAll(frame, worker);
+        long welded = shop.at(frame).line().operationId();
+        signing.sign(shop.act(second), welded, second, Signer.SECOND);
+        signing.sign(shop.act(qa), welded, qa, Signer.QA);
+        shop.tickAll(frame, worker);
+        jdbc.sql("update operation set void_signature_id = (select min(id) from signature where operation_id = ?)"
+                        + " where id = ?")
+                .params(welded, welded)
+                .update();
+        AtTheBench.refused(
+                () -> shipping.ship(shop.act(worker), frame.travellerId(), frame.serial()), "080", "is not signed");
     }
 
     @Test
