@@ -105,7 +105,7 @@ public class DrawingOffice {
         }
         return new DesignDraft(
                 TypedText.line("description", "Description", deed, draft.description(), LINE),
-                TypedText.line("metal", "Metal", deed, draft.metal(), 20),
+                FrameWords.checkedMetal(deed, draft.metal()),
                 TypedText.line("kind", "Kind", deed, draft.kind(), 40),
                 draft.routeRevisionId(),
                 TypedText.lineOrNone("testFamily", "Test family", deed, draft.testFamily(), SHORT),

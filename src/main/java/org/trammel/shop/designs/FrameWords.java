@@ -3,7 +3,8 @@ package org.trammel.shop.designs;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.routes.Kinds;
 
 /** Metals and kinds of frame an order or a design may name, with the words people read. */
@@ -39,8 +40,17 @@ public final class FrameWords {
         return new LinkedHashMap<>(KINDS);
     }
 
-    public static Set<String> metalCodes() {
-        return METALS.keySet();
+    /** A metal the shop builds from, as it was typed. */
+    public static String checkedMetal(String deed, String typed) {
+        String metal = TypedText.line("metal", "Metal", deed, typed, 20);
+        if (!METALS.containsKey(metal)) {
+            throw Refusal.input(
+                    "metal",
+                    deed,
+                    "The shop builds from no metal " + metal + ".",
+                    "Choose one of " + String.join(", ", METALS.keySet()) + ".");
+        }
+        return metal;
     }
 
     public static String metal(String code) {

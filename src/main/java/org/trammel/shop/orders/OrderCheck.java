@@ -42,14 +42,7 @@ final class OrderCheck {
     }
 
     static OrderDetails details(String deed, OrderDetails typed, boolean confirmed) {
-        String metal = TypedText.line("metal", "Metal", deed, typed.metal(), 20);
-        if (!FrameWords.metalCodes().contains(metal)) {
-            throw Refusal.input(
-                    "metal",
-                    deed,
-                    "The shop builds from no metal " + metal + ".",
-                    "Choose one of " + String.join(", ", FrameWords.metalCodes()) + ".");
-        }
+        String metal = FrameWords.checkedMetal(deed, typed.metal());
         if (typed.components().size() > COMPONENTS) {
             throw Refusal.input(
                     "components",
