@@ -20,6 +20,7 @@ import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Files;
 import org.trammel.shop.records.StoredFile;
 import org.trammel.shop.records.Words;
+import org.trammel.shop.routes.Kinds;
 import org.trammel.shop.routes.RouteBook;
 import org.trammel.shop.routes.RouteSheet;
 import org.trammel.shop.routes.RouteSummary;
@@ -161,7 +162,7 @@ class DesignReading {
         for (RouteSummary route : routes.routes()) {
             Long released = route.releasedRevisionId();
             boolean fits = route.metal().equals(sheet.metal()) || route.metal().equals(ANY_METAL);
-            if (released != null && fits) {
+            if (released != null && fits && !Kinds.NO_FRAMES.contains(route.kind())) {
                 options.put(released.toString(), route.code() + " " + route.releasedLetter() + ", " + route.name());
             }
         }

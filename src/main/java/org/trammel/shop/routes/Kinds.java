@@ -1,6 +1,7 @@
 package org.trammel.shop.routes;
 
 import java.util.List;
+import java.util.Set;
 
 /** Kinds of route and metals that the starter routes use; a shop may name others. */
 public final class Kinds {
@@ -17,6 +18,9 @@ public final class Kinds {
     public static final String TANDEM = "TANDEM";
     /** Daily checks of a station: a traveller of its own that belongs to no frame. */
     public static final String STATION_CHECK = "STATION_CHECK";
+
+    /** Routes of these are no frame's: those of its parts, and of the checks of a station. */
+    public static final Set<String> NO_FRAMES = Set.of(FRONT_TRIANGLE, SWING_ARM, STATION_CHECK);
 
     /** Metals; ANY where no frame is meant. */
     public static final List<String> METALS = List.of("AL6061", "AL7005", "STEEL", "TI", "ANY");

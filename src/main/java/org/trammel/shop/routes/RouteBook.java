@@ -81,6 +81,29 @@ public class RouteBook {
                         "Open the route and choose one of its revisions."));
     }
 
+    /**
+     * A revision that frames are released on.
+     *
+     * @throws Refusal unless it is the released one of its route, and the route is one of whole frames
+     */
+    public RouteSheet forFrames(long revisionId) {
+        RouteSheet sheet = revision(revisionId);
+        RouteRevision revision = revisions.findById(revisionId).orElseThrow();
+        if (revision.state() != RevisionState.RELEASED) {
+            throw Refusal.state(
+                    "Nothing is released on route " + sheet.code() + ", revision " + revision.letter() + ".",
+                    "That revision is " + revision.state().word() + ".",
+                    "Draw the frame on the revision in force.");
+        }
+        if (Kinds.NO_FRAMES.contains(sheet.kind())) {
+            throw Refusal.state(
+                    "Nothing is released on route " + sheet.code() + ".",
+                    "It is the route of " + (sheet.kind().equals(Kinds.STATION_CHECK) ? "a station check." : "a part."),
+                    "Choose a route of whole frames.");
+        }
+        return sheet;
+    }
+
     /** One revision of a route by its letter. */
     public RouteSheet byLetter(String code, String letter) {
         return revisions.history(known(code).code()).stream()

@@ -105,6 +105,16 @@ public class Release {
         }
     }
 
+    /** What was checked and signed is the characteristic list of one route revision. */
+    private static void requireDrawnOn(DesignSheet design, RouteSheet route) {
+        if (design.routeRevisionId() != null && design.routeRevisionId() != route.revisionId()) {
+            throw Refusal.state(
+                    "Revision " + design.letter() + " of the drawing is not released on route " + route.code() + ".",
+                    "Its gate was signed for another revision of the route.",
+                    "Release it on that one, or draw up the next revision of the drawing.");
+        }
+    }
+
     void requireReleaser(Act act, String deed) {
         Person person = crewed.signing(act.by(), deed);
         if (!person.is(Role.OWNER) && !person.is(Role.QA_LEAD)) {
@@ -117,9 +127,11 @@ public class Release {
 
     /** Makes the travellers of a frame inside an act that is open; gives the one of the whole frame. */
     Traveller make(Act act, long orderId, long designRevisionId, long routeRevisionId) {
-        RouteSheet route = routes.revision(routeRevisionId);
+        RouteSheet route = routes.forFrames(routeRevisionId);
+        DesignSheet checked = designs.revision(designRevisionId);
+        requireOwnDrawing(orders.byId(orderId), checked);
+        requireDrawnOn(checked, route);
         DesignSheet design = designs.release(act, designRevisionId, route);
-        requireOwnDrawing(orders.byId(orderId), design);
         String serial = orders.assignSerial(act, orderId);
         OrderSheet order = orders.began(act, orderId, designRevisionId, route.code());
         String chain = Chains.frame(serial);

@@ -94,6 +94,8 @@ public class Floor {
         when(orders.began(any(), anyLong(), anyLong(), anyString())).thenAnswer(i -> order(i.getArgument(1)));
         when(designs.release(any(), anyLong(), any())).thenAnswer(i -> drawings.get(i.<Long>getArgument(1)));
         when(book.revision(anyLong())).thenAnswer(i -> routes.get(i.<Long>getArgument(0)));
+        when(designs.revision(anyLong())).thenAnswer(i -> drawings.get(i.<Long>getArgument(0)));
+        when(book.forFrames(anyLong())).thenAnswer(i -> routes.get(i.<Long>getArgument(0)));
     }
 
     private OrderSheet order(long id) {

@@ -23,6 +23,7 @@ import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.RouteSheet;
 
 /** Where the release button leads, and what may be released for an order at all. */
 @ShopTest
@@ -90,6 +91,35 @@ class ReleasePagesTest {
                 Refusal.class,
                 () -> revising.supersede(shop.act(lead.id()), frame.orderId(), drawing, route, Map.of(), null));
         assertThat(refused.why()).contains("the drawing for order " + other.number());
+    }
+
+    @Test
+    void aFrameIsReleasedOnTheRouteItsGateWasSignedForAndThatIsInForce() {
+        long drawing = drawn(frame, 2);
+        long other = shop.route(
+                SmallRoute.of(SmallRoute.op("070").step("weld").sheet()).sheet());
+        assertThat(refused(drawing, other).why()).contains("signed for another revision of the route");
+        jdbc.sql("update route_revision set state = 'SUPERSEDED', released_of = null where id = ?")
+                .param(route)
+                .update();
+        assertThat(refused(drawing, route).why()).contains("superseded");
+    }
+
+    @Test
+    void noFrameIsMadeOnTheRouteOfAStationCheck() {
+        RouteSheet sheet = SmallRoute.of(
+                        SmallRoute.op("001").step("look at the air").sheet())
+                .sheet();
+        long check = shop.route(new RouteSheet(
+                0, "AIR", "air", "A", "ANY", "STATION_CHECK", sheet.operations(), sheet.clocks(), sheet.children()));
+        assertThat(refused(shop.drawing(frame.designId(), 2, Map.of()), check).why())
+                .contains("a station check");
+    }
+
+    private Refusal refused(long drawing, long on) {
+        return catchThrowableOfType(
+                Refusal.class,
+                () -> revising.supersede(shop.act(lead.id()), frame.orderId(), drawing, on, Map.of(), null));
     }
 
     private long inForce() {
