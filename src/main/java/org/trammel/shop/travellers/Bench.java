@@ -305,6 +305,7 @@ public class Bench {
                 .map(Signature::id)
                 .reduce((a, b) -> b)
                 .orElse(null));
+        progress.coldSetAgain(traveller, operation);
         progress.takeUpAgain(act, traveller);
         progress.standsAtFirstOpen(traveller);
     }

@@ -53,6 +53,7 @@ class CarriedClocks {
                 clock.judgeAgain();
             }
         }
+        fresh.stream().filter(o -> !o.state().past()).forEach(o -> progress.coldSetAgain(to, o));
     }
 
     private static boolean ran(FrameClock clock) {

@@ -137,9 +137,9 @@ class FrameClock {
         state = ClockState.MET;
     }
 
-    /** An operation it gates is done over while the one that starts it is not: the window is judged once more. */
+    /** An operation it gates is done over while the one that starts it is not: it is judged once more. */
     void judgeAgain() {
-        if (kind == ClockKind.WINDOW && state == ClockState.MET) {
+        if (state == ClockState.MET) {
             state = ClockState.RUNNING;
             noticed = false;
         }

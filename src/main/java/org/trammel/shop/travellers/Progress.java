@@ -127,15 +127,31 @@ class Progress {
 
     /** What could have been cold-set at this operation is conforming: nobody waits for that window any more. */
     private void closeColdSet(Traveller traveller, Operation operation) {
-        Set<String> windows = characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
-                .map(Characteristic::coldSetClock)
-                .filter(Objects::nonNull)
-                .collect(Collectors.toSet());
+        Set<String> windows = coldSetWindows(operation);
         if (!windows.isEmpty()) {
+            operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
+                    .filter(o -> o.id() != operation.id() && !o.state().past())
+                    .map(this::coldSetWindows)
+                    .forEach(windows::removeAll);
             clocks.findByTravellerIdOrderById(traveller.id()).stream()
                     .filter(c -> c.running() && c.gates().isEmpty() && windows.contains(c.code()))
                     .forEach(FrameClock::meet);
         }
+    }
+
+    /** An operation is open again: what is read at it may be cold-set while the window it names has not closed. */
+    void coldSetAgain(Traveller traveller, Operation operation) {
+        Set<String> windows = coldSetWindows(operation);
+        clocks.findByTravellerIdOrderById(traveller.id()).stream()
+                .filter(c -> c.gates().isEmpty() && windows.contains(c.code()))
+                .forEach(FrameClock::judgeAgain);
+    }
+
+    private Set<String> coldSetWindows(Operation operation) {
+        return characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
+                .map(Characteristic::coldSetClock)
+                .filter(Objects::nonNull)
+                .collect(Collectors.toSet());
     }
 
     private void startClocks(Act act, Traveller traveller, Operation operation) {

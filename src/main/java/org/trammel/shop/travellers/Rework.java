@@ -112,6 +112,7 @@ public class Rework {
                 operations.findByTravellerIdOrderByPosition(whole.get().id());
         List<Operation> joined = doneSince.sinceJoined(ofWhole);
         if (joined.isEmpty()) {
+            ofWhole.stream().filter(o -> o.state() == OperationState.WAITING).forEach(this::readAgain);
             return false;
         }
         whole.get().requireOpen("reworked");
@@ -132,6 +133,10 @@ public class Rework {
             placed.remove(placed.size() - 1);
         }
         int after = placed.get(placed.size() - 1).position();
+        List<Operation> toCome = all.stream()
+                .filter(o -> o.state() == OperationState.WAITING
+                        && o.position() > over.get(0).position())
+                .toList();
         List<Operation> ever = operations.ofSamePiece(travellers.ofSamePiece(traveller.id()));
         over.forEach(o -> requireLimit(ever, o, traveller, loop.beyondLimit()));
         all.stream().filter(o -> o.position() > after).forEach(o -> o.moveDown(placed.size() * Operation.SPACING));
@@ -142,6 +147,7 @@ public class Rework {
                 clock.judgeAgain();
             }
         }
+        toCome.forEach(this::readAgain);
         for (int i = 0; i < placed.size(); i++) {
             Operation old = placed.get(i);
             int place = after + (i + 1) * Operation.SPACING;
@@ -159,6 +165,7 @@ public class Rework {
             copyContent(old, operations.save(old.again(place, number)));
         }
         operations.flush();
+        over.forEach(o -> progress.coldSetAgain(traveller, o));
         holds.openOn(traveller.serial()).stream()
                 .filter(h -> !h.source().equals(loop.source())
                         && over.stream().anyMatch(o -> Long.valueOf(o.id()).equals(h.operationId())))
@@ -180,6 +187,13 @@ public class Rework {
                                         .filter(loop.stillValid()::contains)
                                         .toList()));
         return true;
+    }
+
+    /** What was read before its operation began, under a hold, was read of the piece as it was before the loop. */
+    private void readAgain(Operation toCome) {
+        characteristics.findByOperationIdOrderByPosition(toCome.id()).stream()
+                .filter(c -> c.state() != CharacteristicState.OPEN)
+                .forEach(Characteristic::readAgain);
     }
 
     /** Loops count for the piece, whatever revision they were made under. */
@@ -215,10 +229,11 @@ public class Rework {
                     .filter(c -> c.code().equals(clockCode))
                     .findFirst()
                     .orElseThrow(() -> Bench.noSuch("clock"));
-            if (clock.kind() != ClockKind.WINDOW || !clock.closedAt(act.at())) {
+            if (clock.kind() != ClockKind.WINDOW || !clock.closedAt(act.at()) || !clock.gates(operation.code())) {
                 throw Refusal.state(
                         "Nothing is done again.",
-                        "The window " + clock.name() + " of " + traveller.mark() + " is not closed.",
+                        "The window " + clock.name() + " of " + traveller.mark() + " does not keep operation "
+                                + operation.called() + " from beginning.",
                         "Go on with the operation at hand.");
             }
             operation.requireAt("put back", OperationState.WAITING);
@@ -228,7 +243,7 @@ public class Rework {
                     .reduce((a, b) -> b)
                     .orElseThrow(() -> Bench.noSuch("operation done before"));
             boolean undoable = all.stream()
-                    .filter(o -> o.position() <= last.position() && o.state() == OperationState.DONE)
+                    .filter(o -> o.state() == OperationState.DONE)
                     .dropWhile(o -> !o.code().equals(clock.startedBy()))
                     .noneMatch(this::irreversible);
             if (!undoable) {
@@ -284,6 +299,14 @@ public class Rework {
                             ? "It is a whole frame."
                             : "It is " + asked.state().word() + ".",
                     asked.frame() ? "Enter a new order for a new frame." : "Only a scrapped part is made anew.");
+        }
+        Traveller whole = travellers.findById(asked.parentId()).orElseThrow();
+        if (!whole.state().open()) {
+            throw Refusal.state(
+                    asked.mark() + " is not made anew.",
+                    "Its frame, revision " + whole.letter() + ", is "
+                            + whole.state().word() + ".",
+                    "Open the frame again; a newer revision has a part of its own.");
         }
         boolean replaced = travellers.findByParentIdOrderById(asked.parentId()).stream()
                 .anyMatch(t -> t.part().equals(asked.part()) && t.copyNumber() > asked.copyNumber());

@@ -253,6 +253,24 @@ class ColdSetTest extends AtTheTable {
     }
 
     @Test
+    void aSlipThatIsCorrectedInsideTheWindowLeadsToTheColdSetAndNotToANonconformance() {
+        WholeShop.Frame frame = welded();
+        shop.tickAll(frame, aligner);
+        ReadingLine slip = read(aligner, frame, gauge, "0.08");
+        readings.read(
+                shop.act(aligner),
+                shop.at(frame).characteristics().get(1).characteristicId(),
+                input(gauge, false, "0.1"));
+        assertThat(standsAt(frame)).isEqualTo("110");
+        shop.clock().pass(Duration.ofMinutes(10));
+        correct(qa, slip, gauge, "0.80");
+        assertThat(standsAt(frame)).isEqualTo("100");
+        assertThat(nonconformances(frame)).isZero();
+        coldSets.push(shop.act(aligner), characteristic(frame), new BigDecimal("0.8"), null);
+        assertThat(pushes(frame)).isEqualTo(1);
+    }
+
+    @Test
     void aPushThatArrivesMoreThanAMomentLateIsRefusedWhateverTheTabletsClockSays() {
         WholeShop.Frame frame = welded();
         Instant closes = shop.clock().instant().plus(Duration.ofHours(24));

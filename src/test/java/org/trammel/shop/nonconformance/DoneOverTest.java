@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Shipping;
@@ -55,6 +56,33 @@ class DoneOverTest extends AtTheDesk {
         shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
         shop.tickAll(frame, worker);
         shipping.ship(shop.act(worker), frame.travellerId(), frame.serial());
+    }
+
+    @Test
+    void whatWasReadAheadUnderAHoldIsReadAgainAfterTheLoop() {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("070").step("weld").sheet(),
+                        SmallRoute.op("080").plain("080-1", "0.3").sheet(),
+                        SmallRoute.op("120").plain("120-1", "0.3").step("wipe").sheet())
+                .sheet());
+        shop.tickAll(frame, worker);
+        long checked = shop.at(frame).line().operationId();
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
+        opening.byHand(shop.act(worker), frame.travellerId(), checked, null, null, "a crack beside the weld");
+        long ahead = shop.at(frame).characteristics().get(0).characteristicId();
+        shop.read(worker, ahead, gauge, "0.1");
+        Proposal again = new Proposal(
+                Decision.REWORK, "weld it again", "070", null, null, false, null, false, null, null, Set.of());
+        deciding.propose(shop.act(qa), of(frame), again);
+        shop.tickAll(frame, worker);
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
+        assertThat(called(shop.at(frame).line())).isEqualTo("120");
+        shop.tickAll(frame, worker);
+        assertThat(shop.at(frame).characteristics())
+                .singleElement()
+                .satisfies(c -> assertThat(c.state()).isEqualTo(CharacteristicState.OPEN));
+        shop.read(worker, ahead, gauge, "0.1");
+        assertThat(shop.sheet(frame).at()).isNull();
     }
 
     @Test

@@ -59,6 +59,19 @@ class PartAnewTest extends AtTheBench {
     }
 
     @Test
+    void aPartOfAFrameThatIsNoLongerInTheShopIsNotMadeAnew() {
+        Floor.Frame frame = joined();
+        Floor.Frame arm = part(frame, "SA");
+        Act scrapping = floor.act(qa);
+        transaction.executeWithoutResult(t -> {
+            log.opens(scrapping, "scrap", "traveller:" + arm.travellerId(), Chains.frame(frame.serial()));
+            rework.scrap(scrapping, arm.travellerId(), "NC-0001", false, Set.of());
+            rework.scrap(scrapping, frame.travellerId(), "NC-0002", false, Set.of());
+        });
+        refused(() -> rework.makeAnew(floor.act(qa), arm.travellerId()), "Its frame", "is scrapped");
+    }
+
+    @Test
     void aFrameWhoseOrderIsCalledOffIsNamedBeforeAndWithdrawnWithIt() {
         Floor.Frame frame = joined();
         List<Long> coat = List.of(floor.at(part(frame, "FT")).steps().get(0).stepId());
