@@ -9,11 +9,11 @@ import org.jspecify.annotations.Nullable;
  * wider half; with one side open, the distance from nominal to limit stands for both sides, and without a nominal the
  * size of the limit itself.
  */
-record ExpectedSpan(BigDecimal middle, BigDecimal tolerance) {
+public record ExpectedSpan(BigDecimal middle, BigDecimal tolerance) {
 
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
-    static ExpectedSpan of(@Nullable BigDecimal nominal, Limits limits) {
+    public static ExpectedSpan of(@Nullable BigDecimal nominal, Limits limits) {
         BigDecimal lower = limits.lower();
         BigDecimal upper = limits.upper();
         if (lower != null && upper != null) {
@@ -30,6 +30,11 @@ record ExpectedSpan(BigDecimal middle, BigDecimal tolerance) {
 
     /** Whether somebody can have meant the value: within two tolerances. */
     boolean reaches(BigDecimal value) {
-        return value.subtract(middle).abs().compareTo(tolerance.multiply(TWO)) <= 0;
+        return reaches(value, TWO);
+    }
+
+    /** Whether the value lies within so many tolerances of the middle, the last of them included. */
+    public boolean reaches(BigDecimal value, BigDecimal tolerances) {
+        return value.subtract(middle).abs().compareTo(tolerance.multiply(tolerances)) <= 0;
     }
 }

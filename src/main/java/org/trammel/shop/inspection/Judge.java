@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.metrology.ConformityDecision;
 import org.trammel.calc.metrology.DecisionRule;
+import org.trammel.calc.metrology.ExpectedSpan;
 import org.trammel.calc.metrology.Limits;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.records.Refusal;
@@ -47,7 +48,8 @@ class Judge {
                 ? Verdict.CONFORMING
                 : decision instanceof ConformityDecision.Undecided ? Verdict.UNDECIDED : Verdict.NOT_CONFORMING;
         if (!wanted.deciding() && verdict != Verdict.CONFORMING) {
-            verdict = withinTriage(wanted, value) ? Verdict.NOTED : Verdict.NOT_CONFORMING;
+            boolean passesOn = verdict == Verdict.UNDECIDED || withinTriage(wanted, value);
+            verdict = passesOn ? Verdict.NOTED : Verdict.NOT_CONFORMING;
         }
         return new Reading.Judged(verdict, decision.basis(), factor.id());
     }
@@ -56,6 +58,10 @@ class Judge {
     private boolean withinTriage(Evidence.Wanted wanted, BigDecimal value) {
         BigDecimal times =
                 wanted.triageTolerances() == null ? settings.number("triage.tolerances") : wanted.triageTolerances();
+        if (wanted.lowerLimit() != null && wanted.upperLimit() != null) {
+            return ExpectedSpan.of(wanted.nominal(), new Limits(wanted.lowerLimit(), wanted.upperLimit()))
+                    .reaches(value, times);
+        }
         return within(value, wanted.nominal(), wanted.lowerLimit(), times, true)
                 && within(value, wanted.nominal(), wanted.upperLimit(), times, false);
     }

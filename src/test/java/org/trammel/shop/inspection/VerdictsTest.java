@@ -3,10 +3,12 @@ package org.trammel.shop.inspection;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.routes.CharacteristicSheet;
 import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Rule;
 import org.trammel.shop.travellers.CharacteristicState;
@@ -56,6 +58,49 @@ class VerdictsTest extends AtTheTable {
     void theGuardBandIsRoundedUpAndNeverDown() {
         WholeShop.Frame frame = frame(wanted(Rule.GUARDED, Reduction.SINGLE, "once"));
         assertThat(read(worker, frame, gauge("0.0207"), "0.2655").verdict()).isEqualTo(Verdict.UNDECIDED);
+    }
+
+    /** 0/+0.50 where it is not decided: a hair outside is passed on, what lies three tolerances off is not. */
+    @ParameterizedTest(name = "{0} at a limit that is the nominal is {1}")
+    @CsvSource({"-0.02,NOTED", "-0.2,NOTED", "-1.5,NOTED", "-1.51,NOT_CONFORMING", "1.5,NOTED", "1.6,NOT_CONFORMING"})
+    void aLimitThatIsTheNominalHasATriageOfTheWholeTolerance(String value, Verdict verdict) {
+        WholeShop.Frame frame = frame(passedOn(BigDecimal.ZERO, "0", "0.50"));
+        assertThat(read(worker, frame, gauge("0.020"), value).verdict()).isEqualTo(verdict);
+    }
+
+    /** 33 to 39 without a nominal: the middle is 36, and three tolerances are nine. */
+    @ParameterizedTest(name = "{0} is {1}")
+    @CsvSource({"27,NOTED", "26.9,NOT_CONFORMING", "45,NOTED", "45.1,NOT_CONFORMING"})
+    void withoutANominalTheMiddleOfTheLimitsStandsForIt(String value, Verdict verdict) {
+        WholeShop.Frame frame = frame(passedOn(null, "33", "39"));
+        assertThat(read(worker, frame, gauge("0.020"), value).verdict()).isEqualTo(verdict);
+    }
+
+    private static CharacteristicSheet passedOn(@Nullable BigDecimal nominal, String lower, String upper) {
+        CharacteristicSheet c = wanted(Rule.GUARDED, Reduction.SINGLE, "once");
+        return new CharacteristicSheet(
+                c.code(),
+                c.name(),
+                c.unit(),
+                c.decimals(),
+                c.fromDesign(),
+                nominal,
+                new BigDecimal(lower),
+                new BigDecimal(upper),
+                c.gaugeKind(),
+                c.points(),
+                c.reduction(),
+                c.rule(),
+                c.signers(),
+                c.sided(),
+                c.readBack(),
+                c.secondPerson(),
+                false,
+                c.coldSetClock(),
+                c.coldSetAttempts(),
+                c.triageTolerances(),
+                c.coldSetAmount(),
+                c.source());
     }
 
     /** u 0.060 of one reading, 0.0849 of a difference: 0.30 less 1.65 times that is 0.159, less 1.65 u would be 0.201. */
