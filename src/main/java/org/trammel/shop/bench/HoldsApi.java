@@ -94,7 +94,7 @@ class HoldsApi {
     }
 
     @PostMapping("/holds/{id}/lift")
-    @Operation(summary = "Lifts a hold, or agrees to it where several must; never by who caused it")
+    @Operation(summary = "Lifts a hold, or agrees to it where several must; never by whoever caused it")
     Lifted lift(Act act, @PathVariable long id, @RequestBody Words words) {
         return new Lifted(holds.lift(act, id, words.words() == null ? "" : words.words()));
     }

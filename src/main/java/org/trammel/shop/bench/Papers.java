@@ -9,10 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.marks.SerialNumber;
 import org.trammel.shop.gauges.GaugeKind;
@@ -22,6 +21,7 @@ import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.materials.Lots;
 import org.trammel.shop.materials.MadeOf;
 import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
 import org.trammel.shop.routes.Point;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.ConfirmationOverrides;
@@ -80,6 +80,7 @@ class Papers {
         FrameSheet.Head head = sheet.head();
         List<FrameSheet.OperationSheetOfFrame> whole = travellers.whole(head.travellerId());
         Map<Long, ReadingLine> read = newest(head.travellerId());
+        Map<Long, String> initials = crew.all().stream().collect(Collectors.toMap(Person::id, Person::initials));
         Map<String, String> kinds = gauges.kinds().stream()
                 .collect(Collectors.toMap(GaugeKind::code, kind -> kind.name().toLowerCase(Locale.ROOT)));
         List<PaperView.Place> places = new ArrayList<>();
@@ -90,7 +91,7 @@ class Papers {
                 last = new PaperView.Place(name, new ArrayList<>());
                 places.add(last);
             }
-            last.rows().add(row(operation, read, kinds));
+            last.rows().add(row(operation, read, kinds, initials));
         }
         return new PaperView(
                 head,
@@ -139,7 +140,10 @@ class Papers {
     }
 
     private PaperView.Row row(
-            FrameSheet.OperationSheetOfFrame operation, Map<Long, ReadingLine> read, Map<String, String> kinds) {
+            FrameSheet.OperationSheetOfFrame operation,
+            Map<Long, ReadingLine> read,
+            Map<String, String> kinds,
+            Map<Long, String> initials) {
         List<FrameSheet.CharacteristicLine> measured = operation.characteristics();
         boolean done = operation.line().state() == OperationState.DONE;
         Instant at = operation.line().finishedAt();
@@ -153,10 +157,10 @@ class Papers {
                         .distinct()
                         .toList()),
                 reading(measured, read),
-                done ? initials(ticked(operation)) : "",
+                done ? ticked(operation).map(initials::get).orElse("") : "",
                 operation.signatures().stream()
                         .filter(FrameSheet.SignatureLine::counts)
-                        .map(signature -> initials(signature.name()))
+                        .map(signature -> initials.get(signature.signedBy()))
                         .collect(Collectors.joining(" ")),
                 done && at != null ? dayOfMonth(at) : "",
                 secondWanted(operation),
@@ -168,12 +172,12 @@ class Papers {
                 || operation.characteristics().stream().anyMatch(FrameSheet.CharacteristicLine::secondPerson);
     }
 
-    private static @Nullable String ticked(FrameSheet.OperationSheetOfFrame operation) {
+    /** Who ticked last. */
+    private static Optional<Long> ticked(FrameSheet.OperationSheetOfFrame operation) {
         return operation.steps().stream()
-                .map(FrameSheet.StepLine::tickedByName)
+                .map(FrameSheet.StepLine::tickedBy)
                 .filter(Objects::nonNull)
-                .reduce((first, later) -> later)
-                .orElse(null);
+                .reduce((first, later) -> later);
     }
 
     /** One fits in a row; how many follow is said, and the tablet shows them. */
@@ -187,14 +191,6 @@ class Papers {
                 .map(c -> formats.number(read.get(c.characteristicId()).value(), c.decimals()))
                 .toList();
         return values.size() <= 2 ? String.join("; ", values) : values.size() + " read";
-    }
-
-    private static String initials(@Nullable String name) {
-        return name == null
-                ? ""
-                : Stream.of(name.split("\\s+"))
-                        .map(word -> word.substring(0, 1))
-                        .collect(Collectors.joining());
     }
 
     /** The column is narrow, and the year stands in the foot. */

@@ -75,8 +75,7 @@ class SignViews {
                 .filter(Person::maySign)
                 .filter(person -> holds(person, as))
                 .filter(person -> !barred.contains(person.id()))
-                .filter(person -> at.signatures().stream()
-                        .noneMatch(s -> s.counts() && s.name().equals(SeenAs.of(person))))
+                .filter(person -> at.signatures().stream().noneMatch(s -> s.counts() && s.signedBy() == person.id()))
                 .sorted((a, b) -> Boolean.compare(here(b, who), here(a, who)))
                 .toList();
         return may.stream()

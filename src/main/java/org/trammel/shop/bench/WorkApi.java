@@ -137,7 +137,7 @@ class WorkApi {
     @Operation(
             summary = "Signs a hold or witness point",
             description =
-                    "With the signer's own PIN at this moment; wrong ones are counted. Never by who did the work.")
+                    "With the signer's own PIN at this moment; wrong ones are counted. A second person never took part in the work.")
     FrameSheet.OperationSheetOfFrame sign(Act act, SignedOn who, @PathVariable long id, @RequestBody Signed signed) {
         points.sign(
                 act,

@@ -166,7 +166,7 @@ class GaugeApi {
             String note) {}
 
     @PostMapping("/{code}/failures")
-    @Operation(summary = "The gauge was found wrong; what was read with it is judged again")
+    @Operation(summary = "The gauge was found wrong; nothing is read with it any more")
     Gauge fail(Act act, @PathVariable String code, @RequestBody NewFailure body) {
         return register.fail(
                 act,

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Act;
 
 /**
- * A gauge was found wrong. Published inside the transaction that records it, so that what was read with it can be
- * judged again in the same act.
+ * A gauge was found wrong. Published inside the transaction that records it, for whoever judges again what was read with
+ * it; nobody does yet.
  *
  * @param means the gauge itself and every set-up it is part of
  * @param lastGoodOn day it was last known to be right; null if it never was

@@ -244,7 +244,7 @@ public class GaugeRegister {
         return row.gauge();
     }
 
-    /** Records that a gauge was found wrong; what was read with it is judged again by those who listen. */
+    /** Records that a gauge was found wrong; no reading is taken with it any more. What was read since it was good is not judged again yet. */
     @Transactional
     public Gauge fail(Act act, String code, Failure failure) {
         if (!opens(act, "fail-gauge", code)) {

@@ -4,8 +4,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Text as somebody typed or pasted it, before it is kept. Any script and any sign of it is kept as it is, markup and
- * formulas too, since text is never read as either. Refused are only signs nobody sees: control characters and the marks
- * that turn the order of the text around them.
+ * formulas too, since text is never read as either. Refused are control characters and the marks that turn the order
+ * of the text around them.
  */
 public final class TypedText {
 

@@ -193,7 +193,8 @@ public record FrameSheet(
     }
 
     /** A signature of a point. */
-    public record SignatureLine(String name, Signer signer, String meaning, Instant at, boolean counts) {}
+    public record SignatureLine(
+            long signedBy, String name, Signer signer, String meaning, Instant at, boolean counts) {}
 
     /** A hold. */
     public record HoldLine(

@@ -39,7 +39,7 @@ public enum HoldReason {
         return lifters.isEmpty()
                 ? "a worker, when it is there"
                 : lifters.stream().map(role -> "the " + role.word()).collect(Collectors.joining(" and "))
-                        + (barsCauser() ? ", not by who caused it" : "");
+                        + (barsCauser() ? ", not by whoever caused it" : "");
     }
 
     /** True if whoever caused the nonconformance, or did the work in question, may not lift it. */

@@ -44,6 +44,7 @@ class ReleaseApi {
             long designRevisionId,
             long routeRevisionId,
             @Nullable List<Verdict> verdicts,
+            String secret,
             @Nullable Long ownerId,
             @Nullable String ownerPin,
             @Nullable String customer) {}
@@ -63,8 +64,11 @@ class ReleaseApi {
     }
 
     @PostMapping("/newer-revision")
-    @Operation(summary = "Withdraws the travellers in the shop and releases a newer design revision.")
+    @Operation(
+            summary = "Withdraws the travellers in the shop and releases a newer design revision. Signed with"
+                    + " the QA lead's own secret: the PIN at a tablet, the password at a desk.")
     Serial newer(Act act, SignedOn who, @PathVariable long orderId, @RequestBody NewerRequest r) {
+        signatures.confirm(who, r.secret());
         Map<Long, Revising.Said> said = new HashMap<>();
         for (Verdict v : r.verdicts() == null ? List.<Verdict>of() : r.verdicts()) {
             if (v.verdict() != null) {

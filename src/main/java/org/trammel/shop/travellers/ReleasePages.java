@@ -97,7 +97,9 @@ class ReleasePages {
             SignedOn who,
             @PathVariable long orderId,
             @RequestParam long designRevisionId,
+            @RequestParam(defaultValue = "") String secret,
             @RequestParam Map<String, String> typed) {
+        signatures.confirm(who, secret);
         Map<Long, Revising.Said> said = new HashMap<>();
         for (Revising.Finished finished : revising.finished(orderId)) {
             String verdict = typed.get("said-" + finished.operationId());

@@ -18,12 +18,19 @@ class Replaceable {
     private final TravellerRepository travellers;
     private final OperationRepository operations;
     private final StepRepository steps;
+    private final CharacteristicRepository characteristics;
     private final Crewed crewed;
 
-    Replaceable(TravellerRepository travellers, OperationRepository operations, StepRepository steps, Crewed crewed) {
+    Replaceable(
+            TravellerRepository travellers,
+            OperationRepository operations,
+            StepRepository steps,
+            CharacteristicRepository characteristics,
+            Crewed crewed) {
         this.travellers = travellers;
         this.operations = operations;
         this.steps = steps;
+        this.characteristics = characteristics;
         this.crewed = crewed;
     }
 
@@ -58,6 +65,26 @@ class Replaceable {
                     h.source() + " is not decided.",
                     "Decide it first; then release the newer revision.");
         });
+    }
+
+    /** A newer revision is no second try at a reading that is undecided or not conforming. */
+    void requireNothingUnsettled(List<Traveller> old) {
+        for (Traveller traveller : old) {
+            operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
+                    .filter(o -> !o.state().past())
+                    .flatMap(o -> characteristics.findByOperationIdOrderByPosition(o.id()).stream())
+                    .filter(c -> c.state() == CharacteristicState.UNDECIDED
+                            || c.state() == CharacteristicState.NOT_CONFORMING)
+                    .findFirst()
+                    .ifPresent(c -> {
+                        throw Refusal.state(
+                                "The newer revision was not released.",
+                                "Characteristic " + c.code() + ", " + c.name() + ", of " + traveller.mark() + " is "
+                                        + c.state().word() + ".",
+                                "Read it with less uncertainty, have it set, or decide on a nonconformance; then release"
+                                        + " the newer revision.");
+                    });
+        }
     }
 
     /** What is away, in an oven, or out of it and not signed, cannot be begun anew by another traveller meanwhile. */

@@ -147,6 +147,7 @@ public class Revising {
         replaceable.requireNothingAway(old);
         List<Hold> onOperations = holds.openOn(serial);
         Replaceable.requireDecided(onOperations);
+        replaceable.requireNothingUnsettled(old);
         if (order.state() == OrderState.READY_TO_SHIP) {
             orders.reopened(act, orderId);
         }
@@ -234,6 +235,13 @@ public class Revising {
                             fresh.id(),
                             "verdict",
                             one.verdict().name()));
+            if (one.verdict() == Carry.STILL_VALID && !from.metal().equals(to.metal())) {
+                throw Refusal.state(
+                        "The newer revision was not released.",
+                        "Operation " + old.called() + " cannot be still valid: it was done on " + from.metal()
+                                + ", and the newer revision is of " + to.metal() + ".",
+                        "Say repeat, or scrap part.");
+            }
             if (one.verdict().keeps()) {
                 carryEvidence(old, fresh, one, from.letter());
                 fresh.carriedOver(old, "carried over from revision " + from.letter() + ": " + one.reason());

@@ -1,6 +1,7 @@
 package org.trammel.shop.travellers;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -38,22 +39,28 @@ final class StillValid {
 
     /** What the newer revision asks for and nobody did, in words that "under revision A" follows; empty if nothing. */
     static Optional<String> undone(Operation old, Operation fresh, List<Step> done, List<Step> asked) {
+        List<Step> left = new ArrayList<>(done);
         return asked.stream()
-                .map(step -> undone(step, done, old, fresh))
+                .map(step -> undone(step, left, old, fresh))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .or(() -> unqualified(old.qualification(), fresh.qualification()))
                 .or(() -> unsigned(old, fresh));
     }
 
-    private static Optional<String> undone(Step step, List<Step> done, Operation old, Operation fresh) {
-        List<Step> ticked = done.stream()
+    /** @param left what was done and stands for no other step yet */
+    private static Optional<String> undone(Step step, List<Step> left, Operation old, Operation fresh) {
+        Optional<Step> ticked = left.stream()
                 .filter(s -> s.ticked() && s.text().equals(step.text()))
-                .toList();
+                .findFirst();
         if (ticked.isEmpty()) {
             return Optional.of("the step " + step.text() + " was not done");
         }
-        Step was = ticked.get(0);
+        Step was = ticked.get();
+        left.remove(was);
+        if (!was.instruction().equals(step.instruction())) {
+            return Optional.of("the step " + step.text() + " was done by another instruction");
+        }
         if (step.photo() && !was.photo()) {
             return Optional.of("no photograph was asked for at the step " + step.text());
         }

@@ -216,6 +216,7 @@ public class Travellers {
                 read.stream().map(FrameSheet.CharacteristicLine::of).toList(),
                 signed.stream()
                         .map(s -> new FrameSheet.SignatureLine(
+                                s.personId(),
                                 hidden ? name(names, s.personId()) : s.personName(),
                                 s.signer(),
                                 s.meaning(),

@@ -184,7 +184,7 @@ class StationSheetTest extends AtTheTablet {
                 .param("scope", HoldScope.FRAME.name()));
         assertThat(page)
                 .contains("On hold: lot trace.")
-                .contains("the QA lead, not by who caused it")
+                .contains("the QA lead, not by whoever caused it")
                 .doesNotContain("Tick step 1")
                 .contains("cannot begin");
     }

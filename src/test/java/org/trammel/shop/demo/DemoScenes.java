@@ -261,6 +261,7 @@ abstract class DemoScenes extends DemoHands {
         hands.open(qa, "/orders/" + order + "/newer-revision?designRevisionId=" + newer);
         qa.locator("select").all().forEach(verdict -> verdict.selectOption("STILL_VALID"));
         qa.locator("td input[type=text]").all().forEach(why -> why.fill("Not touched by revision B."));
+        qa.locator("[name='secret']").fill(DemoCast.QA_PASSWORD);
         hands.look(qa, "newer-revision");
         qa.getByText("Release the newer revision").click();
         qa.waitForURL("**/frames/**");

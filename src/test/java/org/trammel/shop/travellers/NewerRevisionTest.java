@@ -121,6 +121,55 @@ class NewerRevisionTest {
         assertThat(shop.at(now(frame)).line().code()).isEqualTo("110");
     }
 
+    @Test
+    void aNewerRevisionIsNoSecondTryAtAReadingThatIsUndecided() {
+        long route = shop.route(SmallRoute.of(
+                        op("070").step("weld").sheet(),
+                        op("080").guarded("080-1", "0.30", null, 0).sheet())
+                .sheet());
+        WholeShop.Frame frame = shop.frame(route);
+        shop.tickAll(frame, worker);
+        shop.read(
+                worker,
+                shop.at(frame).characteristics().get(0).characteristicId(),
+                shop.gauge("TWIST", "°", "0.020", LocalDate.of(2027, 1, 1)),
+                "0.29");
+        assertThat(refusal(() -> supersede(frame, route, Carry.STILL_VALID), "undecided")
+                        .why())
+                .contains("080-1")
+                .contains("undecided");
+    }
+
+    @Test
+    void whatWasDoneByAnotherInstructionOrStandsForAnotherStepIsNotStillValid() {
+        WholeShop.Frame frame = shop.frame(instructed("clamp at the lugs"));
+        tickOne(frame);
+        assertThat(refusal(() -> supersede(frame, instructed("clamp at the shell"), Carry.STILL_VALID), "instruction")
+                        .why())
+                .contains("by another instruction");
+        long twice = shop.route(SmallRoute.of(
+                        op("090")
+                                .step(wiped("clamp at the lugs"))
+                                .step(wiped("clamp at the lugs"))
+                                .sheet(),
+                        op("100").step("straighten").sheet())
+                .sheet());
+        assertThat(refusal(() -> supersede(frame, twice, Carry.STILL_VALID), "one tick for two steps")
+                        .why())
+                .contains("was not done");
+    }
+
+    private long instructed(String how) {
+        return shop.route(SmallRoute.of(
+                        op("090").step(wiped(how)).sheet(),
+                        op("100").step("straighten").sheet())
+                .sheet());
+    }
+
+    private static StepSheet wiped(String how) {
+        return new StepSheet("wipe", how, false, false, null, null, null);
+    }
+
     /** Quench, straighten and age, with so many minutes from the quench in which it may be straightened. */
     private long quenched(@Nullable Integer minutes) {
         SmallRoute route = SmallRoute.of(

@@ -64,7 +64,7 @@ class WholeBodiesTest {
     @BeforeEach
     void aFrameOnItsWay() {
         shop = new WholeShop(beans);
-        lead = crew.byId(shop.hire(Role.OWNER, Role.QA_LEAD, Role.ALIGNER));
+        lead = crew.byId(shop.hire(Role.QA_LEAD, Role.ALIGNER));
         gauge = shop.gauge("CALLIPER", "mm", null, LocalDate.of(2027, 1, 1));
         frame = shop.frame(shop.route(SmallRoute.of(
                         SmallRoute.op("080").plain("080-1", "0.3").step("weld").sheet())
@@ -98,7 +98,7 @@ class WholeBodiesTest {
         Map<String, String> incidents = new TreeMap<>();
         for (Door door : doors()) {
             for (RecordComponent component : components(door.body())) {
-                for (String value : values(component.getType())) {
+                for (String value : guessed(door, component) ? List.of("null") : values(component.getType())) {
                     String body = "{\"" + component.getName() + "\":" + value + "}";
                     MockHttpServletResponse answer = sent(door, body);
                     if (answer.getStatus() >= 500) {
@@ -114,6 +114,11 @@ class WholeBodiesTest {
             }
         }
         assertThat(incidents).isEmpty();
+    }
+
+    /** Wrong secrets are counted, and those who come after at the same desk would wait. */
+    private static boolean guessed(Door door, RecordComponent component) {
+        return door.path().endsWith("/sign-on") || List.of("secret", "pin").contains(component.getName());
     }
 
     private static List<String> values(Class<?> type) {
