@@ -191,7 +191,10 @@ final class Entries {
                         + c.verdict().word(),
                 c.ownerId() == null ? names.of(c.personId()) : names.of(c.personId()) + ", " + names.of(c.ownerId()),
                 false,
-                c.customerAgreement() == null ? c.reason() : c.reason() + " Customer: " + c.customerAgreement(),
+                c.reason()
+                        + (c.limits() == null ? "" : " Limits: " + c.limits())
+                        + (c.expiresOn() == null ? "" : " To be used until " + c.expiresOn() + ".")
+                        + (c.customerAgreement() == null ? "" : " Customer: " + c.customerAgreement()),
                 null);
     }
 

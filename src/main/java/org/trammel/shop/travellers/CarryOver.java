@@ -9,6 +9,7 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.time.LocalDate;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
@@ -51,10 +52,16 @@ class CarryOver {
     @Column(name = "customer_words_id")
     private @Nullable Long customerWordsId;
 
+    private @Nullable String limits;
+
+    /** Last day on which what is kept by concession lets a gate be passed. */
+    @Column(name = "expires_on")
+    private @Nullable LocalDate expiresOn;
+
     protected CarryOver() {}
 
     /**
-     * @param ownerId the owner who agreed; null unless it is kept by concession
+     * @param agreed who agreed to what; null unless it is kept by concession
      * @param customerWordsId who of the customer agreed, when and how; null unless it is kept by concession
      */
     CarryOver(
@@ -62,7 +69,7 @@ class CarryOver {
             @Nullable Operation fresh,
             Revising.Said said,
             Act act,
-            @Nullable Long ownerId,
+            Revising.@Nullable Agreed agreed,
             @Nullable Long customerWordsId) {
         this.oldOperationId = old.id();
         this.newOperationId = fresh == null ? null : fresh.id();
@@ -70,8 +77,20 @@ class CarryOver {
         this.reason = said.reason();
         this.personId = act.by();
         this.at = act.at();
-        this.ownerId = ownerId;
+        this.ownerId = agreed == null ? null : agreed.ownerId();
+        this.limits = agreed == null ? null : agreed.limits();
+        this.expiresOn = agreed == null ? null : agreed.expiresOn();
         this.customerWordsId = customerWordsId;
+    }
+
+    @Nullable
+    String limits() {
+        return limits;
+    }
+
+    @Nullable
+    LocalDate expiresOn() {
+        return expiresOn;
     }
 
     long id() {

@@ -39,7 +39,7 @@ class CarryOvers {
                 fresh,
                 said,
                 act,
-                conceded ? agreed.ownerId() : null,
+                conceded ? agreed : null,
                 conceded ? words.keep(agreed.customer()).id() : null));
     }
 
@@ -61,7 +61,9 @@ class CarryOvers {
                         c.personId(),
                         c.at(),
                         c.ownerId(),
-                        hidden ? null : customer(c, texts)))
+                        hidden ? null : customer(c, texts),
+                        c.limits(),
+                        c.expiresOn()))
                 .toList();
     }
 

@@ -204,9 +204,10 @@ class Characteristic {
     }
 
     /** Kept, by a signed concession, although a newer revision asks for something else. */
-    void keepByConcession(String source) {
+    void keepByConcession(String source, LocalDate until) {
         state = CharacteristicState.CONCESSION;
         nonconformance = source;
+        concessionUntil = until;
     }
 
     /** Takes over the verdict reached under an older revision. */

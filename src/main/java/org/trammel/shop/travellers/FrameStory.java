@@ -91,7 +91,9 @@ public record FrameStory(
             long personId,
             Instant at,
             @Nullable Long ownerId,
-            @Nullable String customerAgreement) {}
+            @Nullable String customerAgreement,
+            @Nullable String limits,
+            @Nullable LocalDate expiresOn) {}
 
     /**
      * Work that the QA lead let a welder do although the six-month confirmation had run out.

@@ -2,6 +2,7 @@ package org.trammel.shop.travellers;
 
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +48,9 @@ class ReleaseApi {
             String secret,
             @Nullable Long ownerId,
             @Nullable String ownerPin,
-            @Nullable String customer) {}
+            @Nullable String customer,
+            @Nullable String limits,
+            @Nullable LocalDate expiresOn) {}
 
     record Serial(String serial) {}
 
@@ -81,7 +84,9 @@ class ReleaseApi {
                         signatures
                                 .sign(r.ownerId(), r.ownerPin(), who.deviceId())
                                 .id(),
-                        Objects.requireNonNullElse(r.customer(), ""));
+                        Objects.requireNonNullElse(r.customer(), ""),
+                        Objects.requireNonNullElse(r.limits(), ""),
+                        r.expiresOn());
         return new Serial(revising.supersede(act, orderId, r.designRevisionId(), r.routeRevisionId(), said, agreed));
     }
 }

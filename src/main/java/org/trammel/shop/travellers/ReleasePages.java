@@ -1,5 +1,7 @@
 package org.trammel.shop.travellers;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -121,7 +123,22 @@ class ReleasePages {
             return null;
         }
         return new Revising.Agreed(
-                signatures.sign(Long.parseLong(owner), pin, who.deviceId()).id(), typed.getOrDefault("customer", ""));
+                signatures.sign(Long.parseLong(owner), pin, who.deviceId()).id(),
+                typed.getOrDefault("customer", ""),
+                typed.getOrDefault("limits", ""),
+                day(typed.getOrDefault("expiresOn", "")));
+    }
+
+    private static @Nullable LocalDate day(String typed) {
+        try {
+            return typed.isBlank() ? null : LocalDate.parse(typed.strip());
+        } catch (DateTimeParseException e) {
+            throw Refusal.input(
+                    "expiresOn",
+                    "The newer revision was not released.",
+                    "“" + typed.strip() + "” is no day.",
+                    "Enter the last day such as 2027-03-31.");
+        }
     }
 
     private static Carry carry(String verdict) {

@@ -1,5 +1,6 @@
 package org.trammel.shop.travellers;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -79,8 +80,14 @@ public class Revising {
      *
      * @param ownerId the owner, who has just given their own PIN
      * @param customer who of the customer agreed, when and how
+     * @param limits what it is limited to
+     * @param expiresOn last day on which a gate may be passed with it
      */
-    public record Agreed(long ownerId, String customer) {}
+    public record Agreed(
+            long ownerId,
+            String customer,
+            String limits,
+            @Nullable LocalDate expiresOn) {}
 
     /** A finished operation that wants a verdict. */
     public record Finished(long operationId, String part, String code, String name) {}
@@ -202,17 +209,7 @@ public class Revising {
         if (kept.isEmpty()) {
             return;
         }
-        if (agreed == null || agreed.customer().isBlank()) {
-            throw Refusal.input(
-                    agreed == null ? "owner" : "customer",
-                    "The newer revision was not released.",
-                    "Something is to be kept by concession, and " + (agreed == null ? "the owner" : "the customer")
-                            + " has not agreed.",
-                    "Have the owner sign with their own PIN and enter who of the customer agreed, or say repeat.");
-        }
-        TypedText.words(
-                "customer", "How the customer agreed", "The newer revision was not released.", agreed.customer(), 1000);
-        keptByConcession.require(act.by(), agreed.ownerId(), kept);
+        keptByConcession.require(act, agreed, kept);
     }
 
     private void carry(Act act, Traveller from, Traveller to, Map<Long, Said> said, @Nullable Agreed agreed) {
@@ -243,7 +240,7 @@ public class Revising {
                         "Say repeat, or scrap part.");
             }
             if (one.verdict().keeps()) {
-                carryEvidence(old, fresh, one, from.letter());
+                carryEvidence(old, fresh, one, from.letter(), agreed);
                 fresh.carriedOver(old, "carried over from revision " + from.letter() + ": " + one.reason());
                 to.begin();
             }
@@ -278,7 +275,7 @@ public class Revising {
         }
     }
 
-    private void carryEvidence(Operation old, Operation fresh, Said said, String letter) {
+    private void carryEvidence(Operation old, Operation fresh, Said said, String letter, @Nullable Agreed agreed) {
         Map<String, Characteristic> before = new HashMap<>();
         characteristics.findByOperationIdOrderByPosition(old.id()).forEach(c -> before.put(c.code(), c));
         for (Characteristic c : characteristics.findByOperationIdOrderByPosition(fresh.id())) {
@@ -294,7 +291,9 @@ public class Revising {
             if (same) {
                 c.carriedOver(was);
             } else {
-                c.keepByConcession("revision " + letter);
+                c.keepByConcession(
+                        "revision " + letter,
+                        Objects.requireNonNull(Objects.requireNonNull(agreed).expiresOn()));
             }
         }
         List<Step> was = steps.findByOperationIdOrderByPosition(old.id());

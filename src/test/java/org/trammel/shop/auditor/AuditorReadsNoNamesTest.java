@@ -171,7 +171,11 @@ class AuditorReadsNoNamesTest {
                 shop.drawing(frame.designId(), 2, Map.of()),
                 shop.sheet(frame).head().routeRevisionId(),
                 said,
-                new Revising.Agreed(owner, "Philomena Cartwheel said yes on +46 70 5550199"));
+                new Revising.Agreed(
+                        owner,
+                        "Philomena Cartwheel said yes on +46 70 5550199",
+                        "this frame",
+                        LocalDate.of(2027, 12, 31)));
     }
 
     private void hold(WholeShop.Frame of) {

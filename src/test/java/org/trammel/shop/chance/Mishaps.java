@@ -288,8 +288,10 @@ final class Mishaps {
         long order = world.frame().orderId();
         boolean allSaid = chance.nextInt(6) > 0;
         boolean careful = chance.nextBoolean();
-        Revising.Agreed agreed =
-                chance.nextBoolean() ? null : new Revising.Agreed(world.cast().owner, "Rider One, by letter");
+        Revising.Agreed agreed = chance.nextBoolean()
+                ? null
+                : new Revising.Agreed(
+                        world.cast().owner, "Rider One, by letter", "this frame", java.time.LocalDate.of(2027, 12, 31));
         Map<Long, Revising.Said> said = new HashMap<>();
         for (Revising.Finished f : revising.finished(order)) {
             if (allSaid || chance.nextBoolean()) {

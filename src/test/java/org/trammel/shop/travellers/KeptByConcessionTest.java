@@ -3,14 +3,18 @@ package org.trammel.shop.travellers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.trammel.shop.floor.SmallRoute.op;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.ShopTest;
+import org.trammel.shop.designs.Nominal;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.people.Role;
@@ -45,6 +49,8 @@ class KeptByConcessionTest {
     private long owner;
     private long both;
     private WholeShop.Frame frame;
+    private String limits = "this frame";
+    private @Nullable LocalDate until = LocalDate.of(2027, 12, 31);
 
     @BeforeEach
     void open() {
@@ -96,6 +102,58 @@ class KeptByConcessionTest {
         assertThat(letter()).isEqualTo("B");
     }
 
+    @Test
+    void whatIsKeptHasItsLimitsAndALastDayThatIsNotPast() {
+        sign(shop.hire(Role.STATION_WORKER));
+        limits = " ";
+        AtTheBench.refused(() -> keep(qa, owner), "What it is limited to");
+        limits = "this frame";
+        until = null;
+        AtTheBench.refused(() -> keep(qa, owner), "no last day");
+        until = settings.today().minusDays(1);
+        AtTheBench.refused(() -> keep(qa, owner), "is past");
+        until = settings.today();
+        keep(qa, owner);
+        assertThat(jdbc.sql("select limits from carry_over where owner_id = ? and expires_on = ?")
+                        .params(owner, until)
+                        .query(String.class)
+                        .list())
+                .containsExactly("this frame");
+    }
+
+    /** Past its last day, what was measured for the older drawing opens no gate of the newer one. */
+    @Test
+    void aReadingThatIsKeptLetsAGateBePassedUntilItsLastDay() {
+        long route = shop.route(SmallRoute.of(
+                        op("080").plain("080-1", "0.3").step("look").sheet(),
+                        op("150").step("spray").sheet())
+                .sheet());
+        frame = shop.frame(route);
+        shop.tickAll(frame, worker);
+        String gauge = shop.gauge("CALLIPER", "mm", null, LocalDate.of(2028, 1, 1));
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.25");
+        until = settings.today();
+        shop.drawing(
+                frame.designId(),
+                2,
+                Map.of("080-1", new Nominal(BigDecimal.ZERO, new BigDecimal("-0.1"), new BigDecimal("0.1"), true)));
+        keep(qa, owner);
+        long now = travellers.inForce(frame.serial(), "").travellerId();
+        assertThat(travellers.whole(now).get(0).characteristics())
+                .singleElement()
+                .satisfies(c -> assertThat(c.state()).isEqualTo(CharacteristicState.CONCESSION));
+        assertThat(jdbc.sql("select concession_until from characteristic where id = ?")
+                        .param(travellers
+                                .whole(now)
+                                .get(0)
+                                .characteristics()
+                                .get(0)
+                                .characteristicId())
+                        .query(LocalDate.class)
+                        .single())
+                .isEqualTo(until);
+    }
+
     private void sign(long by) {
         signing.sign(shop.act(by), shop.at(frame).line().operationId(), by, Signer.SECOND);
     }
@@ -115,7 +173,7 @@ class KeptByConcessionTest {
                 drawing,
                 shop.sheet(frame).head().routeRevisionId(),
                 said,
-                new Revising.Agreed(agreeing, "Rider One, by letter"));
+                new Revising.Agreed(agreeing, "Rider One, by letter", limits, until));
     }
 
     private String letter() {
