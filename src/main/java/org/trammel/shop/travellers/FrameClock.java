@@ -57,9 +57,6 @@ class FrameClock {
     @Column(name = "started_by_step_id")
     private @Nullable Long startedByStepId;
 
-    /** True once its end has been acted upon: a call raised, a loop broken off. */
-    private boolean noticed;
-
     @Version
     private long version;
 
@@ -87,7 +84,6 @@ class FrameClock {
         startedAt = from;
         endsAt = from.plus(Duration.ofMinutes(minutes));
         startedByStepId = stepId;
-        noticed = false;
     }
 
     private Instant firstStart(Instant now, @Nullable Long stepId) {
@@ -111,17 +107,14 @@ class FrameClock {
 
     /** Goes on where the clock of an older revision stands; how long it runs is what the newer one says. */
     void goOnFrom(FrameClock old) {
-        boolean asLong = minutes == old.minutes;
-        state = old.state == ClockState.RUN_OUT && !asLong ? ClockState.RUNNING : old.state;
+        state = old.state == ClockState.RUN_OUT && minutes != old.minutes ? ClockState.RUNNING : old.state;
         startedAt = old.startedAt;
         endsAt = startedAt == null ? null : startedAt.plus(Duration.ofMinutes(minutes));
-        noticed = old.noticed && asLong;
     }
 
     /** The event that started it was taken back; when it was is not forgotten. */
     void takeBack() {
         state = ClockState.PLANNED;
-        noticed = false;
     }
 
     /** The operation that starts it is done over: its next start is a new event. */
@@ -130,7 +123,6 @@ class FrameClock {
         startedAt = null;
         endsAt = null;
         startedByStepId = null;
-        noticed = false;
     }
 
     void meet() {
@@ -141,13 +133,11 @@ class FrameClock {
     void judgeAgain() {
         if (state == ClockState.MET) {
             state = ClockState.RUNNING;
-            noticed = false;
         }
     }
 
     void runOut() {
         state = ClockState.RUN_OUT;
-        noticed = true;
     }
 
     boolean running() {

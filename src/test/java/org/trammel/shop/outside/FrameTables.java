@@ -57,8 +57,7 @@ final class FrameTables {
         clocks = Rows.numbered(
                 connection,
                 "frame_clock",
-                "traveller_id, code, name, kind, minutes, started_by, gates, state, started_at, ends_at, noticed,"
-                        + " version");
+                "traveller_id, code, name, kind, minutes, started_by, gates, state, started_at, ends_at, version");
         ticks = Rows.numbered(connection, "tick", "step_id, operation_id, untick, person_id, device_id, at, act_id");
         signatures = Rows.numbered(
                 connection,

@@ -392,7 +392,6 @@ public final class WrittenFrames {
                     met ? "MET" : "PLANNED",
                     met ? released : null,
                     met ? released.plus(Duration.ofMinutes(sheet.minutes())) : null,
-                    false,
                     0L);
         }
     }
