@@ -61,7 +61,7 @@ public sealed interface ConformityDecision {
             throw new IllegalArgumentException("Factor and resolution are greater than zero");
         }
         UncertaintyShare share = UncertaintyShare.of(limits, u);
-        DecisionRule used = forces(limits, u) ? DecisionRule.GUARDED : rule;
+        DecisionRule used = used(rule, limits, u);
         BigDecimal g = used == DecisionRule.PLAIN || u == null ? BigDecimal.ZERO : guardBand(u, factor, resolution);
         DecisionBasis basis = new DecisionBasis(value, limits, rule, used, factor, u, g, resolution, share);
         if (used == DecisionRule.PLAIN) {
@@ -96,6 +96,11 @@ public sealed interface ConformityDecision {
      */
     static BigDecimal guardBand(BigDecimal u, BigDecimal factor, BigDecimal resolution) {
         return factor.multiply(u).divide(resolution, 0, RoundingMode.CEILING).multiply(resolution);
+    }
+
+    /** The rule a verdict is given by: the guarded one too where u takes too much of the limits for the plain one. */
+    static DecisionRule used(DecisionRule asked, Limits limits, @Nullable BigDecimal u) {
+        return forces(limits, u) ? DecisionRule.GUARDED : asked;
     }
 
     private static boolean forces(Limits limits, @Nullable BigDecimal u) {

@@ -9,6 +9,8 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.metrology.ConformityDecision;
+import org.trammel.calc.metrology.DecisionRule;
+import org.trammel.calc.metrology.Limits;
 import org.trammel.calc.metrology.Reduction;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
@@ -17,7 +19,6 @@ import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.SignedOn;
-import org.trammel.shop.routes.Rule;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.Evidence;
@@ -198,7 +199,10 @@ class ReadingViews {
             return null;
         }
         BigDecimal u = means == null ? null : means.u();
-        BigDecimal guard = u == null || c.rule() == Rule.PLAIN
+        Limits limits = new Limits(c.lowerLimit(), c.upperLimit());
+        BigDecimal guard = u == null
+                        || ConformityDecision.used(DecisionRule.valueOf(c.rule().name()), limits, u)
+                                == DecisionRule.PLAIN
                 ? null
                 : ConformityDecision.guardBand(u, settings.number("guard.factor"), Verdicts.KEPT);
         ScaleView view = ScaleView.limits(
