@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.materials.MadeOf;
 import org.trammel.shop.orders.OrderSheet;
@@ -35,11 +36,15 @@ record Story(
         List<MadeOf> madeOf,
         List<Unconfirmed> unconfirmed) {
 
-    /** Ids of the scrapped parts that no other part has taken the place of yet. */
+    /** Ids of the scrapped parts of a frame in the shop that no other part has taken the place of yet. */
     List<Long> toMakeAnew() {
         return parts.stream()
                 .map(PartOf::head)
                 .filter(head -> !head.part().isEmpty() && head.state() == TravellerState.SCRAPPED)
+                .filter(head -> parts.stream()
+                        .map(PartOf::head)
+                        .anyMatch(whole -> Objects.equals(head.parentId(), whole.travellerId())
+                                && whole.state().open()))
                 .filter(head -> parts.stream()
                         .map(PartOf::head)
                         .noneMatch(
