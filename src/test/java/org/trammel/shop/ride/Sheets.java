@@ -3,6 +3,7 @@ package org.trammel.shop.ride;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.options.LoadState;
 import com.microsoft.playwright.options.ScreenshotType;
 import com.microsoft.playwright.options.WaitForSelectorState;
@@ -38,9 +39,25 @@ final class Sheets implements AutoCloseable {
         return page;
     }
 
-    /** The browser gives a page behind others little time, so it is brought to the front as a hand would. */
+    /**
+     * The browser gives a page behind others little time, so it is brought to the front as a hand would. A sheet that
+     * finds itself locked goes to the sign-on sheet by itself: where it does so at that very moment, the way is taken
+     * again.
+     */
     void open(Page page, String path) {
         page.bringToFront();
+        try {
+            go(page, path);
+        } catch (PlaywrightException locked) {
+            if (!locked.getMessage().contains("is interrupted by another navigation")) {
+                throw locked;
+            }
+            page.waitForURL(url -> url.contains("/sign-on"));
+            go(page, path);
+        }
+    }
+
+    private void go(Page page, String path) {
         page.navigate(base + path, new Page.NavigateOptions().setWaitUntil(WaitUntilState.DOMCONTENTLOADED));
     }
 

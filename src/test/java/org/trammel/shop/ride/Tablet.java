@@ -12,7 +12,9 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.TestClock;
@@ -28,6 +30,7 @@ final class Tablet {
     private final Sheets sheets;
     private final TestClock clock;
     private final String token;
+    private final Set<Hand> tapped = new HashSet<>();
     private Page page;
     private @Nullable Hand doer;
     private @Nullable Hand second;
@@ -74,14 +77,20 @@ final class Tablet {
         }
     }
 
+    /** The first time by tapping their name and the keys; after that the name is opened and the PIN is typed. */
     private void signOn(Hand who, String place) {
-        sheets.open(page, "/sign-on?all=true&place=" + place);
-        Sheets.send(
-                page,
-                () -> page.locator(".crew li a", new Page.LocatorOptions().setHasText(who.name()))
-                        .click());
-        page.locator("#f-pin[inputmode='none']").waitFor();
-        tap(Hand.PIN);
+        if (tapped.add(who)) {
+            sheets.open(page, "/sign-on?all=true&place=" + place);
+            Sheets.send(
+                    page,
+                    () -> page.locator(".crew li a", new Page.LocatorOptions().setHasText(who.name()))
+                            .click());
+            page.locator("#f-pin[inputmode='none']").waitFor();
+            tap(Hand.PIN);
+        } else {
+            sheets.open(page, "/sign-on?all=true&place=" + place + "&person=" + who.id());
+            page.locator("#f-pin").fill(Hand.PIN);
+        }
         Sheets.send(page, () -> page.locator(".key.enter").click());
     }
 
