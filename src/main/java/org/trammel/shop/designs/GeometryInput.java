@@ -15,7 +15,7 @@ public enum GeometryInput {
     LOWER_STACK("Lower headset stack", Group.LAYOUT, "mm", "0", "80", "0", "25"),
     FORK_LENGTH("Fork, axle to crown", Group.LAYOUT, "mm", "100", "800", "340", "610"),
     FORK_OFFSET("Fork offset", Group.LAYOUT, "mm", "-30", "150", "25", "65"),
-    SHELL_DROP("Drop of the shell below the rear axle", Group.LAYOUT, "mm", "-150", "150", "-30", "90"),
+    SHELL_DROP("Drop of the shell below the front axle", Group.LAYOUT, "mm", "-150", "150", "-30", "90"),
     CHAINSTAY("Chainstay, shell to axle", Group.LAYOUT, "mm", "200", "1000", "380", "510"),
     SEAT_TUBE("Seat tube, shell centre to top", Group.LAYOUT, "mm", "100", "900", "250", "680"),
     SEAT_TUBE_OFFSET("Seat tube ahead of the shell", Group.LAYOUT, "mm", "-60", "100", "0", "45"),

@@ -2,13 +2,13 @@ package org.trammel.shop.gauges;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.units.TypedDay;
 import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.records.Refusal;
 
@@ -58,14 +58,14 @@ record GaugeForm(Map<String, String> fields) {
     }
 
     LocalDate day(String field) {
-        try {
-            return LocalDate.parse(text(field));
-        } catch (DateTimeParseException e) {
-            throw Refusal.input(
-                    field,
-                    "The gauge was not entered.",
-                    text(field).isEmpty() ? "A date is missing." : "There is no such day.",
-                    "Enter the day as 2026-03-18.");
+        TypedDay typed = TypedDay.of(text(field));
+        if (typed instanceof TypedDay.Read read) {
+            return read.day();
         }
+        throw Refusal.input(
+                field,
+                "The gauge was not entered.",
+                ((TypedDay.Unreadable) typed).reason(),
+                "Enter the day as 2026-03-18.");
     }
 }

@@ -2,9 +2,9 @@ package org.trammel.shop.materials;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.units.TypedDay;
 import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.records.Refusal;
 
@@ -58,14 +58,11 @@ record LotForm(Map<String, String> fields) {
     }
 
     LocalDate day(String field) {
-        try {
-            return LocalDate.parse(text(field));
-        } catch (DateTimeParseException e) {
-            throw refused(
-                    field,
-                    text(field).isEmpty() ? "A date is missing." : "There is no such day.",
-                    "Enter the day as 2026-03-18.");
+        TypedDay typed = TypedDay.of(text(field));
+        if (typed instanceof TypedDay.Read read) {
+            return read.day();
         }
+        throw refused(field, ((TypedDay.Unreadable) typed).reason(), "Enter the day as 2026-03-18.");
     }
 
     <E extends Enum<E>> E choice(Class<E> of, String field, String instead) {

@@ -2,9 +2,9 @@ package org.trammel.shop.nonconformance;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.units.TypedDay;
 import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.records.Refusal;
 
@@ -48,11 +48,14 @@ record DecisionForm(
     }
 
     private @Nullable LocalDate day() {
-        try {
-            return none(expiresOn) == null ? null : LocalDate.parse(expiresOn.strip());
-        } catch (DateTimeParseException unreadable) {
-            throw Refusal.input("expiresOn", WHAT, "The day cannot be read.", "Enter it as 2026-12-31.");
+        if (none(expiresOn) == null) {
+            return null;
         }
+        TypedDay typed = TypedDay.of(expiresOn);
+        if (typed instanceof TypedDay.Read read) {
+            return read.day();
+        }
+        throw Refusal.input("expiresOn", WHAT, ((TypedDay.Unreadable) typed).reason(), "Enter it as 2026-12-31.");
     }
 
     private static @Nullable BigDecimal number(String field, @Nullable String typed) {

@@ -1,7 +1,6 @@
 package org.trammel.shop.travellers;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -15,6 +14,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.calc.units.TypedDay;
 import org.trammel.shop.designs.DesignSheet;
 import org.trammel.shop.designs.Designs;
 import org.trammel.shop.orders.OrderSheet;
@@ -130,15 +130,18 @@ class ReleasePages {
     }
 
     private static @Nullable LocalDate day(String typed) {
-        try {
-            return typed.isBlank() ? null : LocalDate.parse(typed.strip());
-        } catch (DateTimeParseException e) {
-            throw Refusal.input(
-                    "expiresOn",
-                    "The newer revision was not released.",
-                    "“" + typed.strip() + "” is no day.",
-                    "Enter the last day such as 2027-03-31.");
+        if (typed.isBlank()) {
+            return null;
         }
+        TypedDay day = TypedDay.of(typed);
+        if (day instanceof TypedDay.Read read) {
+            return read.day();
+        }
+        throw Refusal.input(
+                "expiresOn",
+                "The newer revision was not released.",
+                ((TypedDay.Unreadable) day).reason(),
+                "Enter the last day such as 2027-03-31.");
     }
 
     private static Carry carry(String verdict) {

@@ -199,8 +199,8 @@ class Translated {
 
     private static String why(String field, @Nullable Object value, @Nullable Throwable failure) {
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof TypedFigures.Unreadable unreadable) {
-                return "“" + cut(value) + "” is not one number. " + unreadable.getMessage();
+            if (cause instanceof TypedValues.Unreadable unreadable) {
+                return "“" + cut(value) + "”" + unreadable.getMessage();
             }
         }
         return "“" + cut(value) + "” cannot be read as " + field + ".";

@@ -2,12 +2,12 @@ package org.trammel.shop.web;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.units.TypedDay;
 import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.records.Refusal;
 
@@ -76,12 +76,15 @@ public final class TypedFields {
         if (!has(field)) {
             return null;
         }
-        try {
-            return LocalDate.parse(text(field));
-        } catch (DateTimeParseException unreadable) {
-            wrong(field, "“" + cut(text(field)) + "” is no day.", "Enter it as 2026-03-18.");
-            return null;
+        TypedDay typed = TypedDay.of(text(field));
+        if (typed instanceof TypedDay.Read read) {
+            return read.day();
         }
+        wrong(
+                field,
+                "“" + cut(text(field)) + "” is no day. " + ((TypedDay.Unreadable) typed).reason(),
+                "Enter it as 2026-03-18.");
+        return null;
     }
 
     /** One of the names of an enum; the other if none was sent or none of that name exists. */

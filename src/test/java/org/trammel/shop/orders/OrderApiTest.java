@@ -95,6 +95,14 @@ class OrderApiTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"0001-01-01", "1900-01-01", "9999-12-31", "2026-02-30", "22.05.2026", "tomorrow", ""})
+    void aDayNoWorkshopMeansIsRefusedAtTheDoor(String day) throws Exception {
+        send("/api/v1/orders", HARDTAIL.replace("2026-05-22", day))
+                .andExpect(status().isBadRequest())
+                .andExpect(jsonPath("$.detail").value(containsString("promised")));
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {
                 "{}",
