@@ -55,14 +55,14 @@ public record MitreCurve(Joint joint, List<Station> stations, double least_mm, d
 
     /** The curve of the bore on the outside of the same mate, for a wall that is not thin. */
     public static Answer<MitreCurve> ofBore(Joint joint, int stations) {
-        return of(joint, stations)
-                .then(outer -> Answer.of(drawn(
-                        new Joint(
-                                joint.tube().bore(),
-                                joint.mateOutside_mm(),
-                                joint.includedAngle_rad(),
-                                joint.offset_mm()),
-                        stations)));
+        return of(joint, stations).then(outer -> Answer.of(boreOf(outer)));
+    }
+
+    static MitreCurve boreOf(MitreCurve outer) {
+        Joint joint = outer.joint;
+        return drawn(
+                new Joint(joint.tube().bore(), joint.mateOutside_mm(), joint.includedAngle_rad(), joint.offset_mm()),
+                outer.stations.size() - 1);
     }
 
     private static MitreCurve drawn(Joint joint, int count) {
