@@ -121,6 +121,16 @@ public record FrameGeometry(
                 / Math.sin(layout.headAngle_rad());
     }
 
+    /** From the front tyre's contact to the steering axis, at right angles to it: trail · sin HA. */
+    public double mechanicalTrail_mm() {
+        return layout.frontWheelRadius_mm() * Math.cos(layout.headAngle_rad()) - layout.forkOffset_mm();
+    }
+
+    /** Front axle to crown in a straight line: √(length² + offset²). */
+    public double forkStraight_mm() {
+        return Math.hypot(layout.forkLength_mm(), layout.forkOffset_mm());
+    }
+
     /** How far the steering axis would sink if the wheel were turned by a radian: trail · sin HA · cos HA. */
     public double flop_mm() {
         return trail_mm() * Math.sin(layout.headAngle_rad()) * Math.cos(layout.headAngle_rad());
