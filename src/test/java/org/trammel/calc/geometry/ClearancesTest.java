@@ -1,0 +1,183 @@
+package org.trammel.calc.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.trammel.calc.units.Answer;
+
+/** Against the invented workshop's frames, computed by a script written apart from this project, and by hand. */
+class ClearancesTest {
+
+    private static final Offset<Double> ALL_DIGITS = within(1e-9);
+
+    private static <T> T value(Answer<T> answer) {
+        assertThat(answer).isInstanceOf(Answer.Determined.class);
+        return ((Answer.Determined<T>) answer).value();
+    }
+
+    private static DemoFrames.Row row(String name) {
+        return DemoFrames.all().filter(row -> row.name().equals(name)).findAny().orElseThrow();
+    }
+
+    private static Clearances.TubeAtHead topTube(DemoFrames.Row row) {
+        return new Clearances.TubeAtHead(row.point("TT_HT"), row.point("TT_ST"), row.number("top_tube_outside_mm") / 2);
+    }
+
+    private static Clearances.TubeAtHead downTube(DemoFrames.Row row) {
+        return new Clearances.TubeAtHead(
+                row.point("DT_HT"), FrameGeometry.SHELL, row.number("down_tube_outside_mm") / 2);
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.trammel.calc.geometry.DemoFrames#all")
+    void theRoomAroundEveryDemoFrameIsReached(DemoFrames.Row row) {
+        FrameGeometry frame = row.geometry();
+        assertThat(value(Clearances.rearTyreToSeatTube(frame, row.number("seat_tube_outside_mm") / 2, 6))
+                        .value_mm())
+                .isCloseTo(row.number("tyre_st_clear"), ALL_DIGITS);
+        Clearance pedal = value(Clearances.pedalToFrontTyre(frame, 170, 100));
+        assertThat(pedal.margin().orElseThrow()).isCloseTo(row.number("toe_clear"), ALL_DIGITS);
+        assertThat(pedal.isMet()).isEqualTo(row.number("toe_clear") >= 0);
+        Clearances.TubeAtHead top = topTube(row);
+        assertThat(value(Clearances.standover(frame, top.away(), top.atHead(), top.radius_mm(), 20, 800))
+                        .value_mm())
+                .isCloseTo(row.number("standover"), ALL_DIGITS);
+        assertThat(value(Clearances.headTube(frame, top, downTube(row), 8))
+                        .nodes()
+                        .value_mm())
+                .isCloseTo(row.number("HT_node_gap"), ALL_DIGITS);
+    }
+
+    /** Worked by hand: 17.45 / sin 91.38° = 17.5 and 21 / sin 114.69° = 23.1 of the 51 mm between the nodes. */
+    @Test
+    void weldToesAreApartByWhatTheTubesLeaveOfTheNodes() {
+        DemoFrames.Row row = row("O-101");
+        Clearances.HeadTubeRoom room = value(Clearances.headTube(row.geometry(), topTube(row), downTube(row), 8));
+        assertThat(room.toes().value_mm()).isCloseTo(51 - 17.455 - 23.113, within(0.002));
+        assertThat(room.upperEnd().value_mm()).isCloseTo(30 - 17.455, within(0.001));
+        assertThat(room.lowerEnd().value_mm()).isCloseTo(29 - 23.113, within(0.002));
+        assertThat(room.toes().isMet()).isTrue();
+        assertThat(value(Clearances.headTube(row.geometry(), topTube(row), downTube(row), 10.5))
+                        .toes()
+                        .isMet())
+                .isFalse();
+    }
+
+    /** The frame that is refused at 428 mm of chainstay and taken at 432 mm. */
+    @Test
+    void aLongerChainstayMakesRoomForTheTyre() {
+        FrameGeometry narrow = row("O-118").geometry();
+        assertThat(value(Clearances.rearTyreToSeatTube(narrow, 17.45, 6)).isMet())
+                .isFalse();
+        Clearance wide = value(Clearances.rearTyreToSeatTube(withChainstay(narrow, 432), 17.45, 6));
+        assertThat(wide.value_mm()).isCloseTo(6.4, within(0.05));
+        assertThat(wide.isMet()).isTrue();
+    }
+
+    private static FrameGeometry withChainstay(FrameGeometry frame, double chainstay) {
+        Layout l = frame.layout();
+        return value(FrameGeometry.of(new Layout(
+                l.headAngle_rad(),
+                l.seatAngle_rad(),
+                l.reach_mm(),
+                l.headTube_mm(),
+                l.lowerStack_mm(),
+                l.forkLength_mm(),
+                l.forkOffset_mm(),
+                l.shellDrop_mm(),
+                chainstay,
+                l.seatTube_mm(),
+                l.seatTubeOffset_mm(),
+                l.frontWheelRadius_mm(),
+                l.rearWheelRadius_mm())));
+    }
+
+    /** Worked by hand: a post of 400 with the saddle 250 above the seat tube's top goes in 150. */
+    @Test
+    void aSeatpostGoesInByWhatDoesNotStandOut() {
+        Clearances.SeatpostRoom room = value(Clearances.seatpost(row("O-101").geometry(), 400, 100, 680, 160, 300));
+        assertThat(room.mark().margin()).hasValue(50);
+        assertThat(room.node().margin()).hasValue(-10);
+        assertThat(room.node().isMet()).isFalse();
+        assertThat(room.depth().margin()).hasValue(150);
+        assertThat(Clearances.seatpost(row("O-101").geometry(), 400, 100, 400, 160, 300))
+                .isEqualTo(Answer.none(
+                        "saddleHeight", "The saddle at 400 mm would stand below the seat tube's top at 430 mm."));
+    }
+
+    @Test
+    void aForkAndAFrameAreComparedWithTheLongestAllowed() {
+        assertThat(value(Clearances.forkLength(row("O-101").geometry(), 551)).margin())
+                .hasValue(10);
+        Clearance length =
+                value(Clearances.overallLength(List.of(new Point(0, 0), new Point(300, 400), new Point(100, 0)), 499));
+        assertThat(length.value_mm()).isEqualTo(500);
+        assertThat(length.isMet()).isFalse();
+    }
+
+    @Test
+    void whatIsNoLengthOrLimitIsNamed() {
+        FrameGeometry frame = row("O-101").geometry();
+        assertThat(Clearances.pedalToFrontTyre(frame, Double.NaN, 100))
+                .isEqualTo(Answer.none("crank", "The crank of no number is no length above 0."));
+        assertThat(Clearances.rearTyreToSeatTube(frame, 0, 6))
+                .isEqualTo(Answer.none("seatTubeOutside", "The seat tube's radius of 0 mm is no length above 0."));
+        assertThat(Clearances.rearTyreToSeatTube(frame, 17, Double.NaN))
+                .isEqualTo(Answer.none("limit", "The limit to compare with is no number."));
+        assertThat(Clearances.standover(frame, new Point(1, 1), new Point(1, 9), 17, 20, 800))
+                .isEqualTo(Answer.none("topTubeAtHead", "The top tube does not run ahead."));
+        assertThat(Clearances.overallLength(List.of(), 1400))
+                .isEqualTo(Answer.none("nodes", "The longest line of the frame of 0 mm is no length above 0."));
+    }
+
+    /** Straight ahead, in the middle plane and with a tyre of no width the arc is the distance of two points. */
+    @Test
+    void theArcBeginsAtThePlaneDistance() {
+        FrameGeometry frame = row("O-108").geometry();
+        PedalArc straight = value(PedalArc.of(frame, 170, 0, 0, 0, 0));
+        assertThat(straight.distance_mm())
+                .isCloseTo(frame.frontAxle().distance_mm(new Point(170, 0)) - 339, ALL_DIGITS);
+    }
+
+    /** Against points all over the turned tyre, set out by rotation matrices. */
+    @Test
+    void theArcIsTheLeastDistanceToPointsOfTheTurnedTyre() {
+        FrameGeometry frame = row("O-108").geometry();
+        double least = Double.POSITIVE_INFINITY;
+        for (int turn = 0; turn <= 60; turn++) {
+            for (int around = 0; around < 1440; around++) {
+                for (int across = 0; across < 24; across++) {
+                    least = Math.min(least, toAxle(frame, turn, around / 4.0, across * 15));
+                }
+            }
+        }
+        PedalArc arc = value(PedalArc.of(frame, 170, 60, 110, 32, Math.toRadians(60)));
+        assertThat(arc.distance_mm()).isCloseTo(least, within(0.3)).isLessThanOrEqualTo(least + 1e-9);
+        assertThat(arc.steer_rad()).isGreaterThan(Math.toRadians(5));
+    }
+
+    private static double toAxle(FrameGeometry frame, double turn, double around, double across) {
+        double ring = 339 - 16 + 16 * Math.cos(Math.toRadians(across));
+        double x = ring * Math.cos(Math.toRadians(around)) + frame.frontAxle().x_mm();
+        double y = ring * Math.sin(Math.toRadians(around)) + frame.frontAxle().y_mm();
+        double z = 16 * Math.sin(Math.toRadians(across));
+        Point top = frame.headTubeTop();
+        double kx = frame.down().x_mm();
+        double ky = frame.down().y_mm();
+        double cos = Math.cos(Math.toRadians(turn));
+        double sin = Math.sin(Math.toRadians(-turn));
+        double px = x - top.x_mm();
+        double py = y - top.y_mm();
+        double along = (kx * px + ky * py) * (1 - cos);
+        double qx = px * cos + ky * z * sin + kx * along + top.x_mm();
+        double qy = py * cos - kx * z * sin + ky * along + top.y_mm();
+        double qz = z * cos + (kx * py - ky * px) * sin;
+        double side = Math.max(60, Math.min(110, Math.abs(qz)));
+        return Math.sqrt(Math.pow(qx - 170, 2) + qy * qy + Math.pow(Math.abs(qz) - side, 2));
+    }
+}
