@@ -127,7 +127,8 @@ class GaugeApi {
             LocalDate dueOn,
             String certificate,
             @Nullable String makerNumber,
-            @Nullable String asFound) {}
+            @Nullable String asFound,
+            @Nullable Boolean confirm) {}
 
     @PostMapping("/{code}/calibrations")
     Gauge calibrated(Act act, @PathVariable String code, @RequestBody NewCalibration body) {
@@ -138,7 +139,8 @@ class GaugeApi {
                 body.dueOn(),
                 body.certificate(),
                 body.makerNumber(),
-                body.asFound() == null ? "" : body.asFound());
+                body.asFound() == null ? "" : body.asFound(),
+                Boolean.TRUE.equals(body.confirm()));
     }
 
     record Because(String reason) {}

@@ -148,7 +148,8 @@ class GaugePages {
                 form.day("dueOn"),
                 form.text("certificate"),
                 form.text("makerNumber"),
-                form.text("asFound")));
+                form.text("asFound"),
+                form.text("confirm").equals("true")));
     }
 
     @PostMapping("/shop/gauges/{code}/block")
