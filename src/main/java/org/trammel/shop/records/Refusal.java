@@ -80,6 +80,11 @@ public class Refusal extends RuntimeException {
         return new Refusal(kind, what, why, instead, otherField);
     }
 
+    /** The same refusal of something else that was not done. */
+    public Refusal saying(String otherWhat) {
+        return new Refusal(kind, otherWhat, why, instead, field);
+    }
+
     public Kind kind() {
         return kind;
     }

@@ -17,6 +17,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
 
 /** What the description of the API says of all its parts. */
 @Configuration(proxyBeanMethods = false)
@@ -40,6 +41,7 @@ class ApiDescription {
     static {
         // What the service finds out by itself is no input of a caller.
         SpringDocUtils.getConfig().addRequestWrapperToIgnore(Act.class, SignedOn.class, CsrfToken.class);
+        SpringDocUtils.getConfig().replaceWithSchema(Refusal.class, problem());
     }
 
     @Bean

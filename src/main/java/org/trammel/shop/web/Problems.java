@@ -24,8 +24,7 @@ final class Problems {
 
     static ResponseEntity<ProblemDetail> answer(Refusal refusal, HttpStatusCode status, String path) {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(status, refusal.why());
-        problem.setType(
-                URI.create("urn:trammel:refusal:" + refusal.kind().name().toLowerCase(Locale.ROOT)));
+        problem.setType(URI.create(type(refusal)));
         problem.setTitle(refusal.what());
         problem.setProperty("instead", refusal.instead());
         if (refusal.field() != null) {
@@ -35,6 +34,11 @@ final class Problems {
         return ResponseEntity.status(status)
                 .contentType(MediaType.APPLICATION_PROBLEM_JSON)
                 .body(problem);
+    }
+
+    /** Tells the cases apart for a program. */
+    static String type(Refusal refusal) {
+        return "urn:trammel:refusal:" + refusal.kind().name().toLowerCase(Locale.ROOT);
     }
 
     private static URI instance(String path) {

@@ -18,6 +18,9 @@ import tools.jackson.databind.json.JsonMapper;
 /** A request whose JSON body is read once for the act's id and once for the act itself. */
 final class ReadableTwice extends HttpServletRequestWrapper {
 
+    /** The body is larger than any act. */
+    static final class TooLarge extends IOException {}
+
     /** Larger than any act; pictures come as files, not as JSON. */
     static final int MOST_BYTES = 4 * 1024 * 1024;
 
@@ -51,7 +54,7 @@ final class ReadableTwice extends HttpServletRequestWrapper {
         if (known == null) {
             known = super.getInputStream().readNBytes(MOST_BYTES + 1);
             if (known.length > MOST_BYTES) {
-                throw new IOException("The body is larger than " + MOST_BYTES + " bytes");
+                throw new TooLarge();
             }
             body = known;
         }

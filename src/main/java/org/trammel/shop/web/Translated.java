@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.TypeMismatchException;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -60,10 +61,19 @@ class Translated {
         for (int depth = 0; cause != null && depth < 8; depth++, cause = cause.getCause()) {
             Answer answer = known(cause, request);
             if (answer != null) {
-                return Optional.of(answer);
+                return Optional.of(asked(answer, request));
             }
         }
         return Optional.empty();
+    }
+
+    /** Who only asked for a page or an answer is not told that nothing was recorded. */
+    private static Answer asked(Answer answer, HttpServletRequest request) {
+        boolean reading =
+                request.getMethod().equals("GET") || request.getMethod().equals("HEAD");
+        return reading && answer.refusal().what().equals(NOTHING)
+                ? new Answer(answer.refusal().saying("Nothing was opened."), answer.status(), answer.headers())
+                : answer;
     }
 
     private @Nullable Answer known(Throwable failure, HttpServletRequest request) {
@@ -86,8 +96,22 @@ class Translated {
             FieldError error = invalid.getFieldError();
             return new Answer(unreadable(error.getField(), why(error)));
         }
-        if (failure instanceof HttpMessageNotReadableException) {
+        if (failure instanceof HttpMessageNotReadableException && !tooLarge(failure)) {
             return new Answer(unreadableBody(failure.getCause()), HttpStatus.BAD_REQUEST);
+        }
+        if (failure instanceof ReadableTwice.TooLarge) {
+            return new Answer(
+                    Refusal.input(
+                            "body",
+                            NOTHING,
+                            "The body has more than " + ReadableTwice.MOST_BYTES + " bytes; no act needs so many.",
+                            "Send less at once; send pictures and files as files."),
+                    HttpStatus.CONTENT_TOO_LARGE);
+        }
+        if (failure instanceof InvalidParameterException) {
+            return new Answer(
+                    unreadable("address", "The address or the form holds bytes that are no text in UTF-8."),
+                    HttpStatus.BAD_REQUEST);
         }
         if (failure instanceof MissingServletRequestParameterException missing) {
             return new Answer(unreadable(missing.getParameterName(), missing.getParameterName() + " is missing."));
@@ -99,7 +123,7 @@ class Translated {
             String name = failure instanceof MethodArgumentTypeMismatchException argument
                     ? argument.getName()
                     : String.valueOf(mismatch.getPropertyName());
-            return new Answer(unreadable(name, why(name, mismatch.getValue(), failure)));
+            return new Answer(unreadable(name, why(mismatch.getValue(), failure)));
         }
         if (failure instanceof MultipartException && !(failure instanceof MaxUploadSizeExceededException)) {
             return new Answer(unreadable("file", "No file came, or only a piece of one."), HttpStatus.BAD_REQUEST);
@@ -114,6 +138,17 @@ class Translated {
                     HttpStatus.CONTENT_TOO_LARGE);
         }
         return null;
+    }
+
+    /** Whoever reads the body wraps what stopped them; what stopped them is answered. */
+    private static boolean tooLarge(Throwable failure) {
+        Throwable cause = failure;
+        for (int depth = 0; cause != null && depth < 8; depth++, cause = cause.getCause()) {
+            if (cause instanceof ReadableTwice.TooLarge) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static @Nullable Answer unknownPlace(Throwable failure, HttpServletRequest request) {
@@ -192,18 +227,18 @@ class Translated {
         if (error.isBindingFailure()) {
             Throwable cause =
                     error.contains(TypeMismatchException.class) ? error.unwrap(TypeMismatchException.class) : null;
-            return why(error.getField(), error.getRejectedValue(), cause);
+            return why(error.getRejectedValue(), cause);
         }
         return error.getField() + " " + error.getDefaultMessage() + ".";
     }
 
-    private static String why(String field, @Nullable Object value, @Nullable Throwable failure) {
+    private static String why(@Nullable Object value, @Nullable Throwable failure) {
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
             if (cause instanceof TypedValues.Unreadable unreadable) {
                 return "“" + cut(value) + "”" + unreadable.getMessage();
             }
         }
-        return "“" + cut(value) + "” cannot be read as " + field + ".";
+        return "“" + cut(value) + "” is not what is asked for here.";
     }
 
     private static String cut(@Nullable Object value) {

@@ -120,6 +120,40 @@ class BenchApiTest extends AtTheTablet {
     }
 
     @Test
+    void aStepIsAWholeNumberAndNeverRoundedToAnother() throws Exception {
+        Floor.Frame frame = floor.frame(BenchRoute.route());
+        MockHttpServletResponse refused = sentJson(
+                "/api/v1/ticks",
+                "{\"actId\":\"%s\",\"steps\":[%d.5]}"
+                        .formatted(UUID.randomUUID(), nextStep(frame).stepId()));
+        assertThat(refused.getStatus()).isEqualTo(400);
+        assertThat(refused.getContentAsString()).contains("steps");
+        assertThat(nextStep(frame).ticked()).isFalse();
+    }
+
+    @Test
+    void aBodyLargerThanAnyActIsRefusedInThreeParts() throws Exception {
+        String body = "{\"steps\":[1],\"reason\":\"" + "x".repeat(5 * 1024 * 1024) + "\"}";
+        for (String path : List.of("/api/v1/ticks", "/api/v1/sign-on")) {
+            MockHttpServletResponse refused = sentJson(path, body);
+            assertThat(refused.getStatus()).as(path).isEqualTo(413);
+            assertThat(refused.getContentAsString()).contains("\"instead\":", "no act needs so many");
+        }
+    }
+
+    @Test
+    void whatIsInTheWayIsToldInThreePartsAndNotAsAFailureOfTheProgram() throws Exception {
+        Floor.Frame frame = floor.frame(BenchRoute.route());
+        sentJson(
+                "/api/v1/holds",
+                "{\"actId\":\"%s\",\"traveller\":%d,\"reason\":\"SAFETY\",\"words\":\"doubted\"}"
+                        .formatted(UUID.randomUUID(), frame.travellerId()));
+        String told = json(get("/api/v1/frames/" + frame.serial()), "$.inTheWay[0]");
+        assertThat(told).contains("type", "urn:trammel:refusal:state", "title", "detail", "instead");
+        assertThat(told).doesNotContain("stackTrace", "suppressed", "localizedMessage", "cause=");
+    }
+
+    @Test
     void anActWithoutAnIdIsRefused() throws Exception {
         Floor.Frame frame = floor.frame(BenchRoute.route());
         MockHttpServletResponse refused =

@@ -10,7 +10,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.math.BigDecimal;
+import java.nio.charset.MalformedInputException;
 import java.time.LocalDate;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.junit.jupiter.api.Test;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -117,6 +119,15 @@ class RefusalTest {
     }
 
     @Test
+    void bytesThatAreNoTextAreAWrongRequestAndNoIncident() throws Exception {
+        mvc.perform(get("/refusing/bytes").accept(MediaType.APPLICATION_JSON))
+                .andExpect(status().isBadRequest())
+                .andExpect(jsonPath("$.detail").value(org.hamcrest.Matchers.containsString("no text in UTF-8")))
+                .andExpect(jsonPath("$.title").value("Nothing was opened."))
+                .andExpect(jsonPath("$.instead").isNotEmpty());
+    }
+
+    @Test
     void aFigureThatCouldMeanTwoNumbersIsRefusedWithItsReason() throws Exception {
         mvc.perform(get("/refusing/figure").param("wall", "1.234,5").accept(MediaType.APPLICATION_JSON))
                 .andExpect(status().is(422))
@@ -183,6 +194,12 @@ class RefusalTest {
         @ResponseBody
         String api(@RequestBody java.util.Map<String, String> body) {
             throw Refusal.state("The step was not ticked.", "The frame is on hold.", "Call the QA lead.");
+        }
+
+        /** What the server throws when it is asked for a parameter such as q=%ff%fe. */
+        @GetMapping("/refusing/bytes")
+        String bytes() {
+            throw new InvalidParameterException(new MalformedInputException(1));
         }
 
         @GetMapping("/refusing/figure")
