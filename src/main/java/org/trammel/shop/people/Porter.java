@@ -11,6 +11,7 @@ import org.springframework.http.MediaType;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.AuthenticationEntryPoint;
+import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.access.AccessDeniedHandler;
 
 /** Turns away who may not come in: a browser is sent to the sign-on page, a program gets a problem document. */
@@ -48,6 +49,7 @@ final class Porter implements AuthenticationEntryPoint, AccessDeniedHandler {
     @Override
     public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException reason)
             throws IOException {
+        request.setAttribute(WebAttributes.ACCESS_DENIED_403, reason);
         response.sendError(HttpStatus.FORBIDDEN.value());
     }
 

@@ -8,6 +8,8 @@ import org.slf4j.LoggerFactory;
 import org.springframework.boot.webmvc.error.ErrorController;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
+import org.springframework.security.web.WebAttributes;
+import org.springframework.security.web.csrf.CsrfException;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.trammel.shop.records.Refusal;
@@ -21,7 +23,8 @@ class Faults implements ErrorController {
     @RequestMapping("/error")
     Object answer(HttpServletRequest request) {
         HttpStatusCode status = status(request);
-        String path = String.valueOf(request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI));
+        Object failed = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
+        String path = failed == null ? request.getRequestURI() : failed.toString();
         Refusal refusal = words(status, path, request);
         return Problems.wanted(request, path)
                 ? Problems.answer(refusal, status, path)
@@ -43,10 +46,16 @@ class Faults implements ErrorController {
             return SignedOnResolver.nobody();
         }
         if (status.value() == HttpStatus.FORBIDDEN.value()) {
+            if (request.getAttribute(WebAttributes.ACCESS_DENIED_403) instanceof CsrfException) {
+                return Refusal.stale(
+                        "Nothing was recorded.",
+                        "The sheet this came from was open too long, or it is none of ours.",
+                        "Open the sheet again and repeat.");
+            }
             return Refusal.person(
                     "This is not open to you here.",
-                    "Your role does not allow it, or the sheet was open too long.",
-                    "Open the sheet again. If it stays shut, ask the QA lead or the owner.");
+                    "Your role does not allow it.",
+                    "If you need it, ask the QA lead or the owner.");
         }
         if (status.is4xxClientError()) {
             return Refusal.state(

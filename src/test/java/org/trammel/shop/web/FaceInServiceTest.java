@@ -14,7 +14,11 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.web.WebAttributes;
+import org.springframework.security.web.csrf.MissingCsrfTokenException;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.trammel.shop.ShopTest;
 
 @ShopTest
@@ -72,6 +76,30 @@ class FaceInServiceTest {
                 .andExpect(status().isInternalServerError())
                 .andExpect(content().contentType(MediaType.APPLICATION_PROBLEM_JSON))
                 .andExpect(jsonPath("$.detail").value(org.hamcrest.Matchers.containsString("Incident ")));
+    }
+
+    @Test
+    void aSheetThatWasOpenTooLongIsToldFromARoleThatDoesNotAllowIt() throws Exception {
+        mvc.perform(fault().requestAttr(WebAttributes.ACCESS_DENIED_403, new MissingCsrfTokenException("")))
+                .andExpect(status().isForbidden())
+                .andExpect(jsonPath("$.detail").value(org.hamcrest.Matchers.containsString("open too long")));
+        mvc.perform(fault().requestAttr(WebAttributes.ACCESS_DENIED_403, new AccessDeniedException("role")))
+                .andExpect(status().isForbidden())
+                .andExpect(jsonPath("$.detail").value("Your role does not allow it."));
+    }
+
+    @Test
+    void whoOpensTheSheetOfFaultsIsToldItsAddress() throws Exception {
+        mvc.perform(get("/error").accept(MediaType.APPLICATION_JSON))
+                .andExpect(status().isNotFound())
+                .andExpect(jsonPath("$.detail").value("Nothing here is called /error."));
+    }
+
+    private static MockHttpServletRequestBuilder fault() {
+        return get("/error")
+                .accept(MediaType.APPLICATION_JSON)
+                .requestAttr(RequestDispatcher.ERROR_STATUS_CODE, 403)
+                .requestAttr(RequestDispatcher.ERROR_REQUEST_URI, "/api/v1/frames");
     }
 
     @Test
