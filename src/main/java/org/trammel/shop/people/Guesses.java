@@ -86,6 +86,15 @@ class Guesses {
 
     /** Notes that a counted guess was wrong and says so. */
     Refusal wrong(Guess guess) {
+        return wrong(guess, "Initials and password do not belong together.", "Type both again.");
+    }
+
+    /** The same for somebody who is signed on and typed the own password once more: initials were not asked for. */
+    Refusal wrongOnceMore(Guess guess) {
+        return wrong(guess, "This is not your password.", "Type your own password again.");
+    }
+
+    private Refusal wrong(Guess guess, String passwordWrong, String passwordAgain) {
         Optional<GuessCount> count = Optional.ofNullable(guess.subject()).flatMap(counts::findById);
         boolean locked = count.map(GuessCount::locked).orElse(false);
         Instant now = clock.instant();
@@ -107,12 +116,7 @@ class Guesses {
                         guess.deed(),
                         "This is not the PIN that belongs to the name." + warning(left),
                         "Key it again, or choose another name.");
-            case PASSWORD ->
-                Refusal.input(
-                        "password",
-                        guess.deed(),
-                        "Initials and password do not belong together." + warning(left),
-                        "Type both again.");
+            case PASSWORD -> Refusal.input("password", guess.deed(), passwordWrong + warning(left), passwordAgain);
             case ENROLMENT, FIRST_OWNER ->
                 Refusal.input(
                         "code",

@@ -62,7 +62,7 @@ public class Signatures {
                 : Guess.password(row.initials(), row.id(), who.deviceId(), null, "Not done.");
         guesses.count(guess);
         if (!row.active() || !secrets.matches(secret, who.tablet() ? row.pinHash() : row.passwordHash())) {
-            throw guesses.wrong(guess);
+            throw guesses.wrongOnceMore(guess);
         }
         guesses.right(guess);
     }

@@ -67,6 +67,18 @@ class GuessTest {
     }
 
     @Test
+    void whoIsSignedOnAndTypesTheOwnPasswordOnceMoreIsAskedForNothingElse() {
+        Person owner = people.somebody(Role.OWNER);
+        SignedOn desk =
+                new SignedOn(owner, null, people.tablet().device().id(), "desk", false, List.of(), clock.instant());
+        assertThatThrownBy(() -> signatures.confirm(desk, "not this one"))
+                .isInstanceOfSatisfying(Refusal.class, refusal -> {
+                    assertThat(refusal.why()).startsWith("This is not your password.");
+                    assertThat(refusal.instead()).isEqualTo("Type your own password again.");
+                });
+    }
+
+    @Test
     void aDelayIsKeptForThePersonWhicheverTabletTheGuessComesFrom() {
         Person welder = people.somebody(Role.WELDER);
         Enrolled tablet = people.tablet();
