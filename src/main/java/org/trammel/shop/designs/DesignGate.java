@@ -112,9 +112,13 @@ public class DesignGate {
         DesignRevision revision = opened.get();
         String field = "check." + check.name();
         String deed = check.label() + " of revision " + revision.letter() + " was not answered.";
-        String decision = answer == GateAnswer.DECIDED
-                ? TypedText.words(field, "The decision", deed, typed)
-                : TypedText.wordsOrNone(field, "The remark", deed, typed);
+        String decision = answer == GateAnswer.MEETS
+                ? TypedText.wordsOrNone(field, "The remark", deed, typed)
+                : TypedText.words(
+                        field,
+                        answer == GateAnswer.DECIDED ? "The decision" : "Why it does not concern the frame",
+                        deed,
+                        typed);
         if (check == GateCheck.TEST_FAMILY && answer == GateAnswer.MEETS && revision.testFamily() == null) {
             throw Refusal.input(
                     field,

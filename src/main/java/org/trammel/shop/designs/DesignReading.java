@@ -101,7 +101,13 @@ class DesignReading {
                                 names.getOrDefault(note.writtenBy(), ""),
                                 note.writtenAt()))
                         .toList(),
-                drawing == null ? null : files.find(drawing).orElse(null));
+                drawing == null ? null : drawing(drawing, revision.summary().drawingName()));
+    }
+
+    /** Under the name it was added to this revision with: the same file may have come under another before. */
+    private @Nullable StoredFile drawing(String sha256, @Nullable String name) {
+        StoredFile file = files.find(sha256).orElse(null);
+        return file == null || name == null ? file : file.named(name);
     }
 
     private Map<Long, String> said(

@@ -88,7 +88,7 @@ public class Files {
                 parts.save(new KeptFilePart(sha256, part, Arrays.copyOfRange(content, from, to)));
             }
         }
-        return find(sha256).orElseThrow();
+        return find(sha256).orElseThrow().named(shortened(name));
     }
 
     private void refuseErased(String sha256) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
@@ -84,6 +85,18 @@ class DesignGateTest {
             assertThat(on.field()).isEqualTo("on");
         }
         assertThat(state(sent)).isEqualTo(DesignState.SENT);
+    }
+
+    @Test
+    void whatMeetsTheRuleMayStandAloneAndAnyOtherAnswerSaysWhy() {
+        long approved = frame.approved();
+        for (GateAnswer other : List.of(GateAnswer.NOT_CONCERNED, GateAnswer.DECIDED)) {
+            assertThat(refusal(() -> gate.answer(owner(), approved, GateCheck.TOE_CLEARANCE, other, " "))
+                            .field())
+                    .isEqualTo("check.TOE_CLEARANCE");
+        }
+        gate.answer(owner(), approved, GateCheck.TOE_CLEARANCE, GateAnswer.NOT_CONCERNED, "built for a fixed fork");
+        gate.answer(owner(), approved, GateCheck.TOE_CLEARANCE, GateAnswer.MEETS, null);
     }
 
     @Test

@@ -98,8 +98,11 @@ class DesignPagesTest {
                         .with(csrf())
                         .with(owner))
                 .andExpect(redirectedUrl("/designs/" + id));
+        office.draw(hands.act(frame.owner), id, DrawnFrame.PDF, "application/pdf", "the same under another name.pdf");
+        assertThat(page(id, "")).contains("the same under another name.pdf");
         mvc.perform(get("/designs/{id}/drawing", id).with(owner))
                 .andExpect(content().bytes(DrawnFrame.PDF))
+                .andExpect(header().string("Content-Disposition", containsString("another")))
                 .andExpect(header().string("X-Content-Type-Options", "nosniff"));
 
         mvc.perform(form(id, "/sending")).andExpect(redirectedUrl("/designs/" + id + "/approval"));
