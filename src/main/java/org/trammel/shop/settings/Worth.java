@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.Currency;
 import java.util.IllformedLocaleException;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.records.Refusal;
@@ -16,6 +17,9 @@ final class Worth {
 
     private static final int DECIMALS = 4;
     private static final int LONGEST_TEXT = 200;
+
+    private static final Set<String> LANGUAGES = Set.of(Locale.getISOLanguages());
+    private static final Set<String> REGIONS = Set.of(Locale.getISOCountries());
 
     private Worth() {}
 
@@ -79,17 +83,23 @@ final class Worth {
 
     private static String zone(Definition definition, String value) {
         try {
-            return ZoneId.of(value).getId();
+            String zone = ZoneId.of(value).getId();
+            // An offset such as -1 is no place: its clocks never change in spring and autumn.
+            if (ZoneId.getAvailableZoneIds().contains(zone)) {
+                return zone;
+            }
         } catch (DateTimeException e) {
-            throw refused(
-                    definition, "\"" + shown(value) + "\" is not a known zone.", "Enter one such as Europe/Stockholm.");
+            // Said below, together with the offsets.
         }
+        throw refused(
+                definition, "\"" + shown(value) + "\" is not a known zone.", "Enter one such as Europe/Stockholm.");
     }
 
     private static String locale(Definition definition, String value) {
         try {
             Locale locale = new Locale.Builder().setLanguageTag(value).build();
-            if (!locale.getLanguage().isEmpty()) {
+            String region = locale.getCountry();
+            if (LANGUAGES.contains(locale.getLanguage()) && (region.isEmpty() || REGIONS.contains(region))) {
                 return locale.toLanguageTag();
             }
         } catch (IllformedLocaleException e) {
@@ -101,13 +111,16 @@ final class Worth {
 
     private static String currency(Definition definition, String value) {
         try {
-            return Currency.getInstance(value.toUpperCase(Locale.ROOT)).getCurrencyCode();
+            Currency currency = Currency.getInstance(value.toUpperCase(Locale.ROOT));
+            // Codes without decimals of their own are metals, funds, tests and no currency at all.
+            if (currency.getDefaultFractionDigits() >= 0) {
+                return currency.getCurrencyCode();
+            }
         } catch (IllegalArgumentException e) {
-            throw refused(
-                    definition,
-                    "\"" + shown(value) + "\" is not a currency code.",
-                    "Enter one of ISO 4217, such as EUR.");
+            // Said below, together with what nobody pays with.
         }
+        throw refused(
+                definition, "\"" + shown(value) + "\" is not a currency code.", "Enter one of ISO 4217, such as EUR.");
     }
 
     private static String shown(String value) {

@@ -114,6 +114,12 @@ class SettingsTest {
                 "shop.zone|Nowhere/Port",
                 "shop.locale|not a tag",
                 "shop.currency|crowns",
+                "shop.zone|-1",
+                "shop.locale|NaN",
+                "shop.locale|xx-YY",
+                "shop.locale|sv-YY",
+                "shop.currency|xxx",
+                "shop.currency|XAU",
                 "shop.name|''"
             })
     void aValueItsDefinitionDoesNotAllowIsRefused(String key, String typed) {
