@@ -106,7 +106,7 @@ public class ColdSets {
      * qualification of their own, such as a penetrant test, are to be done again.
      *
      * @param amount permanent set aimed at, towards the nominal, in the characteristic's unit, greater than zero
-     * @param pushMm how far it was pushed, mm; null if it was not measured
+     * @param pushMm how far it was pushed, mm, greater than zero; null if it was not measured
      */
     @Transactional
     public void push(Act act, long characteristicId, BigDecimal amount, @Nullable BigDecimal pushMm) {
@@ -143,6 +143,13 @@ public class ColdSets {
             throw Refusal.state(deed, now.why(), "Call the QA lead, who decides on a nonconformance.");
         }
         requireAmount(wanted, now, amount, deed);
+        if (pushMm != null && pushMm.signum() <= 0) {
+            throw Refusal.input(
+                    "push",
+                    deed,
+                    "A push of " + pushMm.toPlainString() + " mm is none; it is a distance, whichever way it went.",
+                    "Enter how far it was pushed, or leave it empty.");
+        }
         coldSets.save(new ColdSet(
                 act, wanted, now.attemptsUsed() + 1, Objects.requireNonNull(wanted.readingId()), amount, pushMm, late));
         evidence.readAllAgain(act, wanted.operationId());

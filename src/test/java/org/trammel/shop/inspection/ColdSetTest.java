@@ -302,6 +302,16 @@ class ColdSetTest extends AtTheTable {
         assertThat(state(frame)).as("one person since it was bent").isEqualTo(CharacteristicState.FIRST_READ);
     }
 
+    @Test
+    void aPushIsADistanceAndHasNoSign() {
+        WholeShop.Frame frame = welded();
+        read(worker, frame, gauge, "0.80");
+        long measured = characteristic(frame);
+        BigDecimal back = new BigDecimal("-5");
+        Refusal refused = refusal(() -> coldSets.push(shop.act(aligner), measured, new BigDecimal("0.2"), back));
+        assertThat(refused.field()).isEqualTo("push");
+    }
+
     private Refusal refused(WholeShop.Frame frame, long by, String amount) {
         return refusal(() -> coldSets.push(shop.act(by), characteristic(frame), new BigDecimal(amount), null));
     }
