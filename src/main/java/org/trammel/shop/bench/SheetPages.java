@@ -1,6 +1,8 @@
 package org.trammel.shop.bench;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -119,11 +121,17 @@ class SheetPages {
         return new Met(scanned, Tags.mark(scanned), scanned.equals(head.tag()), old);
     }
 
+    private static List<HoldReason> reasons(SignedOn who) {
+        return Stream.of(HoldReason.values())
+                .filter(reason -> who.person().maySign() || !reason.saysWhatWasFound())
+                .toList();
+    }
+
     /** A reading that nothing at hand can decide is taken along, so that a nonconformance is about it. */
     @GetMapping("/stop")
     String stop(@PathVariable String tag, @RequestParam @Nullable Long characteristic, SignedOn who, Model model) {
         show(tag, who, model);
-        model.addAttribute("reasons", HoldReason.values());
+        model.addAttribute("reasons", reasons(who));
         model.addAttribute("about", about(tag, characteristic));
         return "bench/stop";
     }

@@ -42,6 +42,16 @@ public enum HoldReason {
                         + (barsCauser() ? ", not by whoever caused it" : "");
     }
 
+    /** The same of a hold from a source: one that a nonconformance placed is lifted by its decision alone. */
+    public String liftedBy(String source) {
+        return source.startsWith("NC-") ? "the decision on " + source : liftedBy();
+    }
+
+    /** True if it says that something was found out, by a nonconformance or by a trace; an apprentice calls instead. */
+    public boolean saysWhatWasFound() {
+        return barsCauser() && this != SAFETY;
+    }
+
     /** True if whoever caused the nonconformance, or did the work in question, may not lift it. */
     public boolean barsCauser() {
         return this == NONCONFORMANCE

@@ -80,7 +80,14 @@ public class Holds {
         if (!log.opens(act, "place hold", "traveller:" + request.travellerId(), Bench.chains(places))) {
             return 0;
         }
-        crewed.worker(act.by(), "Placing a hold");
+        Person person = crewed.worker(act.by(), "Placing a hold");
+        if (request.reason().saysWhatWasFound() && !person.maySign()) {
+            throw Refusal.person(
+                    "The hold was not placed.",
+                    "A hold for " + request.reason().word() + " says what was found out, and an apprentice does not"
+                            + " decide that.",
+                    "Call QA, or hold it for safety if it cannot wait.");
+        }
         return placeWithin(act, withCausers(request));
     }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.people.Role;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.routes.StepSheet;
 
@@ -30,6 +31,25 @@ class HoldReachTest extends AtTheBench {
         refused(() -> holds.lift(floor.act(worker), hold, "it is fine"), "took part");
         holds.lift(floor.act(qa), hold, "hard enough by the laboratory");
         bench.tick(floor.act(worker), next(frame), null, null);
+    }
+
+    @Test
+    void anApprenticeHoldsForSafetyAndDoesNotSayWhatWasFoundOut() {
+        var frame = floor.frame(
+                SmallRoute.of(op("030").step("cut").step("deburr").sheet()).sheet());
+        long apprentice = floor.hire(Role.APPRENTICE);
+        for (HoldReason reason : List.of(HoldReason.NONCONFORMANCE, HoldReason.LOT_TRACE, HoldReason.GAUGE_TRACE)) {
+            refused(() -> byHand(frame, apprentice, reason), reason.word(), "apprentice", "Call QA");
+        }
+        assertThat(floor.sheet(frame).holds()).isEmpty();
+        byHand(frame, apprentice, HoldReason.SAFETY);
+        assertThat(floor.sheet(frame).holds()).hasSize(1);
+    }
+
+    private long byHand(Floor.Frame frame, long person, HoldReason reason) {
+        return holds.place(
+                floor.act(person),
+                new Holds.Request(frame.travellerId(), HoldScope.FRAME, null, reason, "a noise", "by hand", Set.of()));
     }
 
     @Test
