@@ -13,6 +13,10 @@ public final class FrameWords {
     private static final Map<String, String> METALS = new LinkedHashMap<>();
     private static final Map<String, String> KINDS = new LinkedHashMap<>();
 
+    /** Kinds that are built of one metal alone. */
+    private static final Map<String, String> ONLY =
+            Map.of(Kinds.STEEL_TIG, "STEEL", Kinds.STEEL_FILLET, "STEEL", Kinds.TITANIUM, "TI");
+
     static {
         METALS.put("AL6061", "aluminium 6061");
         METALS.put("AL7005", "aluminium 7005");
@@ -51,6 +55,20 @@ public final class FrameWords {
                     "Choose one of " + String.join(", ", METALS.keySet()) + ".");
         }
         return metal;
+    }
+
+    /** A kind of frame as it was typed; one that is built of a single metal does not go with another. */
+    public static String checkedKind(String deed, String metal, String typed) {
+        String kind = TypedText.line("kind", "The kind of frame", deed, typed, 40);
+        String only = ONLY.getOrDefault(kind, metal);
+        if (!only.equals(metal)) {
+            throw Refusal.input(
+                    "kind",
+                    deed,
+                    "“" + kind(kind) + "” is built of " + metal(only) + ", and the metal is " + metal(metal) + ".",
+                    "Choose the kind or the metal again.");
+        }
+        return kind;
     }
 
     public static String metal(String code) {

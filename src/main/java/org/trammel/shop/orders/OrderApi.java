@@ -122,7 +122,8 @@ class OrderApi {
             @Nullable CostKind kind,
             @Nullable BigDecimal hours,
             @Nullable BigDecimal amount,
-            String reason) {}
+            String reason,
+            @Nullable Boolean confirm) {}
 
     record ReasonRequest(String reason, @Nullable Boolean confirm) {}
 
@@ -195,7 +196,14 @@ class OrderApi {
     @PostMapping("/{id}/costs")
     @Operation(summary = "Adds hours (h) or an amount to what the order cost so far.")
     OrderSheet cost(Act act, @PathVariable long id, @RequestBody CostRequest r) {
-        book.enterCost(act, id, Objects.requireNonNullElse(r.kind(), CostKind.WORK), r.hours(), r.amount(), r.reason());
+        book.enterCost(
+                act,
+                id,
+                Objects.requireNonNullElse(r.kind(), CostKind.WORK),
+                r.hours(),
+                r.amount(),
+                r.reason(),
+                Boolean.TRUE.equals(r.confirm()));
         return orders.byId(id);
     }
 

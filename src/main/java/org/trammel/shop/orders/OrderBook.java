@@ -75,6 +75,7 @@ public class OrderBook {
                         "Load the page again, compare, and enter the change once more if it is still wanted.");
             }
             OrderDetails details = OrderCheck.details(deed, typed, confirmed);
+            OrderCheck.refuseRepairOfNothing(deed, details, order.sheet().returnedFrame());
             order.change(details);
             Rider rider = riders.findById(orderId).orElseGet(() -> new Rider(orderId));
             rider.tell(details.rider());
@@ -131,11 +132,25 @@ public class OrderBook {
             CostKind kind,
             @Nullable BigDecimal hours,
             @Nullable BigDecimal amount,
-            String reason) {
+            String reason,
+            boolean confirmed) {
         opening.open(act, "add-cost", orderId).ifPresent(order -> {
             opening.require(act, "No cost was added to " + order.number() + ".", Role.OWNER, Role.QA_LEAD);
+            askIfBelowZero(order, "hours", hours, confirmed);
+            askIfBelowZero(order, "amount", amount, confirmed);
             orders.addCost(act, orderId, kind, hours, amount, reason);
         });
+    }
+
+    /** A cost below zero is a correction, or a slip of the hand. */
+    private static void askIfBelowZero(ShopOrder order, String field, @Nullable BigDecimal figure, boolean confirmed) {
+        if (!confirmed && figure != null && figure.signum() < 0) {
+            throw Refusal.ask(
+                    field,
+                    "No cost was added to " + order.number() + ".",
+                    figure.toPlainString() + " is below 0 and would take cost away from the order.",
+                    "Confirm it if it corrects an earlier entry.");
+        }
     }
 
     /**

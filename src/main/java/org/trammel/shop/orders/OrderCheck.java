@@ -12,6 +12,7 @@ import org.trammel.shop.designs.Component;
 import org.trammel.shop.designs.FrameWords;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.routes.Kinds;
 
 /** Whether what was typed for an order can be, before it is kept. */
 final class OrderCheck {
@@ -53,7 +54,7 @@ final class OrderCheck {
         return new OrderDetails(
                 TypedText.line("description", "What was ordered", deed, typed.description(), LINE),
                 metal,
-                TypedText.line("kind", "The kind of frame", deed, typed.kind(), 40),
+                FrameWords.checkedKind(deed, metal, typed.kind()),
                 typed.category(),
                 country("country", deed, typed.country()),
                 Objects.requireNonNullElse(
@@ -61,6 +62,17 @@ final class OrderCheck {
                 typed.frontBrakeLever(),
                 rider(deed, typed.rider(), confirmed),
                 components(deed, typed.components()));
+    }
+
+    /** A repair is of a frame that came back, and that frame has a serial. */
+    static void refuseRepairOfNothing(String deed, OrderDetails details, boolean cameBack) {
+        if (details.kind().equals(Kinds.REPAIR) && !cameBack) {
+            throw Refusal.input(
+                    "returnedSerial",
+                    deed,
+                    "A repair is ordered, and no serial says of which frame.",
+                    "Enter a new order with the serial of the frame that came back, or choose another kind.");
+        }
     }
 
     static List<Component> components(String deed, List<Component> typed) {
@@ -154,7 +166,7 @@ final class OrderCheck {
     static OwnPartDetails ownPart(String deed, OwnPartDetails typed) {
         return new OwnPartDetails(
                 TypedText.line("ownPart.what", "The customer's part", deed, typed.what(), SHORT),
-                TypedText.line("ownPart.description", "What it is", deed, typed.description(), LINE),
+                TypedText.line("ownPart.description", "The description", deed, typed.description(), LINE),
                 typed.dueOn());
     }
 }

@@ -65,7 +65,9 @@ class OrderDeskPages {
         BigDecimal hours = fields.figureOrNone("hours");
         BigDecimal amount = fields.figureOrNone("amount");
         fields.refuseIfWrong();
-        at("costReason", reason -> book.enterCost(act, id, kind, hours, amount, fields.text(reason)));
+        at(
+                "costReason",
+                reason -> book.enterCost(act, id, kind, hours, amount, fields.text(reason), fields.confirmed()));
         return back(id);
     }
 

@@ -79,6 +79,10 @@ public class OrderEntry {
         log.opens(act, "enter-order", "order:" + number, Chains.order(number));
         crew.require(act.by(), deed, Role.OWNER);
         OrderDetails details = OrderCheck.details(deed, typed.details(), typed.confirmed());
+        OrderCheck.refuseRepairOfNothing(deed, details, typed.returnedSerial() != null);
+        if (typed.percentile() != null) {
+            OrderTerms.requireKeepable(deed, typed.percentile());
+        }
         Customer customer = customer(act, deed, typed);
         ShopOrder order = orders.save(new ShopOrder(
                 number, customer.id(), details, settings.currency().getCurrencyCode(), act));
@@ -112,6 +116,13 @@ public class OrderEntry {
 
     private Customer customer(Act act, String deed, NewOrder typed) {
         Long known = typed.customerId();
+        if (known != null && typed.customer() != null) {
+            throw Refusal.input(
+                    "customer.name",
+                    deed,
+                    "A customer is chosen and another one is typed beside.",
+                    "Choose a customer, or enter a new one; not both.");
+        }
         if (known != null) {
             Customer customer = customers
                     .findById(known)

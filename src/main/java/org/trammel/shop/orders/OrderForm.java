@@ -15,6 +15,18 @@ final class OrderForm {
         Long known = fields.idOrNone("customerId");
         String serial = fields.text("returnedSerial");
         String part = fields.text("ownPart.what");
+        if (known != null && (fields.has("customer.name") || fields.has("customer.contact"))) {
+            fields.wrong(
+                    "customer.name",
+                    "A customer is chosen and another one is typed beside.",
+                    "Choose a customer, or enter a new one; not both.");
+        }
+        if (part.isEmpty() && (fields.has("ownPart.description") || fields.has("ownPart.dueOn"))) {
+            fields.wrong(
+                    "ownPart.what",
+                    "Something is said of a part of the customer's own, and not which part it is.",
+                    "Name the part, or leave its fields empty.");
+        }
         return new NewOrder(
                 fields.text("number"),
                 known,

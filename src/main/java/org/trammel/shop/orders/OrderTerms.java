@@ -53,13 +53,7 @@ class OrderTerms {
                     "Look at the year; confirm it if it is meant.");
         }
         BigDecimal percentile = typedPercentile == null ? settings.number("promise.percentile") : typedPercentile;
-        if (percentile.compareTo(EVEN) < 0 || percentile.compareTo(SURE) > 0) {
-            throw Refusal.input(
-                    "percentile",
-                    deed,
-                    percentile.toPlainString() + " in 100 cannot be promised: 50 is even odds, above 99 nobody knows.",
-                    "Enter a number from 50 to 99.");
-        }
+        requireKeepable(deed, percentile);
         order.promise(on, percentile);
         promises.save(
                 new OrderPromise(order.id(), on, percentile, opening.keep(order, "promise-reasoned", reason), act));
@@ -71,6 +65,17 @@ class OrderTerms {
                         on.toString(),
                         "percentile",
                         Plain.number(percentile).toPlainString()));
+    }
+
+    /** Refuses a share of promises that nobody can mean to keep, whether or not a day is promised yet. */
+    static void requireKeepable(String deed, BigDecimal percentile) {
+        if (percentile.compareTo(EVEN) < 0 || percentile.compareTo(SURE) > 0) {
+            throw Refusal.input(
+                    "percentile",
+                    deed,
+                    percentile.toPlainString() + " in 100 cannot be promised: 50 is even odds, above 99 nobody knows.",
+                    "Enter a number from 50 to 99.");
+        }
     }
 
     /** @param deed what did not happen if it is refused */

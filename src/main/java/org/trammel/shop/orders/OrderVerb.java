@@ -32,13 +32,13 @@ enum OrderVerb {
             Role.OWNER,
             Role.QA_LEAD),
     PROMISE(
-            "kept its promise",
+            "got no new date",
             "A date is promised while the shop owes the frame.",
             "Enter a new order if there is a new frame to promise.",
             open(),
             Role.OWNER),
     PRICE(
-            "kept its price",
+            "got no new price",
             "A price is changed while the shop owes the frame.",
             "Settle the difference outside this order.",
             open(),

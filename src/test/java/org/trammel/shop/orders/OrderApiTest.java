@@ -13,6 +13,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
@@ -158,6 +159,42 @@ class OrderApiTest {
         send("/api/v1/designs/" + revision + parts[0], parts[1])
                 .andExpect(status().isUnprocessableContent())
                 .andExpect(jsonPath("$.field").isNotEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"metal\": \"AL6061\", \"kind\": \"HARDTAIL\"|\"metal\": \"TI\", \"kind\": \"STEEL_TIG\"|kind",
+                "\"kind\": \"HARDTAIL\"|\"kind\": \"REPAIR\"|returnedSerial",
+                "\"price\": 2850, \"promised\": \"2026-05-22\"|\"percentile\": 0|percentile",
+                "\"price\": 2850, \"promised\": \"2026-05-22\"|\"percentile\": 101|percentile",
+                "\"price\": 2850|\"customerId\": 1|customer.name"
+            })
+    void whatContradictsItselfIsRefusedAndNothingIsDropped(String usual, String instead, String field)
+            throws Exception {
+        assertThat(HARDTAIL).contains(usual);
+        send("/api/v1/orders", HARDTAIL.replace(usual, instead))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(jsonPath("$.field").value(field));
+    }
+
+    @Test
+    void aCostBelowZeroIsAskedAboutUntilItIsConfirmed() throws Exception {
+        long id = id(send("/api/v1/orders", HARDTAIL), "id");
+        String body = "{\"kind\": \"MATERIAL\", \"amount\": -99999, \"reason\": \"slip\", \"confirm\": %s}";
+        send("/api/v1/orders/" + id + "/costs", body.formatted(false))
+                .andExpect(status().isPreconditionRequired())
+                .andExpect(jsonPath("$.field").value("amount"));
+        send("/api/v1/orders/" + id + "/costs", body.formatted(true)).andExpect(status().isOk());
+    }
+
+    @Test
+    void aDateThatIsRefusedIsNotSaidToBeAPromiseKept() throws Exception {
+        long id = id(send("/api/v1/orders", HARDTAIL), "id");
+        send("/api/v1/orders/" + id + "/promise", "{\"promised\": \"2020-01-01\", \"reason\": \"slip\"}")
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(jsonPath("$.title").value(org.hamcrest.Matchers.endsWith("got no new date.")));
     }
 
     @Test

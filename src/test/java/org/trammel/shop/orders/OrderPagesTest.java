@@ -7,6 +7,7 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.http.MediaType;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.MvcResult;
@@ -246,6 +248,17 @@ class OrderPagesTest {
                 .replace("&amp;", "&");
         String url = java.net.URLDecoder.decode(next, java.nio.charset.StandardCharsets.UTF_8);
         assertThat(page(url)).contains("href=\"/orders/" + first + "\"");
+    }
+
+    @Test
+    void whatIsTypedBesideAChoiceOrOfAPartWithoutANameIsNotDropped() throws Exception {
+        long known = customer(order());
+        mvc.perform(hardtail().param("customerId", String.valueOf(known)).accept(MediaType.APPLICATION_JSON))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(jsonPath("$.field").value("customer.name"));
+        mvc.perform(hardtail().param("ownPart.dueOn", "2026-05-01").accept(MediaType.APPLICATION_JSON))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(jsonPath("$.field").value("ownPart.what"));
     }
 
     private long order() {

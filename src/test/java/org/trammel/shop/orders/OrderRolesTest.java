@@ -95,7 +95,7 @@ class OrderRolesTest {
             case "cancel" -> book.cancel(act, order, "customer withdrew", true);
             case "take-back" -> book.takeBack(act, order);
             case "enter-cost" ->
-                book.enterCost(act, order, CostKind.OUTSIDE, null, new BigDecimal("80"), "stress relief");
+                book.enterCost(act, order, CostKind.OUTSIDE, null, new BigDecimal("80"), "stress relief", false);
             case "expect-own-part" -> parts.expect(act, order, new OwnPartDetails("fork", "541 mm", null));
             case "book-own-part" -> parts.arrive(act, order, part(order), "210 mm, 55 mm");
             case "give-back-own-part" -> parts.giveBack(act, order, part(order), "did not fit");
