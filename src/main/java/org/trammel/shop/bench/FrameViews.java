@@ -165,9 +165,7 @@ class FrameViews {
                 hold.words(),
                 "placed by " + hold.placedByName() + " " + formats.moment(hold.placedAt())
                         + (hold.source().equals(HoldForms.BY_HAND) ? "" : ", " + hold.source()),
-                ofNonconformance
-                        ? "the decision on " + hold.source()
-                        : hold.reason().liftedBy(),
+                hold.reason().liftedBy(hold.source()),
                 lifter && !ofNonconformance,
                 freeable && who.person().is(Role.QA_LEAD));
     }

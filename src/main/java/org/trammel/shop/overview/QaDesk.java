@@ -120,7 +120,7 @@ class QaDesk {
                 h.source(),
                 seen.of(h.placedBy()),
                 h.placedAt(),
-                h.reason().liftedBy(),
+                h.reason().liftedBy(h.source()),
                 h.source().startsWith("NC-"),
                 free == null ? null : Long.valueOf(free.operationId()),
                 free == null ? "" : free.code() + " " + free.name());

@@ -103,7 +103,7 @@ class Stories {
                                 h.source(),
                                 seen.of(h.placedBy()),
                                 h.placedAt(),
-                                h.reason().liftedBy()))
+                                h.reason().liftedBy(h.source())))
                         .toList(),
                 found.stream().map(n -> found(n, reader)).toList(),
                 entries.at(Entries.NOWHERE),

@@ -108,7 +108,7 @@ class Gate {
                         "Operation " + operation.called() + " of " + traveller.mark() + " cannot " + verb + ".",
                         "The frame is on hold, " + h.reason().word() + ": " + h.words(),
                         "Leave it where it is. The hold is lifted by "
-                                + h.reason().liftedBy() + "."))
+                                + h.reason().liftedBy(h.source()) + "."))
                 .toList();
     }
 
