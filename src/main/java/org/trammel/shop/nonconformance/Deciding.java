@@ -1,9 +1,6 @@
 package org.trammel.shop.nonconformance;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.EnumSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,7 +9,6 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.orders.CostKind;
 import org.trammel.shop.orders.Orders;
-import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
@@ -36,15 +32,14 @@ public class Deciding {
     private final AgreementRepository agreements;
     private final Wordings wordings;
     private final Lines lines;
-    private final Opening opening;
     private final Evidence evidence;
     private final Rework rework;
     private final DoneSince doneSince;
     private final Holds holds;
     private final Travellers travellers;
     private final Orders orders;
-    private final Crew crew;
     private final Settings settings;
+    private final Voices voices;
     private final ActLog log;
 
     Deciding(
@@ -52,29 +47,27 @@ public class Deciding {
             AgreementRepository agreements,
             Wordings wordings,
             Lines lines,
-            Opening opening,
             Evidence evidence,
             Rework rework,
             DoneSince doneSince,
             Holds holds,
             Travellers travellers,
             Orders orders,
-            Crew crew,
             Settings settings,
+            Voices voices,
             ActLog log) {
         this.all = all;
         this.agreements = agreements;
         this.wordings = wordings;
         this.lines = lines;
-        this.opening = opening;
         this.evidence = evidence;
         this.rework = rework;
         this.doneSince = doneSince;
         this.holds = holds;
         this.travellers = travellers;
         this.orders = orders;
-        this.crew = crew;
         this.settings = settings;
+        this.voices = voices;
         this.log = log;
     }
 
@@ -88,7 +81,7 @@ public class Deciding {
             return;
         }
         Nonconformance n = find(id);
-        mayDecide(act, n, "The operation at fault was not changed.");
+        voices.mayDecide(act, n, "The operation at fault was not changed.");
         if (evidence.operationsOf(n.travellerId(), faultCode).isEmpty()) {
             throw Refusal.input(
                     "fault",
@@ -107,16 +100,30 @@ public class Deciding {
      */
     @Transactional
     public boolean propose(Act act, long id, Proposal proposal) {
+        return propose(act, id, proposal, true);
+    }
+
+    /** The same, but scrap, which nothing takes back, is asked about with its cost until it is confirmed. */
+    @Transactional
+    public boolean propose(Act act, long id, Proposal proposal, boolean confirmed) {
         if (!opens(act, "propose decision", id)) {
             return find(id).state() == NonconformanceState.DECIDED;
         }
         Nonconformance n = find(id);
         n.requireUndecided("decided as " + proposal.decision().word());
-        Person person = mayDecide(act, n, "The decision was not put forward.");
+        Person person = voices.mayDecide(act, n, "The decision was not put forward.");
         ProposalCheck.requireComplete(n, proposal, settings.today());
         ProposalCheck.requireDoneSince(n, proposal, doneSince.since(n.operationId()));
         if (proposal.decision() == Decision.CLEARED) {
             requireConforming(n, "The decision was not put forward.");
+        }
+        if (proposal.decision() == Decision.SCRAP && !confirmed) {
+            throw Refusal.ask(
+                    "decision",
+                    "The decision was not put forward yet.",
+                    travellers.head(n.travellerId()).mark() + " would be scrapped, which nothing takes back; "
+                            + voices.costWords(proposal) + ".",
+                    "Confirm it if it is meant.");
         }
         n.propose(proposal);
         wordings.keep(n, Wording.About.DECISION, proposal.words());
@@ -152,8 +159,8 @@ public class Deciding {
                     "Another was put forward since: " + n.decision().word() + ".",
                     "Open " + n.number() + " again and read it.");
         }
-        Person person = mayDecide(act, n, "The decision was not agreed to.");
-        if (rolesOf(person, n).isEmpty()) {
+        Person person = voices.mayDecide(act, n, "The decision was not agreed to.");
+        if (voices.rolesOf(person, n).isEmpty()) {
             throw Refusal.person(
                     "The decision was not agreed to.",
                     "It wants no agreement that " + person.name() + " could still give.",
@@ -163,7 +170,7 @@ public class Deciding {
     }
 
     private boolean agreeAs(Act act, Nonconformance n, Person person) {
-        Set<Role> mine = rolesOf(person, n);
+        Set<Role> mine = voices.rolesOf(person, n);
         mine.forEach(role -> agreements.save(new Agreement(n, person, role, act)));
         agreements.flush();
         log.event(
@@ -174,107 +181,32 @@ public class Deciding {
                         n.id(),
                         "as",
                         mine.stream().map(Enum::name).toList()));
-        Set<Role> agreed = given(n).stream().map(Agreement::agreedAs).collect(Collectors.toSet());
-        if (!agreed.containsAll(required(n))) {
+        Set<Role> agreed = voices.given(n).stream().map(Agreement::agreedAs).collect(Collectors.toSet());
+        if (!agreed.containsAll(voices.required(n))) {
             return false;
         }
         carryOut(act, n);
         return true;
     }
 
-    /** Agreements given to the decision that is put forward now. */
-    private List<Agreement> given(Nonconformance n) {
-        return agreements.findByNonconformanceIdOrderById(n.id()).stream()
-                .filter(a -> a.decisionNumber() == n.decisionNumber())
-                .toList();
-    }
-
-    /**
-     * The roles still wanted that somebody agrees in. Where two roles must agree, one person speaks for both only if
-     * nobody else is here who could speak for either.
-     */
-    private Set<Role> rolesOf(Person person, Nonconformance n) {
-        List<Agreement> given = given(n);
-        if (given.stream().anyMatch(a -> a.personId() == person.id())) {
-            return Set.of();
-        }
-        Set<Role> mine = EnumSet.noneOf(Role.class);
-        required(n).stream().filter(role -> holds(person, role, n)).forEach(mine::add);
-        given.forEach(a -> mine.remove(a.agreedAs()));
-        if (mine.size() > 1) {
-            Set<Long> causers = opening.causers(n);
-            List<Person> others = crew.here().stream()
-                    .filter(p -> p.id() != person.id() && p.maySign() && !causers.contains(p.id()))
-                    .toList();
-            Set<Long> standIns = crew.standInsForQaLead(causers);
-            for (Role role : mine) {
-                if (others.stream().anyMatch(p -> p.is(role) || role == Role.QA_LEAD && standIns.contains(p.id()))) {
-                    mine.remove(role);
-                    break;
-                }
-            }
-        }
-        return mine;
-    }
-
     /** Roles that must agree to the decision put forward. */
     @Transactional(readOnly = true)
     public Set<Role> mustAgree(long id) {
         Nonconformance n = find(id);
-        return n.decision() == null ? Set.of() : required(n);
-    }
-
-    private Set<Role> required(Nonconformance n) {
-        Decision decision = n.decision();
-        Set<Role> roles = new LinkedHashSet<>(decision.agree());
-        BigDecimal cost = cost(n);
-        if (decision == Decision.SCRAP && cost.compareTo(settings.number("scrap.owner.cost")) > 0 || n.beyondLimit()) {
-            roles.add(Role.OWNER);
-        }
-        return roles;
-    }
-
-    private BigDecimal cost(Nonconformance n) {
-        BigDecimal hours = n.hours() == null ? BigDecimal.ZERO : n.hours();
-        BigDecimal material = n.materialCost() == null ? BigDecimal.ZERO : n.materialCost();
-        return hours.multiply(settings.number("cost.hour")).add(material);
+        return n.decision() == null ? Set.of() : voices.required(n);
     }
 
     /** Whether somebody may decide it now; for what a page offers. The verbs check again. */
     @Transactional(readOnly = true)
     public boolean allows(long id, Person person) {
         Nonconformance n = find(id);
-        return person.maySign()
-                && !opening.causers(n).contains(person.id())
-                && (person.is(Role.OWNER) || holds(person, Role.QA_LEAD, n));
+        return voices.allows(person, n);
     }
 
-    /** The QA lead, the owner, or who stands in for the QA lead; never who took part in the operation at fault. */
-    private Person mayDecide(Act act, Nonconformance n, String deed) {
-        Person person = crew.byId(act.by());
-        Set<Long> causers = opening.causers(n);
-        if (causers.contains(person.id())) {
-            throw Refusal.person(
-                    deed,
-                    person.name() + " took part in operation " + n.faultCode() + ", the one at fault.",
-                    "The QA lead's named deputy, or else the owner, who took no part, decides.");
-        }
-        if (person.id() == n.openedBy() && evidence.tookPart(n.operationId()).contains(person.id())) {
-            throw Refusal.person(
-                    deed,
-                    person.name() + " opened " + n.number() + " and took part in operation " + n.operationCode()
-                            + ", where it was found.",
-                    "Somebody who took no part in it decides.");
-        }
-        if (!person.maySign() || !holds(person, Role.QA_LEAD, n) && !person.is(Role.OWNER)) {
-            throw Refusal.person(
-                    deed, "It is for the QA lead and the owner.", "Call them; the hold stays until they decide.");
-        }
-        return person;
-    }
-
-    private boolean holds(Person person, Role role, Nonconformance n) {
-        return person.is(role) || role == Role.QA_LEAD && crew.standsInForQaLead(person.id(), opening.causers(n));
+    /** Whether somebody who decides it agrees as QA lead and as owner, because nobody else may; for what a page says. */
+    @Transactional(readOnly = true)
+    public boolean alone(long id, Person person) {
+        return voices.alone(person, find(id));
     }
 
     /** What was put forward may have waited for an agreement longer than it may be used. */
@@ -344,7 +276,7 @@ public class Deciding {
             return;
         }
         Nonconformance n = find(id);
-        Person person = mayDecide(act, n, n.number() + " was not closed.");
+        Person person = voices.mayDecide(act, n, n.number() + " was not closed.");
         String found = TypedText.words("words", "What was found", n.number() + " was not closed.", words, 1000);
         n.close(person.id(), act.at());
         wordings.keep(n, Wording.About.CLOSING, found);

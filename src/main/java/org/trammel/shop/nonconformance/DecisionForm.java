@@ -20,7 +20,8 @@ record DecisionForm(
         @Nullable Boolean beyondLimit,
         @Nullable String hours,
         @Nullable String materialCost,
-        @Nullable Set<Long> stillValid) {
+        @Nullable Set<Long> stillValid,
+        @Nullable Boolean confirm) {
 
     private static final String WHAT = "The decision was not put forward.";
 

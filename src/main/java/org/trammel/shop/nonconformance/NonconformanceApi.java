@@ -86,7 +86,10 @@ class NonconformanceApi {
                     description =
                             "rework, repair, return, scrap of a part: ids of operations done since that stay valid")
             @Nullable
-            Set<Long> stillValid) {
+            Set<Long> stillValid,
+
+            @Schema(description = "true once scrap was asked about and is meant") @Nullable
+            Boolean confirm) {
 
         Proposal proposal() {
             if (decision == null) {
@@ -168,7 +171,7 @@ class NonconformanceApi {
     @PostMapping("/{id}/decision")
     @Operation(summary = "Puts a decision forward; carried out when all who must agree have agreed. Hours in h.")
     NonconformanceLine propose(Act act, @PathVariable long id, @RequestBody Proposed proposed) {
-        deciding.propose(act, id, proposed.proposal());
+        deciding.propose(act, id, proposed.proposal(), Boolean.TRUE.equals(proposed.confirm()));
         return deciding.byId(id);
     }
 

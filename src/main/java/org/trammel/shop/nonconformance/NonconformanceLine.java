@@ -65,7 +65,7 @@ public record NonconformanceLine(
                 n.decision(),
                 n.decisionNumber(),
                 said.get(Wording.About.DECISION),
-                n.fromCode(),
+                n.decision() != null && n.decision().loops() ? n.fromCode() : null,
                 said.get(Wording.About.LIMITS),
                 n.expiresOn(),
                 n.changesWhatWasOrdered(),

@@ -82,7 +82,7 @@ class NonconformancePages {
 
     @PostMapping("/nonconformances/{id}/decision")
     String propose(Act act, @PathVariable long id, DecisionForm form) {
-        deciding.propose(act, id, form.proposal());
+        deciding.propose(act, id, form.proposal(), Boolean.TRUE.equals(form.confirm()));
         return "redirect:/nonconformances/" + id;
     }
 

@@ -14,9 +14,11 @@ import org.trammel.shop.travellers.FrameSheet;
 /**
  * A nonconformance with all that whoever decides it looks at.
  *
+ * @param asked decimals that the route shows the characteristic with
  * @param readings every reading of the characteristic, oldest first
  * @param tookPart names of those who took part in the operation at fault: none of them decides
  * @param mayDecide true if the reader may
+ * @param alone true if the reader would decide in both roles, because nobody else may
  * @param mustAgree roles that must agree to the decision put forward
  * @param room what a cold-set may still do; null where it is about no characteristic
  * @param operations operations of the traveller up to where it was found, for the choice of a loop
@@ -27,13 +29,24 @@ record NonconformanceSheet(
         NonconformanceLine line,
         FrameSheet.Head head,
         @Nullable OrderSheet order,
+        int asked,
         List<ReadingLine> readings,
         List<String> tookPart,
         boolean mayDecide,
+        boolean alone,
         Set<Role> mustAgree,
         ColdSets.@Nullable Room room,
         Map<String, String> operations,
         List<DoneSince.Done> since,
         List<String> stillValid,
         String openedByName,
-        Map<Long, String> names) {}
+        Map<Long, String> names) {
+
+    private static final int MOST_DECIMALS = 4;
+
+    /** A reading is shown as finely as it was asked for or taken, and not with the zeros its column keeps. */
+    public int decimals(ReadingLine reading) {
+        int taken = Math.max(0, reading.value().stripTrailingZeros().scale());
+        return Math.max(asked, Math.min(MOST_DECIMALS, taken));
+    }
+}

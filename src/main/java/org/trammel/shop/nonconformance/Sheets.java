@@ -14,6 +14,7 @@ import org.trammel.shop.orders.Orders;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.SeenAs;
+import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
@@ -26,6 +27,7 @@ class Sheets {
     private final Deciding deciding;
     private final Opening opening;
     private final Readings readings;
+    private final Evidence evidence;
     private final ColdSets coldSets;
     private final Travellers travellers;
     private final Orders orders;
@@ -37,6 +39,7 @@ class Sheets {
             Deciding deciding,
             Opening opening,
             Readings readings,
+            Evidence evidence,
             ColdSets coldSets,
             Travellers travellers,
             Orders orders,
@@ -46,6 +49,7 @@ class Sheets {
         this.deciding = deciding;
         this.opening = opening;
         this.readings = readings;
+        this.evidence = evidence;
         this.coldSets = coldSets;
         this.travellers = travellers;
         this.orders = orders;
@@ -64,12 +68,16 @@ class Sheets {
                 line,
                 head,
                 head.orderId() == null ? null : orders.byId(head.orderId()),
+                line.characteristicId() == null
+                        ? 0
+                        : evidence.wanted(line.characteristicId()).decimals(),
                 line.characteristicId() == null ? List.of() : readings.of(List.of(line.characteristicId())),
                 causers.stream()
                         .map(c -> names.getOrDefault(c, "Trammel"))
                         .sorted()
                         .toList(),
                 deciding.allows(id, reader),
+                deciding.alone(id, reader),
                 deciding.mustAgree(id),
                 line.characteristicId() == null ? null : coldSets.room(line.characteristicId(), clock.instant()),
                 operations(line),

@@ -1,6 +1,7 @@
 package org.trammel.shop.nonconformance;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -15,10 +16,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Roster;
+import org.trammel.shop.people.Signed;
 
 /** Every decision by every role, with and without a hand in the operation at fault. */
 class DecisionsByRoleTest extends AtTheDesk {
@@ -28,6 +32,12 @@ class DecisionsByRoleTest extends AtTheDesk {
 
     @Autowired
     private Roster roster;
+
+    @Autowired
+    private Crew crew;
+
+    @Autowired
+    private MockMvc mvc;
 
     private Map<String, Long> people;
 
@@ -70,10 +80,12 @@ class DecisionsByRoleTest extends AtTheDesk {
     }
 
     @Test
-    void whoHoldsBothRolesSpeaksForBothOnlyWhereNobodyElseIsHere() {
+    void whoHoldsBothRolesSpeaksForBothOnlyWhereNobodyElseIsHereAndIsToldSoBefore() throws Exception {
         long alone = of(foundAfter("nobody"));
         long withLead = of(foundAfter("nobody"));
+        assertThat(sheet(alone)).doesNotContain("You decide alone, in both roles");
         onlyTheseAreHere("both");
+        assertThat(sheet(alone)).contains("You decide alone, in both roles");
         assertThat(deciding.propose(shop.act(people.get("both")), alone, complete(Decision.REPAIR, null)))
                 .isTrue();
         jdbc.sql("delete from absence where person_id = ?")
@@ -82,6 +94,13 @@ class DecisionsByRoleTest extends AtTheDesk {
         assertThat(deciding.propose(shop.act(people.get("both")), withLead, complete(Decision.REPAIR, null)))
                 .isFalse();
         assertThat(agree(people.get("lead"), withLead)).isTrue();
+    }
+
+    private String sheet(long id) throws Exception {
+        return mvc.perform(get("/nonconformances/" + id).with(Signed.on(crew.byId(people.get("both")))))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
     }
 
     @ParameterizedTest(name = "{0} of {1} h, {2} took part, by {3}: {4}")
