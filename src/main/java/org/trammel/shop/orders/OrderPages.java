@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -37,6 +38,7 @@ class OrderPages {
     private final OrderEntry entry;
     private final OrderBook book;
     private final Settings settings;
+    private final ObjectProvider<FrameFate> fates;
 
     OrderPages(
             OrderReading reading,
@@ -44,13 +46,15 @@ class OrderPages {
             Orders orders,
             OrderEntry entry,
             OrderBook book,
-            Settings settings) {
+            Settings settings,
+            ObjectProvider<FrameFate> fates) {
         this.reading = reading;
         this.export = export;
         this.orders = orders;
         this.entry = entry;
         this.book = book;
         this.settings = settings;
+        this.fates = fates;
     }
 
     @GetMapping("/orders")
@@ -84,6 +88,7 @@ class OrderPages {
         Person person = who.person();
         OrderStory story = reading.story(id, person);
         model.addAttribute("story", story);
+        model.addAttribute("scrapped", fates.stream().anyMatch(fate -> fate.scrapped(story.sheet())));
         Map<String, Boolean> may = Arrays.stream(OrderVerb.values())
                 .collect(Collectors.toMap(
                         OrderVerb::name,

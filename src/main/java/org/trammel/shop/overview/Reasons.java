@@ -34,6 +34,9 @@ class Reasons {
 
     /** The reasons of an order, the weightiest first. */
     List<String> of(OrderSheet order, List<FrameSheet.Head> travellers, ShopFacts facts, Map<String, Run.Load> loads) {
+        if (ShopFacts.scrapped(order, travellers)) {
+            return List.of("frame scrapped: call the order off, or enter a new one");
+        }
         if (travellers.isEmpty()) {
             return List.of(beforeRelease(order, facts));
         }

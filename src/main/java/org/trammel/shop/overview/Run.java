@@ -5,10 +5,11 @@ import java.util.List;
 /**
  * The run of the shop.
  *
+ * @param atWork frames released and not finished
  * @param limit most frames the shop wants at work at once
  * @param loads what stands at each station
  */
-record Run(List<RunLine> lines, List<Load> loads, int limit) {
+record Run(List<RunLine> lines, List<Load> loads, int atWork, int limit) {
 
     /**
      * What stands at a station.
@@ -21,6 +22,11 @@ record Run(List<RunLine> lines, List<Load> loads, int limit) {
         public boolean over() {
             return standing > limit;
         }
+    }
+
+    /** Whether one more frame released would be more than the shop wants. */
+    public boolean full() {
+        return atWork >= limit;
     }
 
     public List<RunLine> late() {

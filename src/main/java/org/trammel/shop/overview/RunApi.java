@@ -40,7 +40,7 @@ class RunApi {
     public record StationLoad(String code, String name, int standing, int limit) {}
 
     /** The whole answer. */
-    public record Answer(List<Line> orders, List<StationLoad> stations, int limit) {}
+    public record Answer(List<Line> orders, List<StationLoad> stations, int atWork, int limit) {}
 
     @GetMapping
     @Operation(summary = "Open orders, late ones first, then by promise; and what stands at each station.")
@@ -65,6 +65,7 @@ class RunApi {
                 now.loads().stream()
                         .map(l -> new StationLoad(l.code(), l.name(), l.standing(), l.limit()))
                         .toList(),
+                now.atWork(),
                 now.limit());
     }
 }

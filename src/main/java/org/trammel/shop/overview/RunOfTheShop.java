@@ -50,7 +50,7 @@ class RunOfTheShop {
                 .reversed()
                 .thenComparing(RunLine::promised, Comparator.nullsLast(Comparator.naturalOrder()))
                 .thenComparing(RunLine::orderId));
-        return new Run(lines, List.copyOf(loads.values()), settings.whole("shop.frames.limit"));
+        return new Run(lines, List.copyOf(loads.values()), facts.framesAtWork(), settings.whole("shop.frames.limit"));
     }
 
     private Map<String, Run.Load> loads(ShopFacts facts) {
@@ -88,7 +88,9 @@ class RunOfTheShop {
                 order.number(),
                 serial,
                 serial == null ? order.number() : formats.mark(serial),
-                travellers.isEmpty() || serial == null ? "/orders/" + order.id() : "/frames/" + serial,
+                travellers.isEmpty() && !ShopFacts.scrapped(order, travellers) || serial == null
+                        ? "/orders/" + order.id()
+                        : "/frames/" + serial,
                 order.description(),
                 order.metal(),
                 here.station(),
@@ -109,6 +111,9 @@ class RunOfTheShop {
 
     private Here here(
             OrderSheet order, List<FrameSheet.Head> standing, List<FrameSheet.Head> travellers, ShopFacts facts) {
+        if (ShopFacts.scrapped(order, travellers)) {
+            return new Here("Out of the shop", "scrapped", "scrap");
+        }
         if (travellers.isEmpty()) {
             RevisionSummary drawing =
                     order.designId() == null ? null : facts.drawings().get(order.designId());

@@ -15,6 +15,7 @@ import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.designs.DrawingStates;
 import org.trammel.shop.designs.RevisionSummary;
 import org.trammel.shop.orders.OrderSheet;
+import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
@@ -23,6 +24,7 @@ import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.OnTheFloor;
 import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.TravellerState;
 import org.trammel.shop.travellers.Travellers;
 
 /**
@@ -92,6 +94,19 @@ record ShopFacts(
                         .filter(h ->
                                 h.scope() != HoldScope.OPERATION || Objects.equals(h.operationId(), at.operationId()))
                         .anyMatch(h -> !freed.getOrDefault(h.holdId(), Set.of()).contains(at.operationId()));
+    }
+
+    /** Whole frames that were released and are not finished: what the shop limits. */
+    int framesAtWork() {
+        return (int) heads.stream()
+                .filter(h -> h.parentId() == null && h.orderId() != null)
+                .filter(h -> h.state() == TravellerState.RELEASED || h.state() == TravellerState.IN_WORK)
+                .count();
+    }
+
+    /** Whether an order is owed a frame that nobody builds: it was released, and nothing of it is in the shop any more. */
+    static boolean scrapped(OrderSheet order, List<FrameSheet.Head> inShop) {
+        return inShop.isEmpty() && (order.state() == OrderState.IN_WORK || order.state() == OrderState.READY_TO_SHIP);
     }
 
     /** Travellers that are worked on now: parts, and wholes that do not wait for their parts. */

@@ -6,6 +6,7 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.orders.FrameFate;
 import org.trammel.shop.orders.OrderEvent;
 import org.trammel.shop.orders.OrderSheet;
 import org.trammel.shop.orders.UnderWay;
@@ -13,7 +14,7 @@ import org.trammel.shop.records.ActLog;
 
 /** An order is called off: its travellers are told of before, and withdrawn with it. */
 @Component
-class CalledOff implements UnderWay {
+class CalledOff implements UnderWay, FrameFate {
 
     private final TravellerRepository travellers;
     private final ActLog log;
@@ -32,6 +33,15 @@ class CalledOff implements UnderWay {
                                 : "at operation " + t.currentCode() + ", "
                                         + t.state().word()))
                 .toList();
+    }
+
+    @Override
+    public boolean scrapped(OrderSheet order) {
+        List<Traveller> whole = travellers.findByOrderIdOrderById(order.id()).stream()
+                .filter(Traveller::frame)
+                .toList();
+        return whole.stream().anyMatch(t -> t.state() == TravellerState.SCRAPPED)
+                && whole.stream().noneMatch(t -> t.state().open());
     }
 
     /** Nobody goes on working on it: its tags are refused from now on and say why. */
