@@ -83,8 +83,8 @@ public sealed interface TypedNumber {
         }
         String significant = whole.replaceFirst("^0+", "");
         if (whole.length() > 2 * WHOLE_DIGITS || significant.length() > WHOLE_DIGITS || decimals.length() > DECIMALS) {
-            return new Unreadable("The number has more digits than any gauge shows: at most " + WHOLE_DIGITS
-                    + " before the decimal sign and " + DECIMALS + " after it are read.");
+            return new Unreadable("The number has more digits than are read: at most " + WHOLE_DIGITS
+                    + " before the decimal sign and " + DECIMALS + " after it.");
         }
         BigDecimal value = new BigDecimal((whole.isEmpty() ? "0" : whole) + (decimals.isEmpty() ? "" : "." + decimals));
         return new Read(negative ? value.negate() : value);

@@ -44,7 +44,7 @@ public record Band(
                             + ".",
                     meant(value)
                             .map(other -> "If " + other + " was meant, type that.")
-                            .orElse("Look at the drawing and type it again."));
+                            .orElse("Look at its unit and its decimal sign, and type it again."));
         }
         if (!confirmed && (value.compareTo(usualFrom) < 0 || value.compareTo(usualTo) > 0)) {
             throw Refusal.ask(

@@ -40,7 +40,7 @@ final class Entry {
         }
 
         return new NewGauge(
-                TypedText.line("what", "What it is", NOT, entry.what(), 200),
+                TypedText.line("what", "The description", NOT, entry.what(), 200),
                 TypedText.lineOrNone("makerNumber", "Maker's number", NOT, entry.makerNumber(), 80),
                 orEmpty(TypedText.lineOrNone("location", "Where it is kept", NOT, entry.location(), 120)),
                 entry.aid(),

@@ -260,7 +260,7 @@ public class LotRegister {
         return new NewLot(
                 code,
                 kind,
-                TypedText.line("what", "What it is", not, entry.what(), 400),
+                TypedText.line("what", "The description", not, entry.what(), 400),
                 kind.metallic() ? entry.metal() : null,
                 materialClass,
                 orEmpty(TypedText.lineOrNone("grade", "Alloy and temper", not, entry.grade(), 120)),

@@ -4,7 +4,7 @@ package org.trammel.shop.travellers;
 public enum CharacteristicState {
     OPEN("to be read"),
     /** The first of two people has read it, conforming. */
-    FIRST_READ("second person to read"),
+    FIRST_READ("read by one of two"),
     CONFORMING("conforming"),
     NOT_CONFORMING("not conforming"),
     UNDECIDED("undecided"),

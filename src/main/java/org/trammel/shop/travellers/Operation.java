@@ -236,10 +236,10 @@ class Operation {
         if (!allowed.contains(state)) {
             throw Refusal.state(
                     "Operation " + code + " cannot be " + deed + ".",
-                    "It is " + state.word() + (stateReason == null ? "." : ": " + stateReason + "."),
-                    "Only an operation that is "
+                    "Its state is " + state.word() + (stateReason == null ? "." : ": " + stateReason + "."),
+                    "That is done in the state "
                             + allowed.stream().map(OperationState::word).collect(Collectors.joining(" or "))
-                            + " can be; open the frame again to see where it stands.");
+                            + ". Open the frame again to see where it stands.");
         }
     }
 
