@@ -95,6 +95,16 @@ public record FrameGeometry(
         return down(layout);
     }
 
+    /** The point of the steering axis so far below the top of the head tube. */
+    public Point onSteeringAxis(double belowTop_mm) {
+        return headTubeTop.plus(down().times(belowTop_mm));
+    }
+
+    /** The point of the seat tube's axis so far below the top of the seat tube. */
+    public Point onSeatTube(double belowTop_mm) {
+        return seatTubeTop.minus(seatTubeUp().times(belowTop_mm));
+    }
+
     /** Along the seat tube towards the saddle, of length 1. */
     public Point seatTubeUp() {
         return seatTubeUp(layout);

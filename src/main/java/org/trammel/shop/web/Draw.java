@@ -48,6 +48,11 @@ public class Draw {
         return RouteDrawing.of(route);
     }
 
+    /** The drawing sheet of a frame. */
+    public String frame(FrameSheetView view) {
+        return FrameDrawing.sheet(formats, view);
+    }
+
     /** The punch of a person: people come one after the other, and so do punches. */
     public String punch(long personId) {
         List<PunchMark> all = PunchMark.all();

@@ -123,6 +123,31 @@ final class Svg {
         return this;
     }
 
+    Svg ring(double x, double y, double r, String fill, String stroke, double width) {
+        out.append("<circle cx=\"")
+                .append(n(x))
+                .append("\" cy=\"")
+                .append(n(y))
+                .append("\" r=\"")
+                .append(n(r));
+        out.append("\" fill=\"").append(fill).append("\" stroke=\"").append(stroke);
+        out.append("\" stroke-width=\"").append(n(width)).append("\"/>");
+        return this;
+    }
+
+    /** Text about its middle, turned clockwise by so many degrees. */
+    Svg turned(double x, double y, double degrees, String words, double size, String fill) {
+        out.append("<g transform=\"translate(")
+                .append(n(x))
+                .append(' ')
+                .append(n(y))
+                .append(") rotate(");
+        out.append(n(degrees)).append(")\">");
+        text(0, 0, words, size, "middle", fill, false);
+        out.append("</g>");
+        return this;
+    }
+
     /** Text; anchor is start, middle or end. */
     Svg text(double x, double y, String words, double size, String anchor, String fill, boolean bold) {
         out.append("<text x=\"")
