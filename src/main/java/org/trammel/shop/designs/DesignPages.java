@@ -28,6 +28,8 @@ import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.StoredFile;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.web.Formats;
 import org.trammel.shop.web.Shown;
 import org.trammel.shop.web.TypedFields;
 
@@ -40,12 +42,25 @@ class DesignPages {
     private final DrawingOffice office;
     private final DesignGate gate;
     private final Crew crew;
+    private final FramePage frames;
+    private final Formats formats;
+    private final Settings settings;
 
-    DesignPages(DesignReading reading, DrawingOffice office, DesignGate gate, Crew crew) {
+    DesignPages(
+            DesignReading reading,
+            DrawingOffice office,
+            DesignGate gate,
+            Crew crew,
+            FramePage frames,
+            Formats formats,
+            Settings settings) {
         this.reading = reading;
         this.office = office;
         this.gate = gate;
         this.crew = crew;
+        this.frames = frames;
+        this.formats = formats;
+        this.settings = settings;
     }
 
     @GetMapping
@@ -56,6 +71,18 @@ class DesignPages {
         Arrays.stream(GateAnswer.values()).forEach(answer -> answers.put(answer.name(), answer.word()));
         model.addAttribute("answers", answers);
         return "designs/sheet";
+    }
+
+    /** The drawing and the cut list, computed from the inputs. */
+    @GetMapping("/frame")
+    String frame(@PathVariable long id, SignedOn who, Model model) {
+        RevisionStory story = show(id, who, model);
+        model.addAttribute(
+                "frame",
+                frames.of(
+                        story.sheet(),
+                        formats.date(settings.dayOf(story.revision().begunAt()))));
+        return "designs/frame";
     }
 
     @GetMapping("/characteristics")

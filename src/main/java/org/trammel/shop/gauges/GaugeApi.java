@@ -127,8 +127,7 @@ class GaugeApi {
             LocalDate dueOn,
             String certificate,
             @Nullable String makerNumber,
-            @Nullable String asFound,
-            @Nullable Boolean confirm) {}
+            @Nullable String asFound) {}
 
     @PostMapping("/{code}/calibrations")
     Gauge calibrated(Act act, @PathVariable String code, @RequestBody NewCalibration body) {
@@ -139,8 +138,7 @@ class GaugeApi {
                 body.dueOn(),
                 body.certificate(),
                 body.makerNumber(),
-                body.asFound() == null ? "" : body.asFound(),
-                Boolean.TRUE.equals(body.confirm()));
+                body.asFound() == null ? "" : body.asFound());
     }
 
     record Because(String reason) {}

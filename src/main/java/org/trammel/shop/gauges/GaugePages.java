@@ -148,8 +148,7 @@ class GaugePages {
                 form.day("dueOn"),
                 form.text("certificate"),
                 form.text("makerNumber"),
-                form.text("asFound"),
-                form.text("confirm").equals("true")));
+                form.text("asFound")));
     }
 
     @PostMapping("/shop/gauges/{code}/block")

@@ -27,9 +27,6 @@ import org.trammel.shop.settings.Settings;
 @Service
 public class GaugeRegister {
 
-    /** No gauge of a workshop is calibrated for longer without a second look at the year; our own judgement. */
-    private static final int FAR_YEARS = 5;
-
     private final GaugeRepository rows;
     private final CalibrationRepository calibrations;
     private final FailureRepository failures;
@@ -172,20 +169,6 @@ public class GaugeRegister {
             String certificate,
             @Nullable String makerNumber,
             String asFound) {
-        return calibrated(act, code, on, due, certificate, makerNumber, asFound, true);
-    }
-
-    /** The same, but a due day more than {@link #FAR_YEARS} years after the calibration is asked about until confirmed. */
-    @Transactional
-    public Gauge calibrated(
-            Act act,
-            String code,
-            LocalDate on,
-            LocalDate due,
-            String certificate,
-            @Nullable String makerNumber,
-            String asFound,
-            boolean confirmed) {
         if (!opens(act, "calibrate-gauge", code)) {
             return required(code).gauge();
         }
@@ -198,13 +181,6 @@ public class GaugeRegister {
         if (due.isBefore(on)) {
             throw Refusal.input(
                     "dueOn", not, "It would be due on " + due + ", before the day itself.", "Enter a later due date.");
-        }
-        if (!confirmed && due.isAfter(on.plusYears(FAR_YEARS))) {
-            throw Refusal.ask(
-                    "dueOn",
-                    not,
-                    "It would be due on " + due + ", more than " + FAR_YEARS + " years after the calibration.",
-                    "Look at the year; confirm it if it is meant.");
         }
         refuseSwapped(row, makerNumber, not);
         if (calibrations.existsByGaugeIdAndCalibratedOn(row.id(), on)) {

@@ -67,7 +67,6 @@ public class Qualifications {
                     deed, holder.initials() + " does not work here any more.", "Choose somebody of the crew.");
         }
         checked(sheet, deed);
-        refuseUnfitConfirmation(sheet, settings.dayOf(act.at()), deed);
         QualificationRow row = qualifications.save(new QualificationRow(personId, sheet));
         LocalDate confirmedOn = sheet.confirmedOn();
         if (confirmedOn != null) {
@@ -179,40 +178,19 @@ public class Qualifications {
                     "It would expire on " + expiresOn + ", before it began on " + sheet.issuedOn() + ".",
                     "Enter both days again.");
         }
-        if (sheet.thicknessFromMm() != null
-                && sheet.thicknessToMm() != null
-                && sheet.thicknessToMm().compareTo(sheet.thicknessFromMm()) < 0) {
-            throw Refusal.input(
-                    "thicknessToMm", deed, "The range ends below where it begins.", "Enter the thinnest wall first.");
-        }
-    }
-
-    /** A day of confirmation is one that came, after the test, of something that is to be confirmed at all. */
-    private static void refuseUnfitConfirmation(Qualification sheet, LocalDate today, String deed) {
         LocalDate confirmedOn = sheet.confirmedOn();
-        if (confirmedOn == null) {
-            return;
-        }
-        if (confirmedOn.isBefore(sheet.issuedOn())) {
+        if (confirmedOn != null && confirmedOn.isBefore(sheet.issuedOn())) {
             throw Refusal.input(
                     "confirmedOn",
                     deed,
                     "It was confirmed on " + confirmedOn + ", before it began on " + sheet.issuedOn() + ".",
                     "Enter both days again.");
         }
-        if (confirmedOn.isAfter(today)) {
+        if (sheet.thicknessFromMm() != null
+                && sheet.thicknessToMm() != null
+                && sheet.thicknessToMm().compareTo(sheet.thicknessFromMm()) < 0) {
             throw Refusal.input(
-                    "confirmedOn",
-                    deed,
-                    "The confirmation of " + confirmedOn + " has not come yet; today is " + today + ".",
-                    "Enter the day the work was confirmed, or leave it empty.");
-        }
-        if (!sheet.sixMonthConfirmation()) {
-            throw Refusal.input(
-                    "sixMonthConfirmation",
-                    deed,
-                    "It was confirmed on " + confirmedOn + ", but is not marked as confirmed every six months.",
-                    "Tick that it is confirmed every six months, or leave the day of the confirmation empty.");
+                    "thicknessToMm", deed, "The range ends below where it begins.", "Enter the thinnest wall first.");
         }
     }
 }

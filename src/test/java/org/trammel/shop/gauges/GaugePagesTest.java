@@ -65,21 +65,6 @@ class GaugePagesTest {
     }
 
     @Test
-    void aDueDayFarAheadIsAskedAboutUntilItIsConfirmed() throws Exception {
-        String code = next();
-        register.register(hands.act(qa), code, entry("height gauge"));
-        String path = "/api/v1/gauges/" + code + "/calibrations";
-        String body = "{\"calibratedOn\":\"2026-03-01\",\"dueOn\":\"%s\",\"certificate\":\"C-9\",\"confirm\":%s}";
-        mvc.perform(api(path, body.formatted("2031-03-02", false)))
-                .andExpect(status().isPreconditionRequired())
-                .andExpect(jsonPath("$.field").value("dueOn"))
-                .andExpect(jsonPath("$.detail").value(containsString("more than 5 years after the calibration")));
-        assertThat(gauges.byCode(code).orElseThrow().dueOn()).isNull();
-        mvc.perform(api(path, body.formatted("2031-03-02", true))).andExpect(status().isOk());
-        assertThat(gauges.byCode(code).orElseThrow().dueOn()).isEqualTo(LocalDate.of(2031, 3, 2));
-    }
-
-    @Test
     void aGaugeIsRegisteredCalibratedAndRefusedByItsForms() throws Exception {
         String code = next();
         mvc.perform(form("/shop/gauges")

@@ -1,17 +1,13 @@
 package org.trammel.shop.people;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.hamcrest.Matchers.containsString;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
-import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.MockMvc;
@@ -63,27 +59,5 @@ class QualificationPagesTest {
                                         .formatted(UUID.randomUUID())))
                 .andExpect(status().isOk());
         assertThat(qualifications.of(aligner.id())).hasSize(1);
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "2031-01-08, true, confirmedOn, has not come yet",
-        "2026-01-05, true, confirmedOn, before it began",
-        "2026-01-09, false, sixMonthConfirmation, not marked as confirmed every six months"
-    })
-    void aConfirmationIsOneThatCameAfterTheTestOfWhatIsConfirmedAtAll(
-            String confirmedOn, boolean everySixMonths, String field, String why) throws Exception {
-        Person welder = people.newcomer(Role.WELDER);
-        mvc.perform(post("/api/v1/people/" + welder.id() + "/qualifications")
-                        .with(Signed.on(people.newcomer(Role.QA_LEAD)))
-                        .with(csrf())
-                        .contentType(MediaType.APPLICATION_JSON)
-                        .content("""
-                                {"actId":"%s","kind":"WELD:AL:141","standard":"ISO 9606-2","issuedOn":"2026-01-08",
-                                "sixMonthConfirmation":%s,"confirmedOn":"%s"}""".formatted(UUID.randomUUID(), everySixMonths, confirmedOn)))
-                .andExpect(status().isUnprocessableContent())
-                .andExpect(jsonPath("$.field").value(field))
-                .andExpect(jsonPath("$.detail").value(containsString(why)));
-        assertThat(qualifications.of(welder.id())).isEmpty();
     }
 }

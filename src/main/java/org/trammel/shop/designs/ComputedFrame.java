@@ -1,0 +1,216 @@
+package org.trammel.shop.designs;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import org.jspecify.annotations.Nullable;
+import org.trammel.calc.geometry.BentStay;
+import org.trammel.calc.geometry.CutList;
+import org.trammel.calc.geometry.DropoutPlate;
+import org.trammel.calc.geometry.FrameGeometry;
+import org.trammel.calc.geometry.JointPlaces;
+import org.trammel.calc.geometry.Layout;
+import org.trammel.calc.geometry.Point;
+import org.trammel.calc.geometry.SawRules;
+import org.trammel.calc.geometry.Shock;
+import org.trammel.calc.geometry.SideView;
+import org.trammel.calc.geometry.StayPlaces;
+import org.trammel.calc.geometry.StaySet;
+import org.trammel.calc.geometry.Stays;
+import org.trammel.calc.geometry.Suspension;
+import org.trammel.calc.geometry.Swing;
+import org.trammel.calc.geometry.TubeAxes;
+import org.trammel.calc.geometry.TubeSet;
+import org.trammel.calc.geometry.TubeStock;
+import org.trammel.calc.units.Answer;
+
+/**
+ * What follows from the geometry inputs of a revision. Whatever cannot be computed says which input is missing or cannot
+ * be; nothing is guessed in its place.
+ *
+ * @param geometry nodes and lengths
+ * @param axes top tube and down tube
+ * @param side the view from the drive side
+ * @param cuts the tubes as they are cut
+ */
+record ComputedFrame(
+        Answer<FrameGeometry> geometry, Answer<TubeAxes> axes, Answer<SideView> side, Answer<CutList> cuts) {
+
+    /** Outsides of stays where the drawing gives none: they are drawn, never cut, by these. */
+    private static final double DRAWN_CHAINSTAY_MM = 22;
+
+    private static final double DRAWN_SEATSTAY_MM = 16;
+
+    /** The shop's dropouts: a plate of 6 mm that reaches 25 mm into the stay, whose tube ends 18 mm from the axle. */
+    private static final DropoutPlate PLATE = new DropoutPlate(6, 0.1, 25);
+
+    private static final double AXLE_TO_STAY_MM = 18;
+    private static final double OUTSIDE_FACE_MM = 4;
+
+    static ComputedFrame of(Map<String, String> typed, SawRules rules) {
+        GivenInputs in = new GivenInputs(typed);
+        Answer<FrameGeometry> geometry = layout(in).then(FrameGeometry::of);
+        Answer<TubeAxes> axes = with(geometry, places(in), TubeAxes::of);
+        return new ComputedFrame(
+                geometry, axes, axes.then(there -> side(in, there)), axes.then(there -> cuts(in, there, rules)));
+    }
+
+    private static Answer<Layout> layout(GivenInputs in) {
+        return in.all(
+                        GeometryInput.HEAD_ANGLE,
+                        GeometryInput.SEAT_ANGLE,
+                        GeometryInput.REACH,
+                        GeometryInput.HEAD_TUBE,
+                        GeometryInput.LOWER_STACK,
+                        GeometryInput.FORK_LENGTH,
+                        GeometryInput.FORK_OFFSET,
+                        GeometryInput.SHELL_DROP,
+                        GeometryInput.CHAINSTAY,
+                        GeometryInput.SEAT_TUBE,
+                        GeometryInput.FRONT_WHEEL_RADIUS,
+                        GeometryInput.REAR_WHEEL_RADIUS)
+                .then(there -> Answer.of(new Layout(
+                        Math.toRadians(in.number(GeometryInput.HEAD_ANGLE)),
+                        Math.toRadians(in.number(GeometryInput.SEAT_ANGLE)),
+                        in.number(GeometryInput.REACH),
+                        in.number(GeometryInput.HEAD_TUBE),
+                        in.number(GeometryInput.LOWER_STACK),
+                        in.number(GeometryInput.FORK_LENGTH),
+                        in.number(GeometryInput.FORK_OFFSET),
+                        in.number(GeometryInput.SHELL_DROP),
+                        in.number(GeometryInput.CHAINSTAY),
+                        in.number(GeometryInput.SEAT_TUBE),
+                        in.number(GeometryInput.SEAT_TUBE_OFFSET, 0),
+                        in.number(GeometryInput.FRONT_WHEEL_RADIUS),
+                        in.number(GeometryInput.REAR_WHEEL_RADIUS))));
+    }
+
+    private static Answer<JointPlaces> places(GivenInputs in) {
+        return in.all(GeometryInput.TOP_TUBE_AT_HEAD, GeometryInput.DOWN_TUBE_AT_HEAD, GeometryInput.TOP_TUBE_AT_SEAT)
+                .then(there -> Answer.of(new JointPlaces(
+                        in.number(GeometryInput.TOP_TUBE_AT_HEAD),
+                        in.number(GeometryInput.DOWN_TUBE_AT_HEAD),
+                        in.number(GeometryInput.TOP_TUBE_AT_SEAT))));
+    }
+
+    private static <A, B, R> Answer<R> with(Answer<A> one, Answer<B> other, BiFunction<A, B, Answer<R>> then) {
+        return one.then(a -> other.then(b -> then.apply(a, b)));
+    }
+
+    // ------------------------------------------------------------------------------------------ the drawing
+
+    private static Answer<SideView> side(GivenInputs in, TubeAxes axes) {
+        return in.all(
+                        GeometryInput.HEAD_TUBE_OUTSIDE,
+                        GeometryInput.DOWN_TUBE_OUTSIDE,
+                        GeometryInput.TOP_TUBE_OUTSIDE,
+                        GeometryInput.SEAT_TUBE_OUTSIDE,
+                        GeometryInput.SHELL_OUTSIDE)
+                .then(there -> in.has(GeometryInput.PIVOT_AHEAD) ? swinging(in, axes) : rigid(in, axes));
+    }
+
+    private static Answer<SideView> rigid(GivenInputs in, TubeAxes axes) {
+        return in.all(GeometryInput.SEATSTAY_AT_SEAT)
+                .then(there -> Answer.of(SideView.rigid(
+                        axes, axes.geometry().onSeatTube(in.number(GeometryInput.SEATSTAY_AT_SEAT)), outsides(in))));
+    }
+
+    private static Answer<SideView> swinging(GivenInputs in, TubeAxes axes) {
+        return in.all(
+                        GeometryInput.PIVOT_AHEAD,
+                        GeometryInput.PIVOT_ABOVE,
+                        GeometryInput.SHOCK_ARM,
+                        GeometryInput.SHOCK_ARM_ANGLE,
+                        GeometryInput.TRAVEL,
+                        GeometryInput.SHOCK_LENGTH,
+                        GeometryInput.SHOCK_STROKE)
+                .then(there -> Swing.of(
+                        new Point(in.number(GeometryInput.PIVOT_AHEAD), in.number(GeometryInput.PIVOT_ABOVE)),
+                        axes.geometry().rearAxle(),
+                        in.number(GeometryInput.TRAVEL)))
+                .then(swing -> Suspension.of(
+                        swing,
+                        in.number(GeometryInput.SHOCK_ARM),
+                        Math.toRadians(in.number(GeometryInput.SHOCK_ARM_ANGLE)),
+                        new Shock(in.number(GeometryInput.SHOCK_LENGTH), in.number(GeometryInput.SHOCK_STROKE)),
+                        Suspension.FrameEye.HIGHER))
+                .then(rear -> Answer.of(
+                        SideView.swinging(axes, rear.swing().pivot(), rear.armEye(), rear.frameEye(), outsides(in))));
+    }
+
+    private static SideView.Outsides outsides(GivenInputs in) {
+        double downTube = in.number(GeometryInput.DOWN_TUBE_OUTSIDE);
+        return new SideView.Outsides(
+                in.number(GeometryInput.HEAD_TUBE_OUTSIDE),
+                downTube,
+                downTube,
+                in.number(GeometryInput.TOP_TUBE_OUTSIDE),
+                in.number(GeometryInput.SEAT_TUBE_OUTSIDE),
+                in.number(GeometryInput.CHAINSTAY_OUTSIDE, DRAWN_CHAINSTAY_MM),
+                in.number(GeometryInput.SEATSTAY_OUTSIDE, DRAWN_SEATSTAY_MM),
+                in.number(GeometryInput.SHELL_OUTSIDE),
+                in.number(GeometryInput.SHELL_BORE, 0));
+    }
+
+    // ------------------------------------------------------------------------------------------ the cut list
+
+    private static Answer<CutList> cuts(GivenInputs in, TubeAxes axes, SawRules rules) {
+        return in.all(
+                        GeometryInput.HEAD_TUBE_OUTSIDE,
+                        GeometryInput.SHELL_OUTSIDE,
+                        GeometryInput.DOWN_TUBE_OUTSIDE,
+                        GeometryInput.DOWN_TUBE_WALL,
+                        GeometryInput.TOP_TUBE_OUTSIDE,
+                        GeometryInput.TOP_TUBE_WALL,
+                        GeometryInput.SEAT_TUBE_OUTSIDE,
+                        GeometryInput.SEAT_TUBE_WALL)
+                .then(there -> in.has(GeometryInput.PIVOT_AHEAD)
+                        ? CutList.of(axes, tubes(in, null), rules)
+                        : stays(in, axes.geometry()).then(stays -> CutList.of(axes, tubes(in, stays), rules)));
+    }
+
+    private static TubeSet tubes(GivenInputs in, @Nullable StaySet stays) {
+        return new TubeSet(
+                in.number(GeometryInput.HEAD_TUBE_OUTSIDE),
+                in.number(GeometryInput.SHELL_OUTSIDE),
+                stock(in, GeometryInput.DOWN_TUBE_OUTSIDE, GeometryInput.DOWN_TUBE_WALL),
+                stock(in, GeometryInput.TOP_TUBE_OUTSIDE, GeometryInput.TOP_TUBE_WALL),
+                stock(in, GeometryInput.SEAT_TUBE_OUTSIDE, GeometryInput.SEAT_TUBE_WALL),
+                null,
+                stays);
+    }
+
+    private static TubeStock stock(GivenInputs in, GeometryInput outside, GeometryInput wall) {
+        return TubeStock.plain(in.number(outside), in.number(wall));
+    }
+
+    private static Answer<StaySet> stays(GivenInputs in, FrameGeometry geometry) {
+        return in.all(
+                        GeometryInput.SEATSTAY_AT_SEAT,
+                        GeometryInput.CHAINSTAY_AT_SHELL,
+                        GeometryInput.AXLE_WIDTH,
+                        GeometryInput.CHAINSTAY_OUTSIDE,
+                        GeometryInput.CHAINSTAY_WALL,
+                        GeometryInput.SEATSTAY_OUTSIDE,
+                        GeometryInput.SEATSTAY_WALL)
+                .then(there -> Stays.of(
+                        geometry,
+                        new StayPlaces(
+                                in.number(GeometryInput.SEATSTAY_AT_SEAT),
+                                in.number(GeometryInput.CHAINSTAY_AT_SHELL),
+                                in.number(GeometryInput.AXLE_WIDTH),
+                                AXLE_TO_STAY_MM,
+                                OUTSIDE_FACE_MM,
+                                in.number(GeometryInput.SHELL_OUTSIDE),
+                                in.number(GeometryInput.SEAT_TUBE_OUTSIDE))))
+                .then(stays -> with(
+                        BentStay.of(stays.chainstay(), List.of()),
+                        BentStay.of(stays.seatstay(), List.of()),
+                        (chainstay, seatstay) -> Answer.of(new StaySet(
+                                chainstay,
+                                seatstay,
+                                stock(in, GeometryInput.CHAINSTAY_OUTSIDE, GeometryInput.CHAINSTAY_WALL),
+                                stock(in, GeometryInput.SEATSTAY_OUTSIDE, GeometryInput.SEATSTAY_WALL),
+                                PLATE))));
+    }
+}

@@ -1,0 +1,189 @@
+package org.trammel.shop.designs;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.calc.geometry.Caution;
+import org.trammel.calc.geometry.CutList;
+import org.trammel.calc.geometry.CutPiece;
+import org.trammel.calc.geometry.EndCut;
+import org.trammel.calc.geometry.FrameGeometry;
+import org.trammel.calc.geometry.SawRules;
+import org.trammel.calc.geometry.SideView;
+import org.trammel.calc.units.Answer;
+import org.trammel.calc.units.TypedNumber;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.web.Formats;
+import org.trammel.shop.web.FrameSheetView;
+
+/** Makes the sheet with the drawing, its figures and the cut list out of a revision's inputs. */
+@Component
+class FramePage {
+
+    private final Settings settings;
+    private final Formats formats;
+
+    FramePage(Settings settings, Formats formats) {
+        this.settings = settings;
+        this.formats = formats;
+    }
+
+    /**
+     * What the sheet shows.
+     *
+     * @param drawing null where it cannot be drawn
+     * @param figures what follows from the inputs; empty where nothing does
+     * @param tubes the cut list; empty where it cannot be made
+     * @param gaps why something is missing, one sentence each
+     */
+    record Shown(@Nullable FrameSheetView drawing, List<Figure> figures, List<Tube> tubes, List<String> gaps) {}
+
+    /** A figure of the frame, in mm or degrees. */
+    record Figure(String label, double amount, String unit) {}
+
+    /**
+     * A line of the cut list, angles in degrees, lengths in mm.
+     *
+     * @param trimmed_mm length after an end was formed; null if none is
+     * @param phase_deg of the second cut against the first; null where one end is not mitred
+     */
+    record Tube(
+            String name,
+            int count,
+            String section,
+            double axis_mm,
+            double blank_mm,
+            @Nullable Double trimmed_mm,
+            End one,
+            End two,
+            @Nullable Double phase_deg,
+            List<String> cautions) {}
+
+    /**
+     * One end of a tube.
+     *
+     * @param what to which mate, or how it is cut otherwise
+     * @param saw how it is set up
+     * @param least_mm shortest setback from the mate's axis
+     * @param most_mm longest
+     */
+    record End(String what, String saw, double least_mm, double most_mm, boolean mitred) {}
+
+    Shown of(DesignSheet sheet, String drawnOn) {
+        ComputedFrame frame = ComputedFrame.of(sheet.geometry(), rules());
+        List<String> gaps = Stream.of(frame.geometry(), frame.axes(), frame.side(), frame.cuts())
+                .flatMap(answer -> answer instanceof Answer.NotDeterminable<?> none
+                        ? none.gaps().stream().map(Answer.Gap::words).map(this::written)
+                        : Stream.empty())
+                .distinct()
+                .toList();
+        return new Shown(
+                frame.side() instanceof Answer.Determined<SideView> side
+                        ? new FrameSheetView(
+                                side.value(),
+                                null,
+                                settings.text("shop.name"),
+                                sheet.description(),
+                                sheet.drawnFor(),
+                                sheet.letter(),
+                                FrameWords.metal(sheet.metal()),
+                                sheet.state().word(),
+                                drawnOn)
+                        : null,
+                frame.geometry() instanceof Answer.Determined<FrameGeometry> there ? figures(there.value()) : List.of(),
+                frame.cuts() instanceof Answer.Determined<CutList> list ? tubes(list.value()) : List.of(),
+                frame.cuts() instanceof Answer.Determined<CutList> list
+                        ? Stream.concat(
+                                        gaps.stream(),
+                                        list.value().notCut().stream()
+                                                .map(Answer.Gap::words)
+                                                .map(this::written))
+                                .toList()
+                        : gaps);
+    }
+
+    /** A sentence of a computation, with the decimal sign of the shop. */
+    private String written(String words) {
+        String sign = formats.number(0.5, 1).substring(1, 2);
+        return words.replaceAll("(?<=\\d)\\.(?=\\d)", sign);
+    }
+
+    private SawRules rules() {
+        return new SawRules(
+                Arrays.stream(settings.text("saw.sizes").split(";"))
+                        .map(TypedNumber::of)
+                        .filter(TypedNumber.Read.class::isInstance)
+                        .map(read -> ((TypedNumber.Read) read).value().doubleValue())
+                        .sorted(Comparator.naturalOrder())
+                        .toList(),
+                settings.number("saw.oversize").doubleValue(),
+                Math.toRadians(SHALLOWEST_DEG),
+                THIN_WALL_MM,
+                settings.number("saw.trim").doubleValue(),
+                settings.number("saw.butt_at_weld").doubleValue());
+    }
+
+    private static final double SHALLOWEST_DEG = 25;
+    private static final double THIN_WALL_MM = 3;
+
+    private static List<Figure> figures(FrameGeometry frame) {
+        return List.of(
+                new Figure("Stack", frame.stack_mm(), "mm"),
+                new Figure("Reach", frame.layout().reach_mm(), "mm"),
+                new Figure("Effective top tube", frame.effectiveTopTube_mm(), "mm"),
+                new Figure("Wheelbase", frame.wheelbase_mm(), "mm"),
+                new Figure("Front centre", frame.frontCentre_mm(), "mm"),
+                new Figure("Rear axle behind the shell", -frame.rearAxle().x_mm(), "mm"),
+                new Figure("Shell below the rear axle", frame.layout().rearDrop_mm(), "mm"),
+                new Figure("Shell above the ground", frame.shellHeight_mm(), "mm"),
+                new Figure("Trail", frame.trail_mm(), "mm"),
+                new Figure("Flop of the wheel", frame.flop_mm(), "mm"));
+    }
+
+    private List<Tube> tubes(CutList list) {
+        return list.pieces().stream().map(this::tube).toList();
+    }
+
+    private Tube tube(CutPiece piece) {
+        End one = end(piece.endOne());
+        End two = end(piece.endTwo());
+        CutPiece.Forming forming = piece.forming();
+        List<String> cautions = new ArrayList<>();
+        piece.cautions().stream().map(Caution::words).map(this::written).forEach(cautions::add);
+        return new Tube(
+                piece.tube().word(),
+                piece.tube().count(),
+                formats.number(piece.stock().outside_mm(), 1) + " × "
+                        + formats.number(piece.stock().profile().wallAtOne_mm(), 2),
+                piece.axisLength_mm(),
+                piece.blank_mm(),
+                forming == null ? null : forming.trimmed_mm(),
+                one,
+                two,
+                one.mitred() && two.mitred() ? Math.toDegrees(piece.phase_rad()) : null,
+                cautions);
+    }
+
+    private End end(EndCut cut) {
+        if (cut instanceof EndCut.Mitred mitred) {
+            double angle = Math.toDegrees(mitred.mitre().fixture().includedAngle_rad());
+            String saw = mitred.mitre().fixture().holeSaw_mm() instanceof Answer.Determined<Double> size
+                    ? "saw " + formats.number(size.value(), 1) + ", " + formats.with(angle, 1, "°")
+                    : "no saw, " + formats.with(angle, 1, "°");
+            return new End("to the " + mitred.mate(), saw, cut.least_mm(), cut.most_mm(), true);
+        }
+        if (cut instanceof EndCut.AsDrawn drawn) {
+            return new End(
+                    "to the " + drawn.mate(),
+                    formats.with(Math.toDegrees(drawn.angle_rad()), 1, "°"),
+                    cut.least_mm(),
+                    cut.most_mm(),
+                    false);
+        }
+        return new End(cut instanceof EndCut.Slotted ? "slotted" : "square", "", cut.least_mm(), cut.most_mm(), false);
+    }
+}

@@ -1,0 +1,160 @@
+package org.trammel.shop.designs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.MockMvc;
+import org.trammel.shop.ShopTest;
+import org.trammel.shop.TestCrew;
+import org.trammel.shop.people.Credentials;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Signed;
+
+/**
+ * The sheet with drawing and cut list. Its figures are those that a script written apart from this project computes for
+ * the first frame of the invented workshop.
+ */
+@ShopTest
+class FramePageTest {
+
+    private static final Map<GeometryInput, String> TRAIL = Map.ofEntries(
+            Map.entry(GeometryInput.HEAD_ANGLE, "65.5"),
+            Map.entry(GeometryInput.SEAT_ANGLE, "74.5"),
+            Map.entry(GeometryInput.REACH, "458"),
+            Map.entry(GeometryInput.HEAD_TUBE, "110"),
+            Map.entry(GeometryInput.LOWER_STACK, "12"),
+            Map.entry(GeometryInput.FORK_LENGTH, "541"),
+            Map.entry(GeometryInput.FORK_OFFSET, "44"),
+            Map.entry(GeometryInput.SHELL_DROP, "58"),
+            Map.entry(GeometryInput.CHAINSTAY, "432"),
+            Map.entry(GeometryInput.SEAT_TUBE, "430"),
+            Map.entry(GeometryInput.FRONT_WHEEL_RADIUS, "370"),
+            Map.entry(GeometryInput.REAR_WHEEL_RADIUS, "370"),
+            Map.entry(GeometryInput.TOP_TUBE_AT_HEAD, "30"),
+            Map.entry(GeometryInput.DOWN_TUBE_AT_HEAD, "29"),
+            Map.entry(GeometryInput.TOP_TUBE_AT_SEAT, "45"),
+            Map.entry(GeometryInput.SEATSTAY_AT_SEAT, "55"),
+            Map.entry(GeometryInput.CHAINSTAY_AT_SHELL, "24"),
+            Map.entry(GeometryInput.AXLE_WIDTH, "148"),
+            Map.entry(GeometryInput.HEAD_TUBE_OUTSIDE, "54"),
+            Map.entry(GeometryInput.SHELL_OUTSIDE, "42"),
+            Map.entry(GeometryInput.DOWN_TUBE_OUTSIDE, "42"),
+            Map.entry(GeometryInput.DOWN_TUBE_WALL, "1.4"),
+            Map.entry(GeometryInput.TOP_TUBE_OUTSIDE, "34.9"),
+            Map.entry(GeometryInput.TOP_TUBE_WALL, "1.15"),
+            Map.entry(GeometryInput.SEAT_TUBE_OUTSIDE, "34.9"),
+            Map.entry(GeometryInput.SEAT_TUBE_WALL, "1.35"),
+            Map.entry(GeometryInput.CHAINSTAY_OUTSIDE, "22"),
+            Map.entry(GeometryInput.CHAINSTAY_WALL, "1.6"),
+            Map.entry(GeometryInput.SEATSTAY_OUTSIDE, "18"),
+            Map.entry(GeometryInput.SEATSTAY_WALL, "1.4"));
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    @Autowired
+    private TestCrew hands;
+
+    @Autowired
+    private Crew crew;
+
+    @Autowired
+    private Credentials credentials;
+
+    @Autowired
+    private Designs designs;
+
+    @Autowired
+    private DrawingOffice office;
+
+    @Autowired
+    private DesignGate gate;
+
+    private DrawnFrame frame;
+
+    @BeforeEach
+    void openTheOffice() {
+        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+    }
+
+    @Test
+    void theFrameIsDrawnAndItsTubesAreListedAsTheyAreCut() throws Exception {
+        String page = page(given -> given);
+        assertThat(page).contains("class=\"frame-sheet\"", "643,1", "1201,1", "775,2", "120,3", "312,0");
+        assertThat(page).contains("741,2", "608,8", "421,3", "432,9");
+        assertThat(page).contains("saw 54,0, 114,7°", "saw 54,0, 91,4°", "17,0 to 39,4", "20,6 to 27,4");
+        assertThat(page).contains("tube of 34,9 mm ends where").doesNotContain("Not computed");
+    }
+
+    @Test
+    void whatIsMissingIsNamedAndTheRestIsComputed() throws Exception {
+        String page = page(given -> {
+            given.remove(GeometryInput.SEATSTAY_AT_SEAT);
+            return given;
+        });
+        assertThat(page).contains("Seatstay below the top of the seat tube is not given.", "643,1", "1201,1");
+        assertThat(page).doesNotContain("class=\"frame-sheet\"", "741,2");
+    }
+
+    @Test
+    void aChainstayThatDoesNotReachItsAxleIsSaidInWords() throws Exception {
+        String page = page(given -> {
+            given.put(GeometryInput.CHAINSTAY, new BigDecimal("300"));
+            given.put(GeometryInput.SHELL_DROP, new BigDecimal("150"));
+            given.put(GeometryInput.REAR_WHEEL_RADIUS, new BigDecimal("500"));
+            given.put(GeometryInput.FRONT_WHEEL_RADIUS, new BigDecimal("300"));
+            return given;
+        });
+        assertThat(page)
+                .contains("The chainstay of 300 mm does not reach the rear axle, which lies 350 mm above the shell.");
+    }
+
+    @Test
+    void aTubeWiderThanItsMateIsNotCutAndSaysSo() throws Exception {
+        String page = page(given -> {
+            given.put(GeometryInput.TOP_TUBE_OUTSIDE, new BigDecimal("38"));
+            return given;
+        });
+        assertThat(page).contains("its sides meet nothing").contains("741,2").doesNotContain("608,8");
+    }
+
+    @Test
+    void anEmptyDraftSaysWhatItNeeds() throws Exception {
+        String page = page(given -> {
+            given.clear();
+            return given;
+        });
+        assertThat(page)
+                .contains("Head angle is not given.", "Reach is not given.")
+                .doesNotContain("Cut list</h2>");
+    }
+
+    private String page(UnaryOperator<Map<GeometryInput, BigDecimal>> change) throws Exception {
+        Map<GeometryInput, BigDecimal> given = new TreeMap<>();
+        TRAIL.forEach((input, typed) -> given.put(input, new BigDecimal(typed)));
+        long id = frame.begin();
+        office.change(
+                hands.act(frame.owner),
+                id,
+                null,
+                new DesignDraft("Trail frame", "AL6061", "HARDTAIL", null, null, List.of(), change.apply(given), true));
+        return Objects.requireNonNull(
+                mvc.perform(get("/designs/{id}/frame", id).with(Signed.on(crew.byId(frame.owner))))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString());
+    }
+}
