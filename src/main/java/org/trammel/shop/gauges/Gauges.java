@@ -95,7 +95,7 @@ public class Gauges {
      * @param on the shop's day of the reading; valid through the due date
      * @return with the greatest u over the values
      * @throws Refusal if it is unknown, blocked, failed, retired, before its first calibration, past its due date, of
-     *     another kind or unit, or if a value lies outside its range
+     *     another kind or unit, or if a value lies outside its range; of several values it names the place
      */
     public Means require(String code, String gaugeKind, String unit, List<BigDecimal> values, LocalDate on) {
         GaugeRow row = rows.withRanges(label(code))
@@ -116,10 +116,11 @@ public class Gauges {
                     wrongKindOrUnit(row, gaugeKind, unit),
                     insteadOf(row, gaugeKind, unit, on));
         }
-        for (BigDecimal value : values) {
+        for (int i = 0; i < values.size(); i++) {
+            BigDecimal value = values.get(i);
             if (ranges.stream().noneMatch(range -> range.covers(value))) {
                 throw Refusal.input(
-                        "value",
+                        values.size() == 1 ? "value" : "value" + i,
                         row.code() + " cannot have read " + figure(value) + " " + unit + ".",
                         "It measures " + described(ranges) + ".",
                         "Look at the figure and its unit again, or measure with a gauge that reaches it.");

@@ -180,15 +180,21 @@ public class Readings {
                             + input.raw().size() + " came.",
                     "Read every point and enter each.");
         }
-        for (BigDecimal value : input.raw()) {
+        for (int i = 0; i < input.raw().size(); i++) {
+            BigDecimal value = input.raw().get(i);
             if (value.scale() > 6 || value.precision() - value.scale() > 8) {
                 throw Refusal.input(
-                        "value",
+                        field(wanted, i),
                         wanted.code() + ", " + wanted.name() + ", is not read.",
                         value.toPlainString() + " has more digits than are kept: six after the sign, eight before it.",
                         "Enter what the gauge shows.");
             }
         }
+    }
+
+    /** Of several sample points the one at fault is named, by its place; of one there is nothing to tell apart. */
+    private static String field(Evidence.Wanted wanted, int place) {
+        return wanted.points().size() == 1 ? "value" : "value" + place;
     }
 
     /** Asks about a value that is unlikely; true if the same value stands at several points. */
@@ -200,12 +206,13 @@ public class Readings {
         }
         if (wanted.lowerLimit() != null || wanted.upperLimit() != null) {
             Limits limits = new Limits(wanted.lowerLimit(), wanted.upperLimit());
-            for (BigDecimal value : input.raw()) {
+            for (int i = 0; i < input.raw().size(); i++) {
+                BigDecimal value = input.raw().get(i);
                 Plausibility far = Plausibility.of(
                         value, wanted.nominal(), limits, settings.number("plausibility.tolerances"), wanted.unit());
                 if (far instanceof Plausibility.FarOff off) {
                     throw Refusal.ask(
-                            "value",
+                            field(wanted, i),
                             wanted.code() + ", " + wanted.name() + ", is not taken yet.",
                             wanted.readBack()
                                     ? sign.write(value) + " is far from what the drawing of this frame says."

@@ -132,6 +132,21 @@ class ReadingSheetTest extends AtTheTablet {
     }
 
     @Test
+    void ofSeveralPointsOnlyTheOneAtFaultIsMarked() throws Exception {
+        Floor.Frame frame = onTheTable();
+        String dial = floor.gauge("DIAL", "mm", "0.010");
+        String asked = sent(form(address(frame) + "/read", address(frame) + "?read=" + id(frame, OFFSET))
+                .param("characteristic", "" + id(frame, OFFSET))
+                .param("gauge", dial)
+                .param("value0", "0,40")
+                .param("side0", "DRIVE")
+                .param("value1", "55")
+                .param("side1", "DRIVE"));
+        assertThat(asked).contains("is not taken yet").containsOnlyOnce("aria-invalid=\"true\"");
+        assertThat(asked.indexOf("aria-invalid=\"true\"")).isGreaterThan(asked.indexOf("name=\"value1\""));
+    }
+
+    @Test
     void whatIsReadBackBlindIsNotShownBeforeNorTheFirstFigureToTheSecondPerson() throws Exception {
         Floor.Frame frame = onTheTable();
         String calliper = floor.gauge("CALLIPER", "mm", "0.005");

@@ -141,7 +141,7 @@ class GaugesTest {
         assertThat(means.u()).isEqualByComparingTo("0.012");
         Refusal refusal = catchThrowableOfType(
                 Refusal.class, () -> gauges.require(code, "HEIGHT", "mm", values("150", "600.01"), DUE));
-        assertThat(refusal.field()).isEqualTo("value");
+        assertThat(refusal.field()).isEqualTo("value1");
         assertThat(refusal.why()).contains("600");
     }
 
