@@ -1,6 +1,7 @@
 package org.trammel.shop.bench;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,11 @@ import org.trammel.shop.travellers.HoldReason;
 @Controller
 @RequestMapping("/station/{tag}")
 class SheetPages {
+
+    /** As they are offered: danger to people first, then as they are named. */
+    private static final List<HoldReason> REASONS = Stream.of(HoldReason.values())
+            .sorted(Comparator.comparing(reason -> reason != HoldReason.SAFETY))
+            .toList();
 
     private final Tags tags;
     private final FrameViews frames;
@@ -122,7 +128,7 @@ class SheetPages {
     }
 
     private static List<HoldReason> reasons(SignedOn who) {
-        return Stream.of(HoldReason.values())
+        return REASONS.stream()
                 .filter(reason -> who.person().maySign() || !reason.saysWhatWasFound())
                 .toList();
     }

@@ -152,6 +152,29 @@ class StationSheetTest extends AtTheTablet {
     }
 
     @Test
+    void ofManyNotesTheNewestStandOpenAndTheEarlierFold() throws Exception {
+        Floor.Frame frame = floor.frame(BenchRoute.route());
+        for (int i = 1; i <= 6; i++) {
+            sent(form(address(frame) + "/note", address(frame) + "/note")
+                    .param("traveller", "" + frame.travellerId())
+                    .param("words", "note number " + i));
+        }
+        String notes = page(address(frame));
+        assertThat(notes).contains("3 earlier notes");
+        int folded = notes.indexOf("<details", notes.indexOf("Different on this one"));
+        String inside = notes.substring(folded, notes.indexOf("</details>", folded));
+        assertThat(inside).contains("note number 1", "note number 3").doesNotContain("note number 4");
+        assertThat(notes).contains("note number 4", "note number 6");
+    }
+
+    @Test
+    void dangerToPeopleIsTheFirstReasonOfAHold() throws Exception {
+        String page = page(address(floor.frame(BenchRoute.route())) + "/stop");
+        assertThat(page).contains("Hold: payment", "Hold: lot trace");
+        assertThat(page.indexOf("Hold: ")).isEqualTo(page.indexOf("Hold: safety"));
+    }
+
+    @Test
     void anEmptyNoteIsRefused() throws Exception {
         Floor.Frame frame = floor.frame(BenchRoute.route());
         assertThat(sent(form(address(frame) + "/note", address(frame) + "/note")
