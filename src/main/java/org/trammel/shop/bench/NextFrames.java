@@ -64,12 +64,11 @@ class NextFrames {
                 lines.stream().sorted(pressing()).map(this::row).toList());
     }
 
-    /** Begun work first, then what a window closes soonest, then the longest released; held frames last. */
+    /** What a window closes soonest first, then begun work, then the longest released; held frames last, alike. */
     private static Comparator<AtHand.Line> pressing() {
-        return Comparator.<AtHand.Line, Boolean>comparing(
-                        line -> !line.holds().isEmpty() && line.operation().state() == OperationState.WAITING)
-                .thenComparing(line -> line.operation().state() == OperationState.WAITING)
-                .thenComparing(NextFrames::closes, Comparator.nullsLast(Comparator.naturalOrder()));
+        return Comparator.<AtHand.Line, Boolean>comparing(line -> !line.holds().isEmpty())
+                .thenComparing(NextFrames::closes, Comparator.nullsLast(Comparator.naturalOrder()))
+                .thenComparing(line -> line.operation().state() == OperationState.WAITING);
     }
 
     private static @Nullable Instant closes(AtHand.Line line) {

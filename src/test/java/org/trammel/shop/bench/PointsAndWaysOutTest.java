@@ -26,6 +26,8 @@ import org.trammel.shop.routes.RouteBook;
 import org.trammel.shop.routes.RouteSheet;
 import org.trammel.shop.routes.RouteSummary;
 import org.trammel.shop.routes.Signer;
+import org.trammel.shop.travellers.HoldReason;
+import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.TravellerState;
 
 class PointsAndWaysOutTest extends AtTheTablet {
@@ -208,6 +210,39 @@ class PointsAndWaysOutTest extends AtTheTablet {
                                 "" + nextStep(two).stepId())))
                 .contains("2 frames are ticked");
         assertThat(nextStep(two).text()).isEqualTo("coated");
+    }
+
+    @Test
+    void whatExpiresFirstStandsFirstAndHeldFramesStandBelowWhatCanBeWorkedOn() throws Exception {
+        RouteSheet route = SmallRoute.of(
+                        SmallRoute.op("140")
+                                .at("8")
+                                .step("masked")
+                                .step("blasted")
+                                .sheet(),
+                        SmallRoute.op("150").at("8").step("coated").sheet())
+                .window("BLAST", 60, "140", "150")
+                .sheet();
+        Floor.Frame held = floor.frame(route);
+        sent(tick(held));
+        sent(form(address(held) + "/hold", address(held) + "/stop")
+                .param("traveller", "" + held.travellerId())
+                .param("reason", HoldReason.OVEN_TRACE.name())
+                .param("scope", HoldScope.FRAME.name()));
+        Floor.Frame begun = floor.frame(route);
+        sent(tick(begun));
+        Floor.Frame expiring = floor.frame(route);
+        sent(tick(expiring));
+        sent(tick(expiring));
+        String list = page("/station?at=8");
+        assertThat(list).contains("on hold: oven trace");
+        assertThat(List.of(place(list, expiring), place(list, begun), place(list, held)))
+                .isSorted()
+                .doesNotContain(-1);
+    }
+
+    private int place(String list, Floor.Frame frame) {
+        return list.indexOf("href=\"" + address(frame) + "\"");
     }
 
     @Test
