@@ -45,8 +45,8 @@ class Reasons {
                 .filter(h -> h.currentOperationId() != null)
                 .sorted((a, b) -> Boolean.compare(a.part().isEmpty(), b.part().isEmpty()))
                 .toList();
-        reasons.addAll(windows(standing, facts));
         reasons.addAll(holds(order, travellers, facts));
+        reasons.addAll(windows(standing, facts));
         standing.forEach(h -> operation(h, facts, reasons));
         reasons.addAll(waits(standing, facts));
         standing.forEach(h -> queue(h, facts, loads, reasons));

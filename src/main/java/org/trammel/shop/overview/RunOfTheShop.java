@@ -78,7 +78,7 @@ class RunOfTheShop {
                 .toList();
         boolean held = travellers.stream().anyMatch(h -> !facts.holdsOn(h).isEmpty())
                 || standing.stream().anyMatch(facts::stopped);
-        Here here = here(order, standing, travellers, facts);
+        Here here = here(order, standing, travellers, held, facts);
         String serial = order.serial();
         Integer days = order.promised() == null
                 ? null
@@ -110,7 +110,11 @@ class RunOfTheShop {
     private record Here(String station, String state, String kind) {}
 
     private Here here(
-            OrderSheet order, List<FrameSheet.Head> standing, List<FrameSheet.Head> travellers, ShopFacts facts) {
+            OrderSheet order,
+            List<FrameSheet.Head> standing,
+            List<FrameSheet.Head> travellers,
+            boolean held,
+            ShopFacts facts) {
         if (ShopFacts.scrapped(order, travellers)) {
             return new Here("Out of the shop", "scrapped", "scrap");
         }
@@ -127,8 +131,11 @@ class RunOfTheShop {
         Places places = new Places(facts.stations());
         standing.forEach(h -> stations.add(places.name(h.currentStation())));
         String where = String.join(", ", stations);
-        if (standing.stream().anyMatch(facts::stopped)) {
+        if (standing.stream().anyMatch(facts::brokenOff)) {
             return new Here(where, "stopped", "stopped");
+        }
+        if (standing.stream().anyMatch(facts::stopped)) {
+            return new Here(where, "on hold", "stopped");
         }
         List<OperationState> states = standing.stream()
                 .map(facts::at)
@@ -143,6 +150,6 @@ class RunOfTheShop {
         }
         return states.contains(OperationState.AWAY)
                 ? new Here(where, "sent out", "in-work")
-                : new Here(where, "waiting", "waiting");
+                : held ? new Here(where, "on hold", "stopped") : new Here(where, "waiting", "waiting");
     }
 }

@@ -109,6 +109,12 @@ record ShopFacts(
         return inShop.isEmpty() && (order.state() == OrderState.IN_WORK || order.state() == OrderState.READY_TO_SHIP);
     }
 
+    /** Whether the work a traveller stands at was broken off. */
+    boolean brokenOff(FrameSheet.Head head) {
+        FrameSheet.OperationLine at = at(head);
+        return at != null && at.state() == OperationState.STOPPED;
+    }
+
     /** Travellers that are worked on now: parts, and wholes that do not wait for their parts. */
     List<FrameSheet.Head> standing() {
         return standing(heads);

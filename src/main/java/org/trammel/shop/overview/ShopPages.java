@@ -17,6 +17,7 @@ import org.trammel.shop.stations.Jig;
 import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.OperationState;
 
 /** What stands at each station, and the list of what the shop keeps besides frames. */
 @Controller
@@ -78,8 +79,12 @@ class ShopPages {
     private static Standing standing(FrameSheet.Head head, ShopFacts facts) {
         FrameSheet.OperationLine o = facts.at(head);
         String operation = o == null ? "" : o.code() + " " + o.name();
-        if (facts.stopped(head)) {
+        if (facts.brokenOff(head)) {
             return new Standing(head, operation, "stopped", "stopped");
+        }
+        boolean untouched = o == null || o.state() == OperationState.WAITING;
+        if (facts.stopped(head) || untouched && !facts.holdsOn(head).isEmpty()) {
+            return new Standing(head, operation, "on hold", "stopped");
         }
         return o == null
                 ? new Standing(head, operation, "waiting", "waiting")

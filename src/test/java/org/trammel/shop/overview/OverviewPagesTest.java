@@ -97,8 +97,8 @@ class OverviewPagesTest {
         String page = page("/run", owner);
         assertThat(page)
                 .contains("held: oven trace", "/frames/" + frame.serial(), "8 days past")
-                .contains("class=\"axis\"")
-                .doesNotContain("<script>alert");
+                .contains("class=\"axis\"", ">on hold</span>")
+                .doesNotContain("<script>alert", ">waiting</span>");
         mvc.perform(get("/api/v1/shop/run").with(Signed.on(owner)))
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$.orders[0].late").value(true))
