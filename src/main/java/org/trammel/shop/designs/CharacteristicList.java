@@ -22,19 +22,22 @@ final class CharacteristicList {
     private static final String ANY_METAL = "ANY";
 
     private final Map<String, CharacteristicLine> lines = new LinkedHashMap<>();
+    private final Map<String, Nominal> given;
 
-    private CharacteristicList() {}
+    private CharacteristicList(Map<String, Nominal> given) {
+        this.given = given;
+    }
 
     static CharacteristicList of(RouteSheet route, Map<String, Nominal> given) {
-        CharacteristicList list = new CharacteristicList();
+        CharacteristicList list = new CharacteristicList(given);
         for (ChildSheet child : route.children()) {
-            list.add(child.part() + "/", child.route(), given);
+            list.add(child.part() + "/", child.route());
         }
-        list.add("", route, given);
+        list.add("", route);
         return list;
     }
 
-    private void add(String part, RouteSheet route, Map<String, Nominal> given) {
+    private void add(String part, RouteSheet route) {
         for (OperationSheet operation : route.operations()) {
             for (CharacteristicSheet characteristic : operation.characteristics()) {
                 String code = part + characteristic.code();
@@ -52,7 +55,9 @@ final class CharacteristicList {
         BigDecimal nominal = given == null ? says.nominal() : given.nominal();
         boolean ownLimits = given != null && given.overridesLimits();
         boolean lacking = says.fromDesign() && given == null;
+        boolean none = !says.fromDesign() && says.nominal() == null;
         BigDecimal from = nominal == null ? BigDecimal.ZERO : nominal;
+        BigDecimal routeFrom = says.fromDesign() ? from : says.nominal() == null ? BigDecimal.ZERO : says.nominal();
         return new CharacteristicLine(
                 code,
                 operationCode,
@@ -61,11 +66,15 @@ final class CharacteristicList {
                 says.unit(),
                 says.decimals(),
                 says.fromDesign(),
-                lacking || nominal == null ? null : Nominal.plain(nominal),
+                lacking || nominal == null || none && nominal.signum() == 0 ? null : Nominal.plain(nominal),
+                says.fromDesign() ? null : says.nominal(),
                 lacking ? null : limit(from, ownLimits ? given.lowerDeviation() : says.lowerDeviation()),
                 lacking ? null : limit(from, ownLimits ? given.upperDeviation() : says.upperDeviation()),
+                lacking ? null : limit(routeFrom, says.lowerDeviation()),
+                lacking ? null : limit(routeFrom, says.upperDeviation()),
                 ownLimits,
                 lacking,
+                says.sided(),
                 says.gaugeKind(),
                 says.points(),
                 says.rule().name().toLowerCase(Locale.ROOT),
@@ -106,6 +115,19 @@ final class CharacteristicList {
                     "The characteristic list lacks a nominal for " + named + more + ".",
                     "Enter them in a draft; if this revision is no draft, begin the next one.");
         }
+    }
+
+    /** A route chosen after the nominals were given, or a nominal given long ago, may not move what the route fixes. */
+    void refuseIfMoved(String deed) {
+        lines.values().stream()
+                .filter(line -> NominalCheck.moves(line, given.get(line.code())))
+                .findFirst()
+                .ifPresent(line -> {
+                    throw Refusal.state(
+                            deed,
+                            NominalCheck.fixed(line, given.get(line.code())),
+                            "Take that nominal away in a draft; if this revision is no draft, begin the next one.");
+                });
     }
 
     static void refuseOtherMetal(String deed, String metal, RouteSheet route) {

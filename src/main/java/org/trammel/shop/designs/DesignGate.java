@@ -218,6 +218,8 @@ public class DesignGate {
                     "The revision names no route, so it has no characteristic list.",
                     "Begin the next revision and choose the route.");
         }
-        CharacteristicList.of(routes.revision(route), revision.nominals()).refuseIfLacking(deed);
+        CharacteristicList list = CharacteristicList.of(routes.revision(route), revision.nominals());
+        list.refuseIfLacking(deed);
+        list.refuseIfMoved(deed);
     }
 }

@@ -103,7 +103,9 @@ public class Designs {
         DesignRevision revision = opened.get();
         String deed = DesignVerb.RELEASE.undone(revision.letter());
         CharacteristicList.refuseOtherMetal(deed, revision.metal(), route);
-        CharacteristicList.of(route, revision.nominals()).refuseIfLacking(deed);
+        CharacteristicList list = CharacteristicList.of(route, revision.nominals());
+        list.refuseIfLacking(deed);
+        list.refuseIfMoved(deed);
         revision.release(act, route.revisionId());
         revisions.ofDesign(revision.design().id()).stream()
                 .filter(other -> other.position() < revision.position() && other.state() == DesignState.RELEASED)

@@ -1,6 +1,8 @@
 package org.trammel.shop.designs;
 
 import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
@@ -12,6 +14,9 @@ final class NominalCheck {
     private static final BigDecimal TURN = BigDecimal.valueOf(180);
     private static final BigDecimal LONGEST_MM = BigDecimal.valueOf(3000);
     private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
+
+    /** Kinds of gauge that span something: none of them shows a size of nothing or less. */
+    private static final Set<String> SPANNING = Set.of("CALLIPER", "LONG-CALLIPER", "WALL", "BORE");
 
     private NominalCheck() {}
 
@@ -26,6 +31,24 @@ final class NominalCheck {
         range(line, deed, "nominal.", nominal.nominal(), most);
         range(line, deed, "lower.", nominal.lowerDeviation(), most);
         range(line, deed, "upper.", nominal.upperDeviation(), most);
+        if (moves(line, nominal)) {
+            throw Refusal.input(
+                    "nominal." + code,
+                    deed,
+                    fixed(line, nominal),
+                    "Leave it out. Limits of its own may be given around "
+                            + withUnit(line, line.fixedAt())
+                            + "; another nominal is the route's to say.");
+        }
+        if (size(line) && nominal.nominal().signum() <= 0) {
+            throw Refusal.input(
+                    "nominal." + code,
+                    deed,
+                    code + " " + line.name() + " is a size, read with a "
+                            + line.gaugeKind().toLowerCase(Locale.ROOT).replace('-', ' ') + ", and cannot be "
+                            + nominal.nominal().toPlainString() + " mm.",
+                    "Type it as it is on the drawing, above 0.");
+        }
         if (!nominal.overridesLimits()) {
             return;
         }
@@ -46,6 +69,28 @@ final class NominalCheck {
                             + upper.toPlainString() + ".",
                     "Type the lower one first; it carries a minus where it is below the nominal.");
         }
+    }
+
+    /** Whether a design gives a nominal of its own where the route fixes it. */
+    static boolean moves(CharacteristicLine line, @Nullable Nominal given) {
+        return given != null && !line.fromDesign() && given.nominal().compareTo(line.fixedAt()) != 0;
+    }
+
+    static String fixed(CharacteristicLine line, Nominal given) {
+        return "The route fixes " + line.code() + " " + line.name() + ": "
+                + (line.fixed() == null
+                        ? "it has limits and no nominal"
+                        : "its nominal is " + withUnit(line, line.fixed()))
+                + ". The design gives " + withUnit(line, given.nominal()) + ", which would move its limits.";
+    }
+
+    private static String withUnit(CharacteristicLine line, BigDecimal number) {
+        return Nominal.plain(number).toPlainString() + (line.unit().equals("°") ? "" : " ") + line.unit();
+    }
+
+    /** Left to the design and read with a gauge that spans it, without a side: told from the route alone. */
+    private static boolean size(CharacteristicLine line) {
+        return line.fromDesign() && line.unit().equals("mm") && !line.sided() && SPANNING.contains(line.gaugeKind());
     }
 
     private static void range(

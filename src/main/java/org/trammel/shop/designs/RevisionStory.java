@@ -51,6 +51,11 @@ record RevisionStory(
         return lines.stream().filter(CharacteristicLine::lacking).count();
     }
 
+    /** Characteristics that are judged against other limits than the route's. */
+    public List<CharacteristicLine> apart() {
+        return lines.stream().filter(CharacteristicLine::apart).toList();
+    }
+
     /** How many checks of the gate wait for an answer. */
     public long open() {
         return checks.stream().filter(check -> check.answer() == null).count();

@@ -127,6 +127,28 @@ class DesignPagesTest {
     }
 
     @Test
+    void aNominalTheRouteFixesIsRefusedByPasteAndApiAndOwnLimitsAreShownAtTheGate() throws Exception {
+        long id = frame.draft();
+        mvc.perform(form(id, "/characteristics").param("paste", "080-2;5"))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("The route fixes 080-2")));
+        mvc.perform(post("/api/v1/designs/{id}/nominals", id)
+                        .header("Act-Id", UUID.randomUUID())
+                        .contentType("application/json")
+                        .content(
+                                "{\"given\": {\"080-2\": {\"nominal\": 3, \"lowerDeviation\": -9, \"upperDeviation\": 9}}}")
+                        .with(csrf())
+                        .with(owner))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("The route fixes 080-2")));
+        assertThat(designs.revision(id).nominals()).containsOnlyKeys("080-7");
+        assertThat(page(id, "")).doesNotContain("Other limits than the route");
+
+        mvc.perform(form(id, "/characteristics").param("paste", "080-2;0;-0,5;0,5"));
+        assertThat(page(id, "")).contains("Other limits than the route", "\u22120,5", "to 0,5", "\u22120,3", "to 0,3");
+    }
+
+    @Test
     void everyFieldAtFaultIsNamedAndNothingTypedIsLost() throws Exception {
         long id = frame.draft();
         MvcResult refused = mvc.perform(form(id, "/characteristics")
