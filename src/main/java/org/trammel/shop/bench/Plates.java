@@ -143,7 +143,8 @@ class Plates {
                 .findFirst()
                 .orElse(open.isEmpty() ? null : open.get(0));
         boolean begun = at.line().state() != OperationState.WAITING;
-        if (!begun && !sheet.inTheWay().isEmpty()) {
+        if ((!begun || at.closedWindow(sheet.clocks(), clock.instant()).isPresent())
+                && !sheet.inTheWay().isEmpty()) {
             return blocked(sheet, at, next, sheet.inTheWay().get(0));
         }
         if (next != null) {
@@ -188,13 +189,7 @@ class Plates {
             FrameSheet.@Nullable StepLine step,
             Refusal obstacle) {
         Instant now = clock.instant();
-        ClockView redo = at.line().state() != OperationState.WAITING
-                ? null
-                : sheet.clocks().stream()
-                        .filter(c ->
-                                c.closedAt(now) && c.gates().contains(at.line().code()))
-                        .findFirst()
-                        .orElse(null);
+        ClockView redo = at.closedWindow(sheet.clocks(), now).orElse(null);
         return new Plate(
                 Kind.BLOCKED,
                 step == null ? at.line().name() : step.text(),

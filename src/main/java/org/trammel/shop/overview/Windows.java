@@ -1,6 +1,7 @@
 package org.trammel.shop.overview;
 
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +12,9 @@ import org.trammel.shop.travellers.OperationState;
 
 /** Which windows of a traveller still matter: those that close something which is not done. */
 final class Windows {
+
+    private static final Set<OperationState> PAST =
+            EnumSet.of(OperationState.AT_POINT, OperationState.DONE, OperationState.REPEATED);
 
     private Windows() {}
 
@@ -34,7 +38,7 @@ final class Windows {
             ClockView clock, List<FrameSheet.OperationLine> strip, Set<String> coldSets, Instant now) {
         Instant ends = clock.endsAt();
         Optional<FrameSheet.OperationLine> gate = strip.stream()
-                .filter(o -> clock.gates().contains(o.code()) && o.state() == OperationState.WAITING)
+                .filter(o -> clock.gates().contains(o.code()) && !PAST.contains(o.state()))
                 .findFirst();
         return ends == null || gate.isEmpty() && !coldSets.contains(clock.code())
                 ? Optional.empty()

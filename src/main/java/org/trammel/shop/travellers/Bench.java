@@ -33,6 +33,7 @@ public class Bench {
     private final PhotoRepository photos;
     private final Progress progress;
     private final Gate gate;
+    private final WindowWork windowWork;
     private final DoneSince doneSince;
     private final Crewed crewed;
     private final Settings settings;
@@ -51,6 +52,7 @@ public class Bench {
             PhotoRepository photos,
             Progress progress,
             Gate gate,
+            WindowWork windowWork,
             DoneSince doneSince,
             Crewed crewed,
             Settings settings,
@@ -67,6 +69,7 @@ public class Bench {
         this.photos = photos;
         this.progress = progress;
         this.gate = gate;
+        this.windowWork = windowWork;
         this.doneSince = doneSince;
         this.crewed = crewed;
         this.settings = settings;
@@ -141,6 +144,7 @@ public class Bench {
                 "Step " + step.position() + " of operation " + operation.called() + " was not ticked.",
                 act.at());
         List<Step> all = steps.findByOperationIdOrderByPosition(operation.id());
+        List<FrameClock> windows = windowWork.toMeet(traveller, operation, all, act.at());
         requireOrder(all, step, reason);
         if (step.irreversible() || operation.irreversible()) {
             Gate.refuseFirst(gate.heldForGood(traveller, operation, "go on"));
@@ -160,6 +164,7 @@ public class Bench {
                 traveller.chain(),
                 "ticked",
                 Map.of("step", step.id(), "operation", operation.id(), "part", traveller.part()));
+        WindowWork.meet(windows, all);
         startClock(act, traveller, step);
         progress.settle(act, traveller, operation, all);
     }
@@ -230,11 +235,15 @@ public class Bench {
             throw Refusal.stale("Step " + step.position() + " was not taken back.", "It is not ticked.", FRAME_AGAIN);
         }
         optional(reason, "The step was not taken back.");
-        requireMayUntick(act, person, traveller, operation, step, trimmed(reason));
+        boolean passed = passed(traveller, operation);
+        requireMayUntick(act, person, operation, step, passed, trimmed(reason));
         step.untick();
         ticks.save(new Tick(step, true, act, null, trimmed(reason)));
         log.event(traveller.chain(), "unticked", Map.of("step", step.id(), "operation", operation.id()));
         reopen(act, traveller, operation);
+        if (!passed) {
+            windowWork.judgeAgain(traveller, operation, step);
+        }
         clocks.findByTravellerIdOrderById(traveller.id()).stream()
                 .filter(FrameClock::running)
                 .filter(c -> c.startedByStepId() == null
@@ -244,11 +253,10 @@ public class Bench {
     }
 
     private void requireMayUntick(
-            Act act, Person person, Traveller traveller, Operation operation, Step step, @Nullable String reason) {
+            Act act, Person person, Operation operation, Step step, boolean passed, @Nullable String reason) {
         boolean own = step.tickedBy() != null && step.tickedBy() == person.id();
         boolean free =
                 own && !act.at().isAfter(step.tickedAt().plus(Duration.ofMinutes(settings.whole("undo.free.minutes"))));
-        boolean passed = passed(traveller, operation);
         if (!passed && free) {
             return;
         }

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 import org.trammel.shop.routes.ClockKind;
 import org.trammel.shop.routes.ClockSheet;
 
-/** A clock of one frame: a window in which an operation must begin, or a time it must wait. */
+/** A clock of one frame: a window in which the work of an operation must begin, or a time it must wait. */
 @Entity
 @Table(name = "frame_clock")
 class FrameClock {
@@ -153,6 +153,12 @@ class FrameClock {
     /** True if the waiting time is not over at that instant. */
     boolean waitingAt(Instant at) {
         return kind == ClockKind.WAIT && running() && endsAt != null && at.isBefore(endsAt);
+    }
+
+    /** Whether it is the last operation it guards, the one that meets it. */
+    boolean lastGate(String operationCode) {
+        List<String> gates = gates();
+        return !gates.isEmpty() && gates.get(gates.size() - 1).equals(operationCode);
     }
 
     boolean gates(String operationCode) {

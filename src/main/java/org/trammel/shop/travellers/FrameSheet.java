@@ -3,6 +3,7 @@ package org.trammel.shop.travellers;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Point;
@@ -123,7 +124,17 @@ public record FrameSheet(
             @Nullable Instant atPointSince,
             List<StepLine> steps,
             List<CharacteristicLine> characteristics,
-            List<SignatureLine> signatures) {}
+            List<SignatureLine> signatures) {
+
+        /** The window that has closed before the work of this operation began, if one has. */
+        public Optional<ClockView> closedWindow(List<ClockView> clocks, Instant at) {
+            boolean matters = line.state() == OperationState.WAITING
+                    || line.state() == OperationState.IN_WORK && !WindowWork.begunOn(steps);
+            return clocks.stream()
+                    .filter(c -> matters && c.closedAt(at) && c.gates().contains(line.code()))
+                    .findFirst();
+        }
+    }
 
     /** One step. */
     public record StepLine(

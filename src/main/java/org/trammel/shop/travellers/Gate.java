@@ -133,27 +133,31 @@ class Gate {
     }
 
     private List<Refusal> clocked(Traveller traveller, Operation operation, Instant now, List<FrameClock> running) {
-        List<Refusal> found = new ArrayList<>();
-        for (FrameClock clock : running) {
-            if (clock.gates(operation.code()) && clock.closedAt(now)) {
-                found.add(Refusal.state(
-                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",
+        List<Refusal> found = new ArrayList<>(closed(traveller, operation, now, running));
+        running.stream()
+                .filter(clock -> clock.gates(operation.code()) && clock.waitingAt(now))
+                .map(clock -> Refusal.state(
+                        cannotGoOn(traveller, operation),
+                        "The waiting time " + clock.name() + " ends at " + formats.moment(clock.endsAt())
+                                + "; it lasts " + spoken(clock.minutes()) + " after operation " + clock.startedBy()
+                                + ".",
+                        "Come back when it is over."))
+                .forEach(found::add);
+        return found;
+    }
+
+    /** Closed windows that keep the operation from beginning or, before its work is begun, from going on. */
+    List<Refusal> closed(Traveller traveller, Operation operation, Instant now, List<FrameClock> running) {
+        return running.stream()
+                .filter(clock -> clock.gates(operation.code()) && clock.closedAt(now))
+                .map(clock -> Refusal.state(
+                        cannotGoOn(traveller, operation),
                         "The window of the clock " + clock.name() + " closed at " + formats.moment(clock.endsAt())
                                 + "; it is open for " + spoken(clock.minutes()) + " after operation "
                                 + clock.startedBy() + ".",
                         "Do operation " + clock.startedBy()
-                                + " again, which starts the clock anew, or call the QA lead."));
-            }
-            if (clock.gates(operation.code()) && clock.waitingAt(now)) {
-                found.add(Refusal.state(
-                        "Operation " + operation.called() + " of " + traveller.mark() + " cannot begin.",
-                        "The waiting time " + clock.name() + " ends at " + formats.moment(clock.endsAt())
-                                + "; it lasts " + spoken(clock.minutes()) + " after operation " + clock.startedBy()
-                                + ".",
-                        "Come back when it is over."));
-            }
-        }
-        return found;
+                                + " again, which starts the clock anew, or call the QA lead."))
+                .toList();
     }
 
     private List<Refusal> unjoined(Traveller traveller, Operation operation) {

@@ -1,5 +1,6 @@
 package org.trammel.shop.travellers;
 
+import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -16,14 +17,26 @@ public class Outside {
     private final Gate gate;
     private final Progress progress;
     private final Crewed crewed;
+    private final WindowWork windowWork;
+    private final StepRepository steps;
     private final ActLog log;
 
-    Outside(Bench bench, ConsignmentRepository consignments, Gate gate, Progress progress, Crewed crewed, ActLog log) {
+    Outside(
+            Bench bench,
+            ConsignmentRepository consignments,
+            Gate gate,
+            Progress progress,
+            Crewed crewed,
+            WindowWork windowWork,
+            StepRepository steps,
+            ActLog log) {
         this.bench = bench;
         this.consignments = consignments;
         this.gate = gate;
         this.progress = progress;
         this.crewed = crewed;
+        this.windowWork = windowWork;
+        this.steps = steps;
         this.log = log;
     }
 
@@ -42,6 +55,9 @@ public class Outside {
             progress.begin(act, traveller, operation);
             Gate.refuseFirst(gate.earlier(traveller, operation));
             Gate.refuseFirst(gate.held(traveller, operation, "be sent out"));
+            List<FrameClock> windows = windowWork.toMeet(
+                    traveller, operation, steps.findByOperationIdOrderByPosition(operationId), act.at());
+            windows.forEach(FrameClock::meet);
             operation.sendOut();
             Consignment sent = consignments.save(new Consignment(operationId, to, act.by(), act.at()));
             log.event(traveller.chain(), "sent out", Map.of("operation", operationId, "consignment", sent.id()));

@@ -13,6 +13,7 @@ import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
+import org.trammel.shop.routes.ClockKind;
 import org.trammel.shop.settings.Settings;
 
 /** Moves a frame on when the last thing an operation waited for has come, whichever thing that was. */
@@ -25,6 +26,7 @@ class Progress {
     private final CharacteristicRepository characteristics;
     private final FrameClockRepository clocks;
     private final Gate gate;
+    private final WindowWork windowWork;
     private final ActLog log;
     private final Orders orders;
     private final Settings settings;
@@ -37,6 +39,7 @@ class Progress {
             CharacteristicRepository characteristics,
             FrameClockRepository clocks,
             Gate gate,
+            WindowWork windowWork,
             ActLog log,
             Orders orders,
             Settings settings,
@@ -47,6 +50,7 @@ class Progress {
         this.characteristics = characteristics;
         this.clocks = clocks;
         this.gate = gate;
+        this.windowWork = windowWork;
         this.log = log;
         this.orders = orders;
         this.settings = settings;
@@ -71,13 +75,14 @@ class Progress {
                 Map.of("operation", operation.id(), "code", operation.code(), "part", traveller.part()));
     }
 
-    /** A clock is met when the last operation it guards begins. */
-    private static void meetClocks(List<FrameClock> running, Operation operation) {
+    /** A waiting time is met when the last operation it guards begins; a window is, where no step can tell the work. */
+    private void meetClocks(List<FrameClock> running, Operation operation) {
         for (FrameClock clock : running) {
-            List<String> gates = clock.gates();
             if (clock.running()
-                    && !gates.isEmpty()
-                    && gates.get(gates.size() - 1).equals(operation.code())) {
+                    && clock.lastGate(operation.code())
+                    && (clock.kind() == ClockKind.WAIT
+                            || steps.findByOperationIdOrderByPosition(operation.id())
+                                    .isEmpty())) {
                 clock.meet();
             }
         }
@@ -173,7 +178,7 @@ class Progress {
     }
 
     /**
-     * Starts a clock by an event at the device's time, as far as it can be believed. Where everything it gates has begun
+     * Starts a clock by an event at the device's time, as far as it can be believed. Where the work it gates has begun
      * already, because its start was only recorded anew, nothing waits for it.
      */
     void start(Act act, Traveller traveller, FrameClock clock, @Nullable Long stepId) {
@@ -240,7 +245,7 @@ class Progress {
                 : operations.findByTravellerIdOrderByPosition(traveller.id()).stream()
                         .filter(o -> clock.gates(o.code()) && o.state() != OperationState.REPEATED)
                         .toList();
-        return !gated.isEmpty() && gated.stream().noneMatch(o -> o.state() == OperationState.WAITING);
+        return !gated.isEmpty() && gated.stream().noneMatch(windowWork::mattersTo);
     }
 
     /** Stands the traveller at its first operation that is not past; without one it is finished. */

@@ -28,6 +28,7 @@ public class Rework {
     private final HoldRepository holds;
     private final DoneSince doneSince;
     private final Progress progress;
+    private final WindowWork windowWork;
     private final Crewed crewed;
     private final ActLog log;
 
@@ -41,6 +42,7 @@ public class Rework {
             HoldRepository holds,
             DoneSince doneSince,
             Progress progress,
+            WindowWork windowWork,
             Crewed crewed,
             ActLog log) {
         this.bench = bench;
@@ -52,6 +54,7 @@ public class Rework {
         this.holds = holds;
         this.doneSince = doneSince;
         this.progress = progress;
+        this.windowWork = windowWork;
         this.crewed = crewed;
         this.log = log;
     }
@@ -236,7 +239,14 @@ public class Rework {
                                 + operation.called() + " from beginning.",
                         "Go on with the operation at hand.");
             }
-            operation.requireAt("put back", OperationState.WAITING);
+            operation.requireAt("put back", OperationState.WAITING, OperationState.IN_WORK);
+            if (!windowWork.mattersTo(operation)) {
+                throw Refusal.state(
+                        "Nothing is done again.",
+                        "The work of operation " + operation.called() + " of " + traveller.mark()
+                                + " has begun, and was in time when it began.",
+                        "Go on with the operation at hand.");
+            }
             List<Operation> all = operations.findByTravellerIdOrderByPosition(traveller.id());
             Operation last = all.stream()
                     .filter(o -> o.position() < operation.position() && o.state() == OperationState.DONE)

@@ -143,15 +143,7 @@ public class Travellers {
                 notes.findByTravellerIdInOrderById(family(traveller)).stream()
                         .map(n -> new FrameSheet.NoteLine(n.words(), name(names, n.personId()), n.at()))
                         .toList(),
-                at == null
-                        ? List.of()
-                        : inTheWay(
-                                traveller,
-                                at,
-                                open,
-                                running,
-                                read,
-                                atHand.steps().stream().allMatch(FrameSheet.StepLine::ticked)));
+                at == null ? List.of() : inTheWay(traveller, at, open, running, read, atHand.steps()));
     }
 
     /** A concession that ended stops only what would pass by it: while a step is left to tick, the work goes on. */
@@ -161,13 +153,16 @@ public class Travellers {
             List<Hold> open,
             List<FrameClock> running,
             List<Characteristic> read,
-            boolean ticked) {
+            List<FrameSheet.StepLine> ticks) {
         if (at.state() == OperationState.WAITING) {
             return gate.beginning(traveller, at, clock.instant(), open, running);
         }
         List<Refusal> found = new ArrayList<>(gate.earlier(traveller, at));
         found.addAll(gate.held(traveller, at, "pass", open));
-        if (ticked) {
+        if (at.state() == OperationState.IN_WORK && !WindowWork.begunOn(ticks)) {
+            found.addAll(gate.closed(traveller, at, clock.instant(), running));
+        }
+        if (ticks.stream().allMatch(FrameSheet.StepLine::ticked)) {
             LocalDate day = settings.dayOf(clock.instant());
             read.stream()
                     .filter(c -> c.concessionOver(day))
