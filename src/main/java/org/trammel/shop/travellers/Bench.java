@@ -331,7 +331,7 @@ public class Bench {
     @Transactional
     public void resume(Act act, long operationId) {
         onOperation(act, "resume", operationId, (traveller, operation) -> {
-            crewed.worker(act.by(), "Taking work up again");
+            crewed.goingOn(act, operation, steps.findByOperationIdOrderByPosition(operation.id()));
             operation.resume();
             log.event(traveller.chain(), "work taken up", Map.of("operation", operation.id()));
             progress.settle(act, traveller, operation);

@@ -1,6 +1,7 @@
 package org.trammel.shop.travellers;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -8,6 +9,7 @@ import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Standing;
+import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
 
@@ -94,5 +96,17 @@ class Crewed {
                             + " frame be done, with a reason that stays on its record.");
         }
         crew.requireQualified(person.id(), qualification, settings.dayOf(at), deed);
+    }
+
+    /** Whoever takes work up again must be able to do what comes next in it. */
+    void goingOn(Act act, Operation operation, List<Step> all) {
+        Person person = worker(act.by(), "Taking work up again");
+        String own = all.stream()
+                .filter(s -> !s.ticked())
+                .findFirst()
+                .map(Step::qualification)
+                .orElse(null);
+        String deed = "Operation " + operation.called() + " was not taken up again.";
+        qualified(person, own == null ? operation.qualification() : own, operation.id(), deed, act.at());
     }
 }

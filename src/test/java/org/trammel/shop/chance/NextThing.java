@@ -103,7 +103,7 @@ final class NextThing {
     private Optional<Attempt> onto(Seen seen, Seen.Piece piece, Random chance, LongUnaryOperator who) {
         Seen.Op at = seen.operation(piece.currentOperationId());
         if (at.state().equals("STOPPED")) {
-            Act act = act(world.cast().worker, who);
+            Act act = act(at.code().equals("070") ? world.cast().welder : world.cast().worker, who);
             return attempt(act, "resume", () -> world.bean(Bench.class).resume(act, at.id()));
         }
         if (at.state().equals("AWAY")) {

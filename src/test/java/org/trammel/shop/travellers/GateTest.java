@@ -241,4 +241,24 @@ class GateTest extends AtTheBench {
         refused(() -> bench.tick(floor.act(worker), List.of(face), null, null), "120", "comes first");
         refused(() -> signing.sign(floor.act(second), machining, second, Signer.SECOND), "in work");
     }
+
+    @Test
+    void stoppedWorkIsTakenUpAgainOnlyByWhoeverMayDoIt() {
+        var frame = floor.frame(SmallRoute.of(op("070")
+                        .qualified("WELD:AL:141")
+                        .step("node 1")
+                        .step("node 2")
+                        .sheet())
+                .sheet());
+        long welder = floor.qualified("WELD:AL:141", Role.WELDER);
+        long apprentice = floor.hire(Role.APPRENTICE);
+        bench.tick(floor.act(welder), List.of(floor.at(frame).steps().get(0).stepId()), null, null);
+        long at = floor.at(frame).line().operationId();
+        bench.stop(floor.act(worker), at, "gas is empty");
+        refused(() -> bench.resume(floor.act(worker), at), "was not taken up again", "WELD:AL:141");
+        refused(() -> bench.resume(floor.act(apprentice), at), "was not taken up again", "WELD:AL:141");
+        assertThat(floor.at(frame).line().state()).isEqualTo(OperationState.STOPPED);
+        bench.resume(floor.act(welder), at);
+        assertThat(floor.at(frame).line().state()).isEqualTo(OperationState.IN_WORK);
+    }
 }
