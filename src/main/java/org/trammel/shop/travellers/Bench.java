@@ -144,6 +144,8 @@ public class Bench {
                 "Step " + step.position() + " of operation " + operation.called() + " was not ticked.",
                 act.at());
         List<Step> all = steps.findByOperationIdOrderByPosition(operation.id());
+        windowWork.requireSet(
+                traveller, operation, "Step " + step.position() + ", " + step.text() + ", was not ticked.", act.at());
         List<FrameClock> windows = windowWork.toMeet(traveller, operation, all, act.at());
         requireOrder(all, step, reason);
         if (step.irreversible() || operation.irreversible()) {

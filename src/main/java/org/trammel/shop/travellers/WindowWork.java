@@ -3,6 +3,7 @@ package org.trammel.shop.travellers;
 import java.time.Instant;
 import java.util.List;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.ClockKind;
 
 /**
@@ -16,11 +17,13 @@ class WindowWork {
 
     private final FrameClockRepository clocks;
     private final StepRepository steps;
+    private final CharacteristicRepository characteristics;
     private final Gate gate;
 
     WindowWork(FrameClockRepository clocks, StepRepository steps, CharacteristicRepository characteristics, Gate gate) {
         this.clocks = clocks;
         this.steps = steps;
+        this.characteristics = characteristics;
         this.gate = gate;
     }
 
@@ -63,6 +66,29 @@ class WindowWork {
         return running.stream()
                 .filter(c -> c.kind() == ClockKind.WINDOW && c.running() && c.lastGate(operation.code()))
                 .toList();
+    }
+
+    /**
+     * What was read is not conforming and may still be cold-set: no further step of its operation is done, least of all
+     * the one that says the frame was set, before it is set and read again.
+     */
+    void requireSet(Traveller traveller, Operation operation, String deed, Instant now) {
+        List<Characteristic> bent = characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
+                .filter(c -> c.state() == CharacteristicState.NOT_CONFORMING && c.coldSetClock() != null)
+                .toList();
+        if (bent.isEmpty()) {
+            return;
+        }
+        List<String> open = clocks.findByTravellerIdOrderById(traveller.id()).stream()
+                .filter(c -> c.running() && !c.closedAt(now))
+                .map(FrameClock::code)
+                .toList();
+        bent.stream().filter(c -> open.contains(c.coldSetClock())).findFirst().ifPresent(c -> {
+            throw Refusal.state(
+                    deed,
+                    c.code() + " " + c.name() + " is not conforming and its cold-set window is open.",
+                    "Let an aligner set it, or the QA lead decide; when it is read again, tick.");
+        });
     }
 
     /** After a tick: the windows are met if the work is begun by it. */

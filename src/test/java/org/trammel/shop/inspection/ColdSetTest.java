@@ -98,6 +98,16 @@ class ColdSetTest extends AtTheTable {
     }
 
     @Test
+    void noStepSaysThatTheFrameWasSetBeforeItIs() {
+        WholeShop.Frame frame = welded();
+        read(aligner, frame, gauge, "0.80");
+        assertThat(refusal(() -> shop.tickAll(frame, aligner)).why()).contains("100-1", "cold-set window is open");
+        coldSets.push(shop.act(aligner), characteristic(frame), new BigDecimal("0.8"), null);
+        shop.tickAll(frame, aligner);
+        assertThat(shop.at(frame).steps()).allMatch(s -> s.ticked());
+    }
+
+    @Test
     void whoWeldedItDoesNotSetItNorDoesWhoIsNoAligner() {
         WholeShop.Frame frame = welded();
         read(aligner, frame, gauge, "0.80");
