@@ -3,7 +3,9 @@ package org.trammel.shop.designs;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -104,6 +106,14 @@ class FramePage {
                                                 .map(this::written))
                                 .toList()
                         : gaps);
+    }
+
+    /** What the inputs say to the checks of the gate, by name of the check. */
+    Map<String, List<GateFigures.Figure>> atTheGate(DesignSheet sheet) {
+        Map<String, List<GateFigures.Figure>> byName = new HashMap<>();
+        GateFigures.of(sheet, ComputedFrame.of(sheet.geometry(), rules()))
+                .forEach((check, figures) -> byName.put(check.name(), figures));
+        return byName;
     }
 
     /** A sentence of a computation, with the decimal sign of the shop. */

@@ -142,7 +142,28 @@ class FramePageTest {
                 .doesNotContain("Cut list</h2>");
     }
 
+    /** The tyre's room and the room between the nodes are those of the same script and of the worked example beside it. */
+    @Test
+    void theGateShowsWhatTheInputsSayToItsChecks() throws Exception {
+        String sheet = sheet(given -> {
+            given.put(GeometryInput.STACK_ASKED, new BigDecimal("640"));
+            return given;
+        });
+        assertThat(sheet).contains("9,6\u00a0mm", "3,6 to spare", "235,2\u00a0mm", "10,4\u00a0mm", "754,4\u00a0mm");
+        assertThat(sheet.split("not met", -1))
+                .as("the stack asked for, and the feather edges")
+                .hasSize(3);
+    }
+
+    private String sheet(UnaryOperator<Map<GeometryInput, BigDecimal>> change) throws Exception {
+        return page(change, "/designs/{id}");
+    }
+
     private String page(UnaryOperator<Map<GeometryInput, BigDecimal>> change) throws Exception {
+        return page(change, "/designs/{id}/frame");
+    }
+
+    private String page(UnaryOperator<Map<GeometryInput, BigDecimal>> change, String address) throws Exception {
         Map<GeometryInput, BigDecimal> given = new TreeMap<>();
         TRAIL.forEach((input, typed) -> given.put(input, new BigDecimal(typed)));
         long id = frame.begin();
@@ -151,10 +172,9 @@ class FramePageTest {
                 id,
                 null,
                 new DesignDraft("Trail frame", "AL6061", "HARDTAIL", null, null, List.of(), change.apply(given), true));
-        return Objects.requireNonNull(
-                mvc.perform(get("/designs/{id}/frame", id).with(Signed.on(crew.byId(frame.owner))))
-                        .andReturn()
-                        .getResponse()
-                        .getContentAsString());
+        return Objects.requireNonNull(mvc.perform(get(address, id).with(Signed.on(crew.byId(frame.owner))))
+                .andReturn()
+                .getResponse()
+                .getContentAsString());
     }
 }
