@@ -2,6 +2,7 @@ package org.trammel.shop.nonconformance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.trammel.shop.floor.SmallRoute.op;
 
 import java.util.List;
@@ -10,11 +11,14 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.Statements;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.FloorTest;
 import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.OperationState;
@@ -23,6 +27,12 @@ import org.trammel.shop.travellers.Signing;
 /** Nobody decides about work they did, read or signed, and somebody always can. */
 @FloorTest
 class WhoDecidesTest {
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private Crew crew;
 
     @Autowired
     private Floor floor;
@@ -48,7 +58,7 @@ class WhoDecidesTest {
     private String calliper;
 
     @BeforeEach
-    void crew() {
+    void openTheFloor() {
         floor.open();
         worker = floor.hire(Role.STATION_WORKER);
         qa = floor.hire(Role.QA_LEAD);
@@ -57,7 +67,7 @@ class WhoDecidesTest {
     }
 
     @Test
-    void whoeverSignedTheOperationAtFaultDecidesNothingAboutIt() {
+    void whoeverSignedTheOperationAtFaultDecidesNothingAboutItAndIsToldSo() throws Exception {
         var frame = floor.frame(SmallRoute.of(
                         op("080").step("look over").hold(Signer.QA).sheet(),
                         op("100").step("lay down").plain("100-1", "0.3").sheet())
@@ -69,6 +79,18 @@ class WhoDecidesTest {
         refused(() -> deciding.propose(floor.act(qa), id, proposal(Decision.REWORK, "080")), "took part", "080");
         refused(() -> deciding.blame(floor.act(qa), id, "100"), "took part", "080");
         assertThat(deciding.byId(id).state()).isEqualTo(NonconformanceState.OPEN);
+        assertThat(page(id, qa)).contains("You do not decide this one", "You took part in operation 080");
+        assertThat(page(id, owner)).doesNotContain("You do not decide this one");
+        assertThat(page(id, floor.hire(Role.AUDITOR)))
+                .contains("You do not decide this one", "The QA lead and the owner decide")
+                .doesNotContain("You took part");
+    }
+
+    private String page(long id, long by) throws Exception {
+        return mvc.perform(get("/nonconformances/" + id).with(Signed.on(crew.byId(by))))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
     }
 
     @Test
