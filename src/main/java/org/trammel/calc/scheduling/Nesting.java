@@ -75,20 +75,20 @@ public final class Nesting {
         notBelow0("keepFrom", "shortest remnant to keep", saw.keepFrom_mm());
         blanks.forEach(blank -> length("blanks", blank(blank), blank.length_mm()));
         for (TubeStock bars : stock) {
-            String what = (bars.remnant() ? "remnant of " : "bar of ") + bars.kind() + ", lot " + bars.lot();
+            String what = (bars.remnant() ? "remnant of " : "bar of ") + bars.kind() + ", lot " + bars.lot() + ",";
             length("stock", what, bars.length_mm());
-            holds(bars.count() >= 1, "stock", "Of the " + what + ", there are " + bars.count() + ": not one.");
+            holds(bars.count() >= 1, "stock", "Of the " + what + " there are " + bars.count() + ": not one.");
         }
     }
 
     private void length(String input, String what, double length_mm) {
         if (!(Double.isFinite(length_mm) && length_mm > 0)) {
-            holds(false, input, "The " + what + ", has a length of " + written(length_mm) + ", which is not above 0.");
+            holds(false, input, "The " + what + " has a length of " + written(length_mm) + ", which is not above 0.");
         } else {
             holds(
                     length_mm <= LONGEST_MM,
                     input,
-                    "The " + what + ", has a length of " + written(length_mm) + ", which is more than "
+                    "The " + what + " has a length of " + written(length_mm) + ", which is more than "
                             + written(LONGEST_MM) + ".");
         }
     }
