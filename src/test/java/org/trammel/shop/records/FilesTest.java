@@ -61,7 +61,10 @@ class FilesTest {
     void theSameContentIsKeptOnce() {
         byte[] pdf = certificate(1000, 2);
         assertThat(kept(pdf, "application/pdf", "second.pdf").name()).isEqualTo("second.pdf");
-        assertThat(kept(pdf, "application/pdf", "again.pdf").name()).isEqualTo("second.pdf");
+        assertThat(kept(pdf, "application/pdf", "again.pdf").name())
+                .as("as it was added this time")
+                .isEqualTo("again.pdf");
+        assertThat(files.find(Seal.sha256(pdf)).orElseThrow().name()).isEqualTo("second.pdf");
         assertThat(files.content(Seal.sha256(pdf)).orElseThrow()).hasSize(1000);
     }
 

@@ -16,6 +16,9 @@ import org.trammel.shop.routes.StepSheet;
 /** How far a hold reaches once work has gone past the operation it was placed on. */
 class HoldReachTest extends AtTheBench {
 
+    /** Meets a window: it cannot be undone. */
+    private static final StepSheet SPRAYED = new StepSheet("spray", "", false, true, null, null, null);
+
     private static final String HOLD = "not looked at yet";
 
     @Test
@@ -117,7 +120,7 @@ class HoldReachTest extends AtTheBench {
     void aClockWhoseGateHasBegunIsNotStartedByRecordingItsStartAnew() {
         var frame = floor.frame(SmallRoute.of(
                         op("140").step("blast").sheet(),
-                        op("150").step("spray").step("cure").sheet())
+                        op("150").step(SPRAYED).step("cure").sheet())
                 .window("BLAST", 240, "140", "150")
                 .sheet());
         List<Long> blast = next(frame);
