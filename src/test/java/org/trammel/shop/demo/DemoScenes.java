@@ -147,7 +147,7 @@ abstract class DemoScenes extends DemoHands {
         hands.look(page, "not-conforming-holds");
         String number = number("AV26110F");
         hands.open(page, "/nonconformances/" + number);
-        assertThat(page.locator("main").innerText()).contains("nobody who took part in operation 180");
+        assertThat(page.locator("main").innerText()).contains("You took part in operation 180");
         assertThat(page.locator("form[action$='decision']").count()).isZero();
 
         hands.open(qa, "/qa");
