@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.springframework.context.annotation.Profile;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
@@ -257,24 +258,31 @@ class DemoOrders {
     }
 
     private void answer(DemoOrder order, long revision) {
+        Set<GateCheck> notMet = gate.notMet(revision);
         for (GateCheck check : GateCheck.values()) {
             boolean outside = check == GateCheck.TEST_FAMILY && order.family() == null;
-            boolean nodes = check == GateCheck.HEAD_NODES;
-            if (outside || nodes) {
-                gate.answer(
-                        acts.by("ME"),
-                        revision,
-                        check,
-                        GateAnswer.DECIDED,
-                        order.order().equals("O-119") && outside
-                                ? "Axle 197 lies outside the families tested: released to be cut, held before welding until"
-                                        + " owner and QA lead decide, invented."
-                                : outside
-                                        ? "Outside the families tested; decided for this frame by owner and QA lead, invented."
-                                        : "Lower edge of the down tube raised on the drawing; decided for this frame, invented.");
+            if (outside || notMet.contains(check)) {
+                gate.answer(acts.by("ME"), revision, check, GateAnswer.DECIDED, decision(order, check));
             } else {
                 gate.answer(acts.by("ME"), revision, check, GateAnswer.MEETS, null);
             }
         }
+    }
+
+    /** What the owner wrote where a figure is not met, or a frame lies outside what was tested. */
+    private static String decision(DemoOrder order, GateCheck check) {
+        return switch (check) {
+            case TEST_FAMILY ->
+                order.order().equals("O-119")
+                        ? "Axle 197 lies outside the families tested: released to be cut, held before welding until"
+                                + " owner and QA lead decide, invented."
+                        : "Outside the families tested; decided for this frame by owner and QA lead, invented.";
+            case HEAD_NODES ->
+                "The down tube is formed narrow where it meets the head tube; decided for this frame, invented.";
+            case TOE_CLEARANCE -> "Sold with pedals that hold the feet, as agreed with the customer, invented.";
+            case MITRES ->
+                "Equal tubes: feather edge dressed by hand, down tube formed where it meets the shell, invented.";
+            default -> "Seen and decided for this frame, invented.";
+        };
     }
 }

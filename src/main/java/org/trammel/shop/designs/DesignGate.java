@@ -30,6 +30,7 @@ public class DesignGate {
 
     private final GateEntryRepository entries;
     private final GateSignatureRepository signed;
+    private final GateStand stand;
     private final RevisionAct opening;
     private final RouteBook routes;
     private final Crew crew;
@@ -40,6 +41,7 @@ public class DesignGate {
     DesignGate(
             GateEntryRepository entries,
             GateSignatureRepository signed,
+            GateStand stand,
             RevisionAct opening,
             RouteBook routes,
             Crew crew,
@@ -48,6 +50,7 @@ public class DesignGate {
             ApplicationEventPublisher events) {
         this.entries = entries;
         this.signed = signed;
+        this.stand = stand;
         this.opening = opening;
         this.routes = routes;
         this.crew = crew;
@@ -98,9 +101,18 @@ public class DesignGate {
         }
     }
 
+    /** The checks whose computed figures are not met: only a decision in writing lets the frame pass them. */
+    @Transactional(readOnly = true)
+    public Set<GateCheck> notMet(long revisionId) {
+        return stand.figures(opening.load(revisionId).sheet()).entrySet().stream()
+                .filter(one -> one.getValue().red())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(GateCheck.class)));
+    }
+
     /**
-     * Answers one check of the gate. An answer that changes after somebody signed takes the signatures back: they were
-     * given for the answers before.
+     * Answers one check of the gate, for its inputs as they are now. An answer that changes after somebody signed takes
+     * the signatures back: they were given for the answers before.
      *
      * @param typed the decision in words; needed where the frame does not simply meet the rule
      */
@@ -126,16 +138,42 @@ public class DesignGate {
                     "The revision names no test family that covers the frame.",
                     "Name the family in the draft, or write the decision for a frame outside all families.");
         }
+        CheckFigures now = stand.figures(revision.sheet(), check);
+        if (now.red() && answer != GateAnswer.DECIDED) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    "Not met: " + now.whyRed() + ".",
+                    "Change the inputs in a draft, or decide it in writing for this frame.");
+        }
         GateEntry entry =
                 entries.findByRevisionIdAndCheck(revisionId, check).orElseGet(() -> new GateEntry(revisionId, check));
-        entry.answer(answer, decision == null ? null : opening.keep(revision, "check-reasoned", decision), act);
+        entry.answer(
+                answer,
+                decision == null ? null : opening.keep(revision, "check-reasoned", decision),
+                now.givenOn(),
+                act);
         entries.save(entry);
         List<GateSignature> lapsed = signed.findByRevisionIdOrderById(revisionId);
         signed.deleteAll(lapsed);
+        revision.unchecked();
         opening.event(
                 revision,
                 "check-answered",
-                Map.of("check", check.name(), "answer", answer.name(), "signaturesLapsed", lapsed.size()));
+                Map.of(
+                        "check",
+                        check.name(),
+                        "answer",
+                        answer.name(),
+                        "inputs",
+                        now.givenOn(),
+                        "notMet",
+                        now.figures().stream()
+                                .filter(CheckFigure::red)
+                                .map(CheckFigure::words)
+                                .toList(),
+                        "signaturesLapsed",
+                        lapsed.size()));
     }
 
     /**
@@ -166,7 +204,7 @@ public class DesignGate {
         Person signer = crew.require(signerId, deed, capacity);
         List<GateSignature> before = signed.findByRevisionIdOrderById(revisionId);
         refuseSecondTime(deed, before, signer, capacity);
-        refuseOpenChecks(deed, revisionId);
+        stand.refuseUnlessAnswered(deed, revision);
         refuseLacking(deed, revision);
         presence.run();
         signed.save(new GateSignature(revisionId, capacity, signerId, act.at()));
@@ -197,17 +235,6 @@ public class DesignGate {
 
     private static String word(Role capacity) {
         return capacity == Role.OWNER ? "owner" : "QA lead";
-    }
-
-    private void refuseOpenChecks(String deed, long revisionId) {
-        Set<GateCheck> open = EnumSet.allOf(GateCheck.class);
-        entries.findByRevisionId(revisionId).forEach(entry -> open.remove(entry.check()));
-        if (!open.isEmpty()) {
-            throw Refusal.state(
-                    deed,
-                    "Not answered yet: " + open.stream().map(GateCheck::label).collect(Collectors.joining(", ")) + ".",
-                    "Answer every check first.");
-        }
     }
 
     private void refuseLacking(String deed, DesignRevision revision) {

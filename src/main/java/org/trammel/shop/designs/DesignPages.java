@@ -70,7 +70,7 @@ class DesignPages {
         Map<String, String> answers = new LinkedHashMap<>();
         Arrays.stream(GateAnswer.values()).forEach(answer -> answers.put(answer.name(), answer.word()));
         model.addAttribute("answers", answers);
-        model.addAttribute("figures", frames.atTheGate(story.sheet()));
+        model.addAttribute("onlyDecided", Map.of(GateAnswer.DECIDED.name(), GateAnswer.DECIDED.word()));
         return "designs/sheet";
     }
 

@@ -35,6 +35,7 @@ class DesignReading {
     private final DesignRevisionRepository revisions;
     private final GateEntryRepository entries;
     private final GateSignatureRepository signed;
+    private final GateStand stand;
     private final DesignNoteRepository notes;
     private final RevisionAct opening;
     private final RouteBook routes;
@@ -46,6 +47,7 @@ class DesignReading {
             DesignRevisionRepository revisions,
             GateEntryRepository entries,
             GateSignatureRepository signed,
+            GateStand stand,
             DesignNoteRepository notes,
             RevisionAct opening,
             RouteBook routes,
@@ -55,6 +57,7 @@ class DesignReading {
         this.revisions = revisions;
         this.entries = entries;
         this.signed = signed;
+        this.stand = stand;
         this.notes = notes;
         this.opening = opening;
         this.routes = routes;
@@ -90,7 +93,7 @@ class DesignReading {
                 route == null
                         ? List.of()
                         : CharacteristicList.of(route, revision.nominals()).lines(),
-                checks(answered, said, names),
+                checks(answered, stand.figures(revision.sheet()), said, names),
                 signed.findByRevisionIdOrderById(revisionId).stream()
                         .map(one -> new RevisionStory.SignatureLine(
                                 one.capacity(), names.getOrDefault(one.personId(), ""), one.signedAt()))
@@ -133,24 +136,33 @@ class DesignReading {
     }
 
     private static List<RevisionStory.CheckLine> checks(
-            Map<GateCheck, GateEntry> answered, Map<Long, String> said, Map<Long, String> names) {
+            Map<GateCheck, GateEntry> answered,
+            Map<GateCheck, CheckFigures> figures,
+            Map<Long, String> said,
+            Map<Long, String> names) {
         return Stream.of(GateCheck.values())
-                .map(check -> line(check, answered.get(check), said, names))
+                .map(check -> line(check, answered.get(check), Objects.requireNonNull(figures.get(check)), said, names))
                 .toList();
     }
 
     private static RevisionStory.CheckLine line(
-            GateCheck check, @Nullable GateEntry entry, Map<Long, String> said, Map<Long, String> names) {
-        if (entry == null) {
-            return new RevisionStory.CheckLine(check, null, null, null, null);
-        }
-        Long decision = entry.decisionWords();
+            GateCheck check,
+            @Nullable GateEntry entry,
+            CheckFigures now,
+            Map<Long, String> said,
+            Map<Long, String> names) {
+        Long decision = entry == null ? null : entry.decisionWords();
         return new RevisionStory.CheckLine(
                 check,
-                entry.answer(),
+                entry == null ? null : entry.answer(),
                 decision == null ? null : said.get(decision),
-                names.get(entry.answeredBy()),
-                entry.answeredAt());
+                entry == null ? null : names.get(entry.answeredBy()),
+                entry == null ? null : entry.answeredAt(),
+                GateStand.counts(entry, now),
+                now.red(),
+                now.figures(),
+                now.lacking(),
+                now.cannot());
     }
 
     private Map<Long, String> names() {

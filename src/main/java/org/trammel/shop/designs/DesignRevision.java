@@ -214,6 +214,15 @@ class DesignRevision {
         checkedAt = act.at();
     }
 
+    /** An answer changed after both had signed: they sign again. */
+    void unchecked() {
+        DesignVerb.ANSWER.refuseUnless(letter, state);
+        if (state == DesignState.CHECKED) {
+            state = DesignState.APPROVED;
+            checkedAt = null;
+        }
+    }
+
     void release(Act act, long route) {
         DesignVerb.RELEASE.refuseUnless(letter, state);
         state = DesignState.RELEASED;

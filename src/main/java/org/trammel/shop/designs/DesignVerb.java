@@ -36,9 +36,9 @@ enum DesignVerb {
             Role.OWNER),
     ANSWER(
             "kept its gate answers",
-            "The checks of the gate are answered before it is signed.",
+            "The checks of the gate are answered before the revision is released.",
             "Begin the next revision and answer its checks.",
-            EnumSet.of(DRAFT, SENT, APPROVED),
+            EnumSet.of(DRAFT, SENT, APPROVED, CHECKED),
             Role.OWNER,
             Role.QA_LEAD),
     SIGN(

@@ -22,6 +22,7 @@ public class Designs {
     private final DesignRepository designs;
     private final DesignRevisionRepository revisions;
     private final RevisionAct opening;
+    private final GateStand stand;
     private final ActLog log;
     private final Crew crew;
     private final Words words;
@@ -31,6 +32,7 @@ public class Designs {
             DesignRepository designs,
             DesignRevisionRepository revisions,
             RevisionAct opening,
+            GateStand stand,
             ActLog log,
             Crew crew,
             Words words,
@@ -38,6 +40,7 @@ public class Designs {
         this.designs = designs;
         this.revisions = revisions;
         this.opening = opening;
+        this.stand = stand;
         this.log = log;
         this.crew = crew;
         this.words = words;
@@ -92,7 +95,8 @@ public class Designs {
      * Releases a checked revision to the shop; the one released before is superseded. Called by whoever makes the
      * traveller, in the same transaction.
      *
-     * @throws Refusal unless it is checked, the route is for its metal and every nominal of the route is there
+     * @throws Refusal unless it is checked, its answers at the gate hold for its inputs as they are now, the route is
+     *     for its metal and every nominal of the route is there
      */
     @Transactional
     public DesignSheet release(Act act, long revisionId, RouteSheet route) {
@@ -106,6 +110,7 @@ public class Designs {
         CharacteristicList list = CharacteristicList.of(route, revision.nominals());
         list.refuseIfLacking(deed);
         list.refuseIfMoved(deed);
+        stand.refuseUnlessAnswered(deed, revision);
         revision.release(act, route.revisionId());
         revisions.ofDesign(revision.design().id()).stream()
                 .filter(other -> other.position() < revision.position() && other.state() == DesignState.RELEASED)

@@ -1,11 +1,7 @@
 package org.trammel.shop.designs;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -14,10 +10,8 @@ import org.trammel.calc.geometry.CutList;
 import org.trammel.calc.geometry.CutPiece;
 import org.trammel.calc.geometry.EndCut;
 import org.trammel.calc.geometry.FrameGeometry;
-import org.trammel.calc.geometry.SawRules;
 import org.trammel.calc.geometry.SideView;
 import org.trammel.calc.units.Answer;
-import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.web.Formats;
 import org.trammel.shop.web.FrameSheetView;
@@ -28,10 +22,12 @@ class FramePage {
 
     private final Settings settings;
     private final Formats formats;
+    private final SawDrawer saws;
 
-    FramePage(Settings settings, Formats formats) {
+    FramePage(Settings settings, Formats formats, SawDrawer saws) {
         this.settings = settings;
         this.formats = formats;
+        this.saws = saws;
     }
 
     /**
@@ -76,7 +72,7 @@ class FramePage {
     record End(String what, String saw, double least_mm, double most_mm, boolean mitred) {}
 
     Shown of(DesignSheet sheet, String drawnOn) {
-        ComputedFrame frame = ComputedFrame.of(sheet.geometry(), rules());
+        ComputedFrame frame = ComputedFrame.of(sheet.geometry(), saws.rules());
         List<String> gaps = Stream.of(frame.geometry(), frame.axes(), frame.side(), frame.cuts())
                 .flatMap(answer -> answer instanceof Answer.NotDeterminable<?> none
                         ? none.gaps().stream().map(Answer.Gap::words).map(this::written)
@@ -108,37 +104,11 @@ class FramePage {
                         : gaps);
     }
 
-    /** What the inputs say to the checks of the gate, by name of the check. */
-    Map<String, List<GateFigures.Figure>> atTheGate(DesignSheet sheet) {
-        Map<String, List<GateFigures.Figure>> byName = new HashMap<>();
-        GateFigures.of(sheet, ComputedFrame.of(sheet.geometry(), rules()))
-                .forEach((check, figures) -> byName.put(check.name(), figures));
-        return byName;
-    }
-
     /** A sentence of a computation, with the decimal sign of the shop. */
     private String written(String words) {
         String sign = formats.number(0.5, 1).substring(1, 2);
         return words.replaceAll("(?<=\\d)\\.(?=\\d)", sign);
     }
-
-    private SawRules rules() {
-        return new SawRules(
-                Arrays.stream(settings.text("saw.sizes").split(";"))
-                        .map(TypedNumber::of)
-                        .filter(TypedNumber.Read.class::isInstance)
-                        .map(read -> ((TypedNumber.Read) read).value().doubleValue())
-                        .sorted(Comparator.naturalOrder())
-                        .toList(),
-                settings.number("saw.oversize").doubleValue(),
-                Math.toRadians(SHALLOWEST_DEG),
-                THIN_WALL_MM,
-                settings.number("saw.trim").doubleValue(),
-                settings.number("saw.butt_at_weld").doubleValue());
-    }
-
-    private static final double SHALLOWEST_DEG = 25;
-    private static final double THIN_WALL_MM = 3;
 
     private static List<Figure> figures(FrameGeometry frame) {
         return List.of(

@@ -37,6 +37,7 @@ class GateEntry {
     private @Nullable Long decisionWords;
     private long answeredBy;
     private Instant answeredAt;
+    private String givenOn;
 
     protected GateEntry() {}
 
@@ -45,11 +46,17 @@ class GateEntry {
         this.check = check;
     }
 
-    void answer(GateAnswer newAnswer, @Nullable Long words, Act act) {
+    /**
+     * Answers it.
+     *
+     * @param inputs hash of the inputs it is answered on
+     */
+    void answer(GateAnswer newAnswer, @Nullable Long words, String inputs, Act act) {
         answer = newAnswer;
         decisionWords = words;
         answeredBy = act.by();
         answeredAt = act.at();
+        givenOn = inputs;
     }
 
     GateCheck check() {
@@ -63,6 +70,10 @@ class GateEntry {
     @Nullable
     Long decisionWords() {
         return decisionWords;
+    }
+
+    String givenOn() {
+        return givenOn;
     }
 
     long answeredBy() {

@@ -27,6 +27,12 @@ record GivenInputs(Map<String, String> typed) {
         return Double.parseDouble(Objects.requireNonNull(typed.get(input.code()), input.code()));
     }
 
+    /** Whether something cannot be computed because an input was not given, and not because of those given. */
+    boolean isMissing(Answer.Gap gap) {
+        return Arrays.stream(GeometryInput.values())
+                .anyMatch(input -> input.code().equals(gap.input()) && !has(input));
+    }
+
     double number(GeometryInput input, double otherwise) {
         return has(input) ? number(input) : otherwise;
     }

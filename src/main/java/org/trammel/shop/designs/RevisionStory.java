@@ -29,13 +29,26 @@ record RevisionStory(
         List<NoteLine> notes,
         @Nullable StoredFile file) {
 
-    /** One check of the gate; answer is null while it is open. */
+    /**
+     * One check of the gate.
+     *
+     * @param answer null while there is none
+     * @param counts the answer holds for the inputs as they are now
+     * @param red a figure is not met, or the inputs contradict each other
+     * @param lacking which inputs are missing for a figure
+     * @param cannot why the inputs cannot be together
+     */
     record CheckLine(
             GateCheck check,
             @Nullable GateAnswer answer,
             @Nullable String decision,
             @Nullable String by,
-            @Nullable Instant at) {}
+            @Nullable Instant at,
+            boolean counts,
+            boolean red,
+            List<CheckFigure> figures,
+            List<String> lacking,
+            List<String> cannot) {}
 
     record SignatureLine(Role capacity, String by, Instant at) {
 
@@ -58,7 +71,7 @@ record RevisionStory(
 
     /** How many checks of the gate wait for an answer. */
     public long open() {
-        return checks.stream().filter(check -> check.answer() == null).count();
+        return checks.stream().filter(check -> !check.counts()).count();
     }
 
     public boolean draft() {

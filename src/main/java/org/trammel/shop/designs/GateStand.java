@@ -1,0 +1,90 @@
+package org.trammel.shop.designs;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.records.Refusal;
+
+/**
+ * Whether the gate of a revision is answered. Figures are computed anew each time it is asked, so that an answer counts
+ * only for the inputs it was given on, and a figure that is not met lets nothing pass but a decision in writing.
+ */
+@Component
+class GateStand {
+
+    private static final int NAMED = 3;
+
+    private final GateEntryRepository entries;
+    private final SawDrawer saws;
+
+    GateStand(GateEntryRepository entries, SawDrawer saws) {
+        this.entries = entries;
+        this.saws = saws;
+    }
+
+    Map<GateCheck, CheckFigures> figures(DesignSheet sheet) {
+        return GateFigures.of(sheet, ComputedFrame.of(sheet.geometry(), saws.rules()));
+    }
+
+    CheckFigures figures(DesignSheet sheet, GateCheck check) {
+        return Objects.requireNonNull(figures(sheet).get(check));
+    }
+
+    /**
+     * Whether an answer holds.
+     *
+     * @param entry null while there is none
+     */
+    static boolean counts(@Nullable GateEntry entry, CheckFigures now) {
+        return entry != null
+                && entry.givenOn().equals(now.givenOn())
+                && (!now.red() || entry.answer() == GateAnswer.DECIDED);
+    }
+
+    /** Refuses unless every check has an answer that holds for the inputs as they are now. */
+    void refuseUnlessAnswered(String deed, DesignRevision revision) {
+        Map<GateCheck, GateEntry> answered = entries.findByRevisionId(revision.id()).stream()
+                .collect(Collectors.toMap(GateEntry::check, Function.identity()));
+        List<String> open = new ArrayList<>();
+        List<String> lapsed = new ArrayList<>();
+        Map<GateCheck, CheckFigures> red = new EnumMap<>(GateCheck.class);
+        figures(revision.sheet()).forEach((check, now) -> {
+            GateEntry entry = answered.get(check);
+            if (entry == null) {
+                open.add(check.label());
+            } else if (now.red() && entry.answer() != GateAnswer.DECIDED) {
+                red.put(check, now);
+            } else if (!counts(entry, now)) {
+                lapsed.add(check.label());
+            }
+        });
+        if (!open.isEmpty()) {
+            throw Refusal.state(
+                    deed, "Not answered yet: " + String.join(", ", open) + ".", "Answer every check first.");
+        }
+        if (!red.isEmpty()) {
+            throw Refusal.state(
+                    deed,
+                    "Not met and not decided: "
+                            + red.entrySet().stream()
+                                    .limit(NAMED)
+                                    .map(one -> one.getKey().label() + " ("
+                                            + one.getValue().whyRed() + ")")
+                                    .collect(Collectors.joining(", "))
+                            + (red.size() > NAMED ? " and " + (red.size() - NAMED) + " more" : "") + ".",
+                    "Change the inputs in a draft, or let owner or QA lead decide it in writing for this frame.");
+        }
+        if (!lapsed.isEmpty()) {
+            throw Refusal.state(
+                    deed,
+                    "Answered on other inputs than those of now: " + String.join(", ", lapsed) + ".",
+                    "Look at the figures as they are now and answer these again.");
+        }
+    }
+}
