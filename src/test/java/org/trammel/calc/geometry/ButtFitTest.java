@@ -44,7 +44,7 @@ class ButtFitTest {
                 makersLength, new WallProfile.Butt(1.6, one), 1.0, new WallProfile.Butt(1.4, two));
         TubeSet tubes =
                 new TubeSet(54, 42, plain.downTube(), new TubeStock(34.9, butted), plain.seatTube(), null, null);
-        return value(CutList.of(TubeAxesTest.axes(frame), tubes, SawRules.usual(List.of(34.9, 42.0, 54.0))));
+        return value(CutList.of(frame.axes(), tubes, SawRules.usual(List.of(34.9, 42.0, 54.0))));
     }
 
     /** The blank is 608,8; the cuts are 27,43 − 20,60 + 3 and 19,94 − 0 + 3 deep. */

@@ -252,6 +252,8 @@ class ClosureTest {
             delimiter = '|',
             value = {
                 "HEAD_ANGLE | 655 | | headAngle | The head angle of 655° is not between 0° and 90°.",
+                "HEAD_ANGLE | 0.001 | | headAngle | The head angle of 0° is within 1° of lying flat or standing upright: no frame is computed from it.",
+                "SEAT_ANGLE | 89.5 | | seatAngle | The seat angle of 89.5° is within 1° of lying flat or standing upright: no frame is computed from it.",
                 "SEAT_ANGLE | 90 | | seatAngle | The seat angle of 90° is not between 0° and 90°.",
                 "SEAT_ANGLE | -74 | | seatAngle | The seat angle of -74° is not between 0° and 90°.",
                 "REACH | NaN | | reach | The reach is no number.",

@@ -62,7 +62,7 @@ class CutListTest {
     }
 
     private static CutList list(DemoFrames.Row frame, @Nullable FormedEnd formed) {
-        return value(CutList.of(TubeAxesTest.axes(frame), tubes(frame, formed), RULES));
+        return value(CutList.of(frame.axes(), tubes(frame, formed), RULES));
     }
 
     private static CutPiece piece(CutList list, FrameTube tube) {
@@ -124,7 +124,7 @@ class CutListTest {
         TubeSet tubes = tubes(frame, value(FormedEnd.of(44, 36, 60)));
         TubeSet wide = new TubeSet(
                 54, 42, TubeStock.plain(44, 1.4), tubes.topTube(), tubes.seatTube(), tubes.downTubeAtShell(), null);
-        CutPiece piece = piece(value(CutList.of(TubeAxesTest.axes(frame), wide, RULES)), FrameTube.DOWN_TUBE);
+        CutPiece piece = piece(value(CutList.of(frame.axes(), wide, RULES)), FrameTube.DOWN_TUBE);
         assertThat(piece.blank_mm() - piece.forming().trimmed_mm()).isCloseTo(Math.sqrt(21 * 21 - 18 * 18), ALL_DIGITS);
     }
 
@@ -186,7 +186,7 @@ class CutListTest {
         DemoFrames.Row frame = frame("O-101");
         TubeSet tubes = tubes(frame, null);
         TubeSet wide = new TubeSet(54, 42, tubes.downTube(), TubeStock.plain(35, 1.1), tubes.seatTube(), null, null);
-        CutList list = value(CutList.of(TubeAxesTest.axes(frame), wide, RULES));
+        CutList list = value(CutList.of(frame.axes(), wide, RULES));
         assertThat(list.pieces()).extracting(CutPiece::tube).containsExactly(FrameTube.DOWN_TUBE, FrameTube.SEAT_TUBE);
         assertThat(list.notCut())
                 .containsExactly(new Answer.Gap(
@@ -243,15 +243,14 @@ class CutListTest {
         TubeSet tubes = tubes(frame, null);
         TubeSet wrong =
                 new TubeSet(head, 42, TubeStock.plain(outside, wall), tubes.topTube(), tubes.seatTube(), null, null);
-        Answer<CutList> answer = CutList.of(TubeAxesTest.axes(frame), wrong, RULES);
+        Answer<CutList> answer = CutList.of(frame.axes(), wrong, RULES);
         assertThat(((Answer.NotDeterminable<CutList>) answer).gaps()).contains(new Answer.Gap(input, words));
     }
 
     @Test
     void aFormedEndOfAnotherTubeIsNamed() {
         DemoFrames.Row frame = frame("O-102");
-        Answer<CutList> answer =
-                CutList.of(TubeAxesTest.axes(frame), tubes(frame, value(FormedEnd.of(42, 35, 60))), RULES);
+        Answer<CutList> answer = CutList.of(frame.axes(), tubes(frame, value(FormedEnd.of(42, 35, 60))), RULES);
         assertThat(answer)
                 .isEqualTo(Answer.none(
                         "downTubeAtShell", "The formed end is that of a tube of 42 mm, and the down tube has 38 mm."));

@@ -13,30 +13,30 @@ import java.util.stream.Stream;
 import org.trammel.calc.units.Answer;
 
 /** The frames of the invented workshop, whose results were computed by a script written apart from this project. */
-final class DemoFrames {
+public final class DemoFrames {
 
     private DemoFrames() {}
 
     /** A frame: its name, and the columns that it has. */
-    record Row(String name, Map<String, String> columns) {
+    public record Row(String name, Map<String, String> columns) {
 
-        boolean has(String column) {
+        public boolean has(String column) {
             return columns.containsKey(column);
         }
 
-        double number(String column) {
+        public double number(String column) {
             return Double.parseDouble(Objects.requireNonNull(columns.get(column), name + " has no " + column));
         }
 
-        double number(String column, double usual) {
+        public double number(String column, double usual) {
             return has(column) ? number(column) : usual;
         }
 
-        Point point(String columns) {
+        public Point point(String columns) {
             return new Point(number(columns + "_x"), number(columns + "_y"));
         }
 
-        Layout layout() {
+        public Layout layout() {
             double front = number("front_wheel_radius_mm");
             return new Layout(
                     Math.toRadians(number("head_angle_deg")),
@@ -54,8 +54,14 @@ final class DemoFrames {
                     number("rear_wheel_radius_mm", front));
         }
 
-        FrameGeometry geometry() {
+        public FrameGeometry geometry() {
             return ((Answer.Determined<FrameGeometry>) FrameGeometry.of(layout())).value();
+        }
+
+        public TubeAxes axes() {
+            JointPlaces places = new JointPlaces(
+                    number("top_tube_at_head_mm"), number("down_tube_at_head_mm"), number("top_tube_at_seat_mm"));
+            return ((Answer.Determined<TubeAxes>) TubeAxes.of(geometry(), places)).value();
         }
 
         @Override
@@ -64,11 +70,11 @@ final class DemoFrames {
         }
     }
 
-    static Stream<Row> all() {
+    public static Stream<Row> all() {
         return read("/geometry/frames.csv").stream();
     }
 
-    static List<Row> read(String resource) {
+    public static List<Row> read(String resource) {
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(
                 Objects.requireNonNull(DemoFrames.class.getResourceAsStream(resource)), StandardCharsets.UTF_8))) {
             List<String[]> cells = lines.lines()

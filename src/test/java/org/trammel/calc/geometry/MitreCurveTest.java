@@ -103,7 +103,7 @@ class MitreCurveTest {
     @ParameterizedTest
     @MethodSource("org.trammel.calc.geometry.DemoFrames#all")
     void leastAndMostSetbackOfEveryFrameAreReached(DemoFrames.Row frame) {
-        TubeAxes axes = TubeAxesTest.axes(frame);
+        TubeAxes axes = frame.axes();
         double head = frame.number("head_tube_outside_mm");
         double seat = frame.number("seat_tube_outside_mm");
         double shell = frame.number("shell_outside_mm");

@@ -21,14 +21,10 @@ class TubeAxesTest {
                 frame.number("top_tube_at_seat_mm"));
     }
 
-    static TubeAxes axes(DemoFrames.Row frame) {
-        return ((Answer.Determined<TubeAxes>) TubeAxes.of(frame.geometry(), places(frame))).value();
-    }
-
     @ParameterizedTest
     @MethodSource("org.trammel.calc.geometry.DemoFrames#all")
     void nodesLengthsAndAnglesFollowFromThePlaces(DemoFrames.Row frame) {
-        TubeAxes axes = axes(frame);
+        TubeAxes axes = frame.axes();
         assertSame(axes.topTubeAtHead(), frame.point("TT_HT"));
         assertSame(axes.downTubeAtHead(), frame.point("DT_HT"));
         assertSame(axes.topTubeAtSeat(), frame.point("TT_ST"));
@@ -47,7 +43,7 @@ class TubeAxesTest {
     @ParameterizedTest
     @MethodSource("org.trammel.calc.geometry.DemoFrames#all")
     void theFourInteriorAnglesMakeAFullTurn(DemoFrames.Row frame) {
-        TubeAxes axes = axes(frame);
+        TubeAxes axes = frame.axes();
         assertDegrees(
                 axes.topTubeToHeadTube_rad()
                         + axes.downTubeToHeadTube_rad()
