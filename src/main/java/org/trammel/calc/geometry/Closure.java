@@ -43,6 +43,9 @@ public final class Closure {
 
     private static final double SAME_mm = 1e-6;
 
+    /** Nearer to 0° or 90° an angle was mistyped, and what follows from it grows beyond all sense. */
+    private static final double LEAST_rad = Math.toRadians(1);
+
     private Closure() {}
 
     /** Closes with the usual agreement. */
@@ -79,10 +82,15 @@ public final class Closure {
     }
 
     private static void refuse(List<Answer.Gap> gaps, Dimension dimension, double value) {
+        String told = "The " + dimension.words() + " of " + dimension.written(value);
         if (dimension.allows(value)) {
+            if (dimension.isAngle() && Math.min(value, Math.PI / 2 - value) < LEAST_rad) {
+                gaps.add(new Answer.Gap(
+                        dimension.input(),
+                        told + " is within 1° of lying flat or standing upright: no frame is computed from it."));
+            }
             return;
         }
-        String told = "The " + dimension.words() + " of " + dimension.written(value);
         if (!Double.isFinite(value)) {
             gaps.add(new Answer.Gap(dimension.input(), "The " + dimension.words() + " is no number."));
         } else if (dimension.isAngle()) {

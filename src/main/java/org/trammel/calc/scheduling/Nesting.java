@@ -73,11 +73,20 @@ public final class Nesting {
         holds(!blanks.isEmpty(), "blanks", "No blank is given: there is nothing to cut.");
         notBelow0("kerf", "kerf", saw.kerf_mm());
         notBelow0("keepFrom", "shortest remnant to keep", saw.keepFrom_mm());
-        blanks.forEach(blank -> length("blanks", blank(blank), blank.length_mm()));
-        for (TubeStock bars : stock) {
+        for (int i = 0; i < blanks.size(); i++) {
+            length(
+                    "blanks[" + i + "].length",
+                    blank(blanks.get(i)),
+                    blanks.get(i).length_mm());
+        }
+        for (int i = 0; i < stock.size(); i++) {
+            TubeStock bars = stock.get(i);
             String what = (bars.remnant() ? "remnant of " : "bar of ") + bars.kind() + ", lot " + bars.lot() + ",";
-            length("stock", what, bars.length_mm());
-            holds(bars.count() >= 1, "stock", "Of the " + what + " there are " + bars.count() + ": not one.");
+            length("stock[" + i + "].length", what, bars.length_mm());
+            holds(
+                    bars.count() >= 1,
+                    "stock[" + i + "].count",
+                    "Of the " + what + " there are " + bars.count() + ": not one.");
         }
     }
 

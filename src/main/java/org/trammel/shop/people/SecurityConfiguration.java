@@ -66,6 +66,9 @@ class SecurityConfiguration {
                         .denyAll()
                         .requestMatchers("/sign-off", "/own-secrets/**", "/api/v1/own-secrets/**")
                         .authenticated()
+                        // values in, values out: an auditor may compute too
+                        .requestMatchers("/api/v1/calculations/**")
+                        .authenticated()
                         .requestMatchers(HttpMethod.GET, "/**")
                         .authenticated()
                         .requestMatchers(HttpMethod.HEAD, "/**")

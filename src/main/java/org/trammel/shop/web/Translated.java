@@ -2,7 +2,6 @@ package org.trammel.shop.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.tomcat.util.http.InvalidParameterException;
@@ -30,6 +29,10 @@ import org.springframework.web.servlet.NoHandlerFoundException;
 import org.springframework.web.servlet.resource.NoResourceFoundException;
 import org.trammel.shop.records.Refusal;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.TokenStreamContext;
+import tools.jackson.core.exc.StreamReadException;
+import tools.jackson.databind.exc.UnrecognizedPropertyException;
 
 /** Failures that the framework or the database reports, said as refusals of three parts. */
 @Component
@@ -208,15 +211,46 @@ class Translated {
     }
 
     private static Refusal unreadableBody(@Nullable Throwable failure) {
-        String property = failure instanceof JacksonException read
-                ? read.getPath().stream()
-                        .map(JacksonException.Reference::getPropertyName)
-                        .filter(Objects::nonNull)
-                        .collect(Collectors.joining("."))
-                : "";
-        return property.isEmpty()
-                ? unreadable("body", "The body is not the JSON that is asked for here.")
-                : unreadable(property, property + " is missing or cannot be read.");
+        String property = failure instanceof JacksonException read ? path(read) : "";
+        if (property.isEmpty()) {
+            return unreadable("body", "The body is not the JSON that is asked for here.");
+        }
+        if (failure instanceof UnrecognizedPropertyException unknown) {
+            return unreadable(
+                    property,
+                    "Nothing is called " + cut(property) + " here. The names are "
+                            + unknown.getKnownPropertyIds().stream()
+                                    .map(String::valueOf)
+                                    .sorted()
+                                    .collect(Collectors.joining(", "))
+                            + ".");
+        }
+        return unreadable(property, property + " is missing or cannot be read.");
+    }
+
+    /** Where in the body; of what is no JSON at all, which property it stands at. */
+    private static String path(JacksonException failure) {
+        if (failure instanceof StreamReadException && failure.processor() instanceof JsonParser parser) {
+            return path(parser.streamReadContext());
+        }
+        StringBuilder path = new StringBuilder();
+        for (JacksonException.Reference step : failure.getPath()) {
+            if (step.getPropertyName() != null) {
+                path.append(path.isEmpty() ? "" : ".").append(step.getPropertyName());
+            } else if (step.getIndex() >= 0) {
+                path.append('[').append(step.getIndex()).append(']');
+            }
+        }
+        return path.toString();
+    }
+
+    private static String path(TokenStreamContext context) {
+        TokenStreamContext parent = context.getParent();
+        String before = parent == null ? "" : path(parent);
+        if (context.inObject() && context.currentName() != null) {
+            return before + (before.isEmpty() ? "" : ".") + context.currentName();
+        }
+        return context.inArray() && context.hasCurrentIndex() ? before + "[" + context.getCurrentIndex() + "]" : before;
     }
 
     private static Refusal unreadable(String field, String why) {

@@ -310,14 +310,14 @@ class NestingTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "0 | 1500 | 1 | 2 | blanks | The seat tube of F-0 has a length of 0 mm, which is not above 0.",
-                "-3 | 1500 | 1 | 2 | blanks | The seat tube of F-0 has a length of -3 mm, which is not above 0.",
-                "NaN | 1500 | 1 | 2 | blanks | The seat tube of F-0 has a length of no number, which is not above 0.",
+                "0 | 1500 | 1 | 2 | blanks[0].length | The seat tube of F-0 has a length of 0 mm, which is not above 0.",
+                "-3 | 1500 | 1 | 2 | blanks[0].length | The seat tube of F-0 has a length of -3 mm, which is not above 0.",
+                "NaN | 1500 | 1 | 2 | blanks[0].length | The seat tube of F-0 has a length of no number, which is not above 0.",
                 "1501 | 1500 | 1 | 2 | blanks | The seat tube of F-0, 1501 mm, is longer than every bar and remnant of 34.9 × 1.35 6061: the longest has 1500 mm.",
-                "1e308 | 1500 | 1 | 2 | blanks | /more than 20000 mm/",
-                "400 | 0 | 1 | 2 | stock | The bar of 34.9 × 1.35 6061, lot L-1, has a length of 0 mm, which is not above 0.",
-                "400 | NaN | 1 | 2 | stock | The bar of 34.9 × 1.35 6061, lot L-1, has a length of no number, which is not above 0.",
-                "400 | 1500 | 0 | 2 | stock | Of the bar of 34.9 × 1.35 6061, lot L-1, there are 0: not one.",
+                "1e308 | 1500 | 1 | 2 | blanks[0].length | /more than 20000 mm/",
+                "400 | 0 | 1 | 2 | stock[0].length | The bar of 34.9 × 1.35 6061, lot L-1, has a length of 0 mm, which is not above 0.",
+                "400 | NaN | 1 | 2 | stock[0].length | The bar of 34.9 × 1.35 6061, lot L-1, has a length of no number, which is not above 0.",
+                "400 | 1500 | 0 | 2 | stock[0].count | Of the bar of 34.9 × 1.35 6061, lot L-1, there are 0: not one.",
                 "400 | 1500 | 1 | -1 | kerf | The kerf, -1 mm, is not between 0 and 20000 mm.",
                 "400 | 1500 | 1 | NaN | kerf | The kerf, no number, is not between 0 and 20000 mm.",
             })
