@@ -43,6 +43,7 @@ class DesignPages {
     private final DesignGate gate;
     private final Crew crew;
     private final FramePage frames;
+    private final Templates templates;
     private final Formats formats;
     private final Settings settings;
 
@@ -52,6 +53,7 @@ class DesignPages {
             DesignGate gate,
             Crew crew,
             FramePage frames,
+            Templates templates,
             Formats formats,
             Settings settings) {
         this.reading = reading;
@@ -59,6 +61,7 @@ class DesignPages {
         this.gate = gate;
         this.crew = crew;
         this.frames = frames;
+        this.templates = templates;
         this.formats = formats;
         this.settings = settings;
     }
@@ -83,6 +86,7 @@ class DesignPages {
                 frames.of(
                         story.sheet(),
                         formats.date(settings.dayOf(story.revision().begunAt()))));
+        model.addAttribute("papers", templates.choice(story.sheet()));
         return "designs/frame";
     }
 

@@ -72,7 +72,7 @@ class FramePage {
     record End(String what, String saw, double least_mm, double most_mm, boolean mitred) {}
 
     Shown of(DesignSheet sheet, String drawnOn) {
-        ComputedFrame frame = ComputedFrame.of(sheet.geometry(), saws.rules());
+        ComputedFrame frame = computed(sheet);
         List<String> gaps = Stream.of(frame.geometry(), frame.axes(), frame.side(), frame.cuts())
                 .flatMap(answer -> answer instanceof Answer.NotDeterminable<?> none
                         ? none.gaps().stream().map(Answer.Gap::words).map(this::written)
@@ -104,8 +104,13 @@ class FramePage {
                         : gaps);
     }
 
+    /** What follows from the inputs by the settings of now. */
+    ComputedFrame computed(DesignSheet sheet) {
+        return ComputedFrame.of(sheet.geometry(), saws.rules());
+    }
+
     /** A sentence of a computation, with the decimal sign of the shop. */
-    private String written(String words) {
+    String written(String words) {
         String sign = formats.number(0.5, 1).substring(1, 2);
         return words.replaceAll("(?<=\\d)\\.(?=\\d)", sign);
     }

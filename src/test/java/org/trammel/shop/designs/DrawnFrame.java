@@ -68,6 +68,11 @@ public final class DrawnFrame {
 
     public long drawn(long revision) {
         desk.office().change(desk.crew().act(owner), revision, null, draft(Map.of()));
+        return withNominals(revision);
+    }
+
+    /** Nominals and drawing of a draft that names the route. */
+    public long withNominals(long revision) {
         desk.office()
                 .give(
                         desk.crew().act(owner),
