@@ -129,6 +129,16 @@ class ClosureTest {
         assertThat(astray).isEmpty();
     }
 
+    /** Frames nobody drew, from every set that builders draw from: the frame is among the solutions. */
+    @ParameterizedTest
+    @MethodSource("drawnFrom")
+    void whatBuildersDrawFromGivesFramesBackThatNobodyDrew(Set<Dimension> set) {
+        assertThat(RandomFrames.frames(300, 20261207)).allSatisfy(frame -> {
+            Map<Dimension, Double> given = taken(set, frame);
+            assertThat(isFound(frame, closed(given), given)).isTrue();
+        });
+    }
+
     private static boolean isFound(FrameGeometry frame, ClosureOutcome.Closed closed, Map<Dimension, Double> given) {
         List<FrameGeometry> all = new ArrayList<>(closed.others());
         all.add(closed.geometry());
