@@ -279,9 +279,11 @@ class DemoOrders {
                         : "Outside the families tested; decided for this frame by owner and QA lead, invented.";
             case HEAD_NODES ->
                 "The down tube is formed narrow where it meets the head tube; decided for this frame, invented.";
-            case TOE_CLEARANCE -> "Sold with pedals that hold the feet, as agreed with the customer, invented.";
+            case TOE_CLEARANCE ->
+                "A touring bicycle: the overlap is known to the rider and wanted, decided for this frame, invented.";
             case MITRES ->
                 "Equal tubes: feather edge dressed by hand, down tube formed where it meets the shell, invented.";
+            case STANDOVER -> "The rider stands over the frame before with as little, and wants it so, invented.";
             default -> "Seen and decided for this frame, invented.";
         };
     }

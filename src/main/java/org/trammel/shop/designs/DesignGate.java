@@ -148,11 +148,7 @@ public class DesignGate {
         }
         GateEntry entry =
                 entries.findByRevisionIdAndCheck(revisionId, check).orElseGet(() -> new GateEntry(revisionId, check));
-        entry.answer(
-                answer,
-                decision == null ? null : opening.keep(revision, "check-reasoned", decision),
-                now.givenOn(),
-                act);
+        entry.answer(answer, decision == null ? null : opening.keep(revision, "check-reasoned", decision), now, act);
         entries.save(entry);
         List<GateSignature> lapsed = signed.findByRevisionIdOrderById(revisionId);
         signed.deleteAll(lapsed);
@@ -167,9 +163,9 @@ public class DesignGate {
                         answer.name(),
                         "inputs",
                         now.givenOn(),
-                        "notMet",
+                        "figures",
                         now.figures().stream()
-                                .filter(CheckFigure::red)
+                                .map(CheckFigure::withoutTheRider)
                                 .map(CheckFigure::words)
                                 .toList(),
                         "signaturesLapsed",

@@ -102,6 +102,11 @@ class DesignPages {
         model.addAttribute("routes", reading.routesFor(story.sheet(), story.routeName()));
         model.addAttribute("metals", FrameWords.metals());
         model.addAttribute("kinds", kinds(story.sheet().kind()));
+        Map<String, String> yesOrNo = new LinkedHashMap<>();
+        yesOrNo.put("", "not given");
+        yesOrNo.put("1", "yes");
+        yesOrNo.put("0", "no");
+        model.addAttribute("yesOrNo", yesOrNo);
         model.addAttribute("components", ComponentLines.written(story.sheet().components()));
         return "designs/edit";
     }

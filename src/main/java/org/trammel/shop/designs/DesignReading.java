@@ -93,7 +93,7 @@ class DesignReading {
                 route == null
                         ? List.of()
                         : CharacteristicList.of(route, revision.nominals()).lines(),
-                checks(answered, stand.figures(revision.sheet()), said, names),
+                checks(answered, stand.figures(revision.sheet()), said, names, personal),
                 signed.findByRevisionIdOrderById(revisionId).stream()
                         .map(one -> new RevisionStory.SignatureLine(
                                 one.capacity(), names.getOrDefault(one.personId(), ""), one.signedAt()))
@@ -139,9 +139,11 @@ class DesignReading {
             Map<GateCheck, GateEntry> answered,
             Map<GateCheck, CheckFigures> figures,
             Map<Long, String> said,
-            Map<Long, String> names) {
+            Map<Long, String> names,
+            boolean personal) {
         return Stream.of(GateCheck.values())
-                .map(check -> line(check, answered.get(check), Objects.requireNonNull(figures.get(check)), said, names))
+                .map(check -> line(
+                        check, answered.get(check), Objects.requireNonNull(figures.get(check)), said, names, personal))
                 .toList();
     }
 
@@ -150,7 +152,8 @@ class DesignReading {
             @Nullable GateEntry entry,
             CheckFigures now,
             Map<Long, String> said,
-            Map<Long, String> names) {
+            Map<Long, String> names,
+            boolean personal) {
         Long decision = entry == null ? null : entry.decisionWords();
         return new RevisionStory.CheckLine(
                 check,
@@ -160,9 +163,12 @@ class DesignReading {
                 entry == null ? null : entry.answeredAt(),
                 GateStand.counts(entry, now),
                 now.red(),
-                now.figures(),
+                now.figures().stream()
+                        .map(figure -> personal ? figure : figure.withoutTheRider())
+                        .toList(),
                 now.lacking(),
-                now.cannot());
+                now.cannot(),
+                entry == null ? List.of() : entry.figures());
     }
 
     private Map<Long, String> names() {

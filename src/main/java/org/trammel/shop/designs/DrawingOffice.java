@@ -1,5 +1,6 @@
 package org.trammel.shop.designs;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -87,6 +88,7 @@ public class DrawingOffice {
         draft.geometry()
                 .forEach((input, amount) ->
                         input.band().check("geometry." + input.code(), deed, amount, draft.confirmed()));
+        draft.geometry().forEach((input, amount) -> refuseHalfAYes(deed, input, amount));
         askIfStackIsBelowReach(deed, draft);
         if (draft.components().size() > COMPONENTS) {
             throw Refusal.input(
@@ -112,6 +114,16 @@ public class DrawingOffice {
                 components,
                 draft.geometry(),
                 draft.confirmed());
+    }
+
+    private static void refuseHalfAYes(String deed, GeometryInput input, BigDecimal amount) {
+        if (input.yesOrNo() && amount.signum() != 0 && amount.compareTo(BigDecimal.ONE) != 0) {
+            throw Refusal.input(
+                    "geometry." + input.code(),
+                    deed,
+                    input.label() + " is " + amount.toPlainString() + "; it is 1 for yes or 0 for no.",
+                    "Choose one of the two.");
+        }
     }
 
     private static void askIfStackIsBelowReach(String deed, DesignDraft draft) {

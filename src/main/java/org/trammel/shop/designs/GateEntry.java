@@ -1,14 +1,20 @@
 package org.trammel.shop.designs;
 
+import jakarta.persistence.CollectionTable;
 import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.OrderColumn;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +45,11 @@ class GateEntry {
     private Instant answeredAt;
     private String givenOn;
 
+    @ElementCollection
+    @CollectionTable(name = "design_check_figure", joinColumns = @JoinColumn(name = "check_id"))
+    @OrderColumn(name = "line")
+    private List<CheckFigure> figures = new ArrayList<>();
+
     protected GateEntry() {}
 
     GateEntry(long revisionId, GateCheck check) {
@@ -49,14 +60,16 @@ class GateEntry {
     /**
      * Answers it.
      *
-     * @param inputs hash of the inputs it is answered on
+     * @param on the figures it is answered on, with the hash of their inputs
      */
-    void answer(GateAnswer newAnswer, @Nullable Long words, String inputs, Act act) {
+    void answer(GateAnswer newAnswer, @Nullable Long words, CheckFigures on, Act act) {
         answer = newAnswer;
         decisionWords = words;
         answeredBy = act.by();
         answeredAt = act.at();
-        givenOn = inputs;
+        givenOn = on.givenOn();
+        figures.clear();
+        on.figures().forEach(figure -> figures.add(figure.withoutTheRider()));
     }
 
     GateCheck check() {
@@ -70,6 +83,11 @@ class GateEntry {
     @Nullable
     Long decisionWords() {
         return decisionWords;
+    }
+
+    /** The figures it was answered on; of the rider only whether they were met. */
+    List<CheckFigure> figures() {
+        return List.copyOf(figures);
     }
 
     String givenOn() {

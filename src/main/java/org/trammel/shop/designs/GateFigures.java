@@ -1,46 +1,55 @@
 package org.trammel.shop.designs;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.trammel.calc.geometry.Caution;
 import org.trammel.calc.geometry.Clearances;
 import org.trammel.calc.geometry.CutList;
 import org.trammel.calc.geometry.FrameGeometry;
+import org.trammel.calc.geometry.Point;
 import org.trammel.calc.geometry.TubeAxes;
 import org.trammel.calc.units.Answer;
+import org.trammel.calc.units.DecimalSign;
+import org.trammel.shop.settings.Setting;
 
 /**
- * What the inputs of a revision say to the checks of the design gate. The limits are the shop's rules as the checks word
- * them, common practice and no standard's, but for the pedal's distance to the front tyre, 100 mm without foot retention
- * (ISO 4210-2).
+ * What the inputs of a revision and its order say to the checks of the design gate. The limits are settings of the shop,
+ * each with its source; that the pedal's distance to the tyre is judged only where the feet are not held is the rule of
+ * ISO 4210-2, from memory.
  */
 final class GateFigures {
 
-    private static final double CLOSES_WITHIN_MM = 1;
-    private static final double TYRE_MM = 6;
-    private static final double PEDAL_MM = 100;
-    private static final double CRANK_MM = 170;
-    private static final double TOES_MM = 8;
-    private static final double EDGE_MM = 4;
-    private static final double RIDER_AHEAD_MM = 20;
+    /** What the order lacks, as the input of a gap. */
+    private static final String ORDER = "order";
 
     private final GivenInputs in;
     private final ComputedFrame frame;
+    private final GateLimits limits;
+    private final OrderTells.@Nullable Told told;
     private final GateBasis basis;
     private final Map<GateCheck, CheckFigures> figures = new EnumMap<>(GateCheck.class);
 
-    private GateFigures(DesignSheet sheet, ComputedFrame frame) {
+    private GateFigures(DesignSheet sheet, ComputedFrame frame, GateLimits limits, OrderTells.@Nullable Told told) {
         this.in = new GivenInputs(sheet.geometry());
         this.frame = frame;
-        this.basis = new GateBasis(sheet);
+        this.limits = limits;
+        this.told = told;
+        this.basis = new GateBasis(sheet, told);
     }
 
-    /** By check, every check. */
-    static Map<GateCheck, CheckFigures> of(DesignSheet sheet, ComputedFrame frame) {
-        return new GateFigures(sheet, frame).all();
+    /**
+     * By check, every check.
+     *
+     * @param told null where no order tells anything
+     */
+    static Map<GateCheck, CheckFigures> of(
+            DesignSheet sheet, ComputedFrame frame, GateLimits limits, OrderTells.@Nullable Told told) {
+        return new GateFigures(sheet, frame, limits, told).all();
     }
 
     private Map<GateCheck, CheckFigures> all() {
@@ -50,14 +59,22 @@ final class GateFigures {
                 frame.geometry(),
                 geometry -> Answer.of(List.of(CheckFigure.information("trail", geometry.trail_mm()))));
         put(GateCheck.TYRE_CLEARANCE, frame.geometry(), this::tyre);
-        put(GateCheck.TOE_CLEARANCE, frame.geometry(), GateFigures::toes);
+        put(GateCheck.TOE_CLEARANCE, frame.geometry(), this::toes);
         put(GateCheck.STANDOVER, frame.axes(), this::standover);
         put(GateCheck.HEAD_NODES, frame.axes(), this::nodes);
         put(GateCheck.MITRES, frame.cuts(), list -> Answer.of(List.of(mitres(list))));
+        put(GateCheck.SEATPOST, frame.geometry(), this::seatpost);
+        put(GateCheck.OVERALL_LENGTH, frame.geometry(), this::longest);
+        put(GateCheck.COUNTRY, order(), this::lever);
         for (GateCheck check : GateCheck.values()) {
-            figures.computeIfAbsent(check, other -> new CheckFigures(List.of(), List.of(), List.of(), basis.of(other)));
+            figures.computeIfAbsent(
+                    check, other -> new CheckFigures(List.of(), List.of(), List.of(), basis.of(other, List.of())));
         }
         return figures;
+    }
+
+    private Answer<OrderTells.Told> order() {
+        return told == null ? Answer.none(ORDER, "No order tells about it.") : Answer.of(told);
     }
 
     private <T> void put(GateCheck check, Answer<T> from, Function<T, Answer<List<CheckFigure>>> made) {
@@ -68,11 +85,12 @@ final class GateFigures {
         if (answer instanceof Answer.Determined<List<CheckFigure>> found) {
             there = found.value();
         } else if (answer instanceof Answer.NotDeterminable<List<CheckFigure>> none) {
-            none.gaps().forEach(gap -> (in.isMissing(gap) ? lacking : cannot).add(written(gap.words())));
+            none.gaps()
+                    .forEach(gap -> (gap.input().equals(ORDER) || in.isMissing(gap) ? lacking : cannot)
+                            .add(written(gap.words())));
         }
-        figures.put(check, new CheckFigures(there, lacking, cannot, basis.of(check)));
+        figures.put(check, new CheckFigures(there, lacking, cannot, basis.of(check, there)));
     }
-
     /** A sentence of a computation, with the decimal sign that sentences carry here. */
     private static String written(String words) {
         return words.replaceAll("(?<=\\d)\\.(?=\\d)", ",");
@@ -85,20 +103,29 @@ final class GateFigures {
                         CheckFigure.atMost(
                                 "off the stack asked for",
                                 Math.abs(geometry.stack_mm() - in.number(GeometryInput.STACK_ASKED)),
-                                CLOSES_WITHIN_MM))));
+                                limits.of("stack.off")))));
     }
 
     private Answer<List<CheckFigure>> tyre(FrameGeometry geometry) {
         return in.all(GeometryInput.SEAT_TUBE_OUTSIDE)
                 .then(there -> Clearances.rearTyreToSeatTube(
-                        geometry, in.number(GeometryInput.SEAT_TUBE_OUTSIDE) / 2, TYRE_MM))
-                .then(room -> Answer.of(List.of(CheckFigure.atLeast("tyre to tube", room.value_mm(), TYRE_MM))));
+                        geometry, in.number(GeometryInput.SEAT_TUBE_OUTSIDE) / 2, limits.number("tyre")))
+                .then(room ->
+                        Answer.of(List.of(CheckFigure.atLeast("tyre to tube", room.value_mm(), limits.of("tyre")))));
     }
 
-    private static Answer<List<CheckFigure>> toes(FrameGeometry geometry) {
-        return Clearances.pedalToFrontTyre(geometry, CRANK_MM, PEDAL_MM)
-                .then(room ->
-                        Answer.of(List.of(CheckFigure.atLeast("with a crank of 170", room.value_mm(), PEDAL_MM))));
+    private Answer<List<CheckFigure>> toes(FrameGeometry geometry) {
+        double crank = in.number(GeometryInput.CRANK, limits.number("crank"));
+        String label = (in.has(GeometryInput.CRANK) ? "with a crank of " : "with the usual crank of ")
+                + DecimalSign.COMMA.write(Nominal.plain(BigDecimal.valueOf(crank)));
+        boolean held = in.number(GeometryInput.FEET_HELD, 0) > 0;
+        return Clearances.pedalToFrontTyre(geometry, crank, limits.number("pedal"))
+                .then(room -> Answer.of(
+                        held
+                                ? List.of(
+                                        CheckFigure.information(label, room.value_mm()),
+                                        CheckFigure.word("feet", "held, so it is not judged", null))
+                                : List.of(CheckFigure.atLeast(label, room.value_mm(), limits.of("pedal")))));
     }
 
     private Answer<List<CheckFigure>> standover(TubeAxes axes) {
@@ -108,9 +135,23 @@ final class GateFigures {
                         axes.topTubeAtSeat(),
                         axes.topTubeAtHead(),
                         in.number(GeometryInput.TOP_TUBE_OUTSIDE) / 2,
-                        RIDER_AHEAD_MM,
+                        limits.number("standover.ahead"),
                         Double.MAX_VALUE))
-                .then(room -> Answer.of(List.of(CheckFigure.information("over the top tube", room.value_mm()))));
+                .then(room -> Answer.of(List.of(standover(room.value_mm()))));
+    }
+
+    private CheckFigure standover(double height_mm) {
+        BigDecimal inseam = told == null ? null : told.inseam_mm();
+        String label = "over the top tube, "
+                + DecimalSign.COMMA.write(
+                        new BigDecimal(limits.of("standover.ahead").value())) + " ahead";
+        if (inseam == null) {
+            return CheckFigure.information(label + ", no inseam told", height_mm);
+        }
+        double most = inseam.doubleValue() - limits.number("standover.spare");
+        return CheckFigure.atMost(label, height_mm, most, "mm")
+                .by(limits.of("standover.spare"))
+                .aboutTheRider();
     }
 
     private Answer<List<CheckFigure>> nodes(TubeAxes axes) {
@@ -125,13 +166,13 @@ final class GateFigures {
                                 axes.downTubeAtHead(),
                                 FrameGeometry.SHELL,
                                 in.number(GeometryInput.DOWN_TUBE_OUTSIDE) / 2),
-                        TOES_MM))
+                        limits.number("weld.toes")))
                 .then(room -> Answer.of(List.of(
-                        CheckFigure.atLeast("weld toes apart", room.toes().value_mm(), TOES_MM),
+                        CheckFigure.atLeast("weld toes apart", room.toes().value_mm(), limits.of("weld.toes")),
                         CheckFigure.atLeast(
-                                "above the top tube", room.upperEnd().value_mm(), EDGE_MM),
+                                "above the top tube", room.upperEnd().value_mm(), limits.of("head.edge")),
                         CheckFigure.atLeast(
-                                "below the down tube", room.lowerEnd().value_mm(), EDGE_MM))));
+                                "below the down tube", room.lowerEnd().value_mm(), limits.of("head.edge")))));
     }
 
     /** How many joints are no plain mitre: a tube wider than its mate, or a feather edge. */
@@ -142,5 +183,59 @@ final class GateFigures {
                 .count();
         return CheckFigure.count(
                 "joints to form or decide", edges + list.notCut().size(), 0);
+    }
+
+    /** Against the post's mark, against the top tube's node and, where it is given, against what stops a post. */
+    private Answer<List<CheckFigure>> seatpost(FrameGeometry geometry) {
+        return in.all(
+                        GeometryInput.SADDLE_CLAMP,
+                        GeometryInput.SEATPOST,
+                        GeometryInput.SEATPOST_MARK,
+                        GeometryInput.TOP_TUBE_AT_SEAT)
+                .then(there -> Clearances.seatpost(
+                        geometry,
+                        in.number(GeometryInput.SEATPOST),
+                        in.number(GeometryInput.SEATPOST_MARK),
+                        in.number(GeometryInput.SADDLE_CLAMP),
+                        in.number(GeometryInput.TOP_TUBE_AT_SEAT),
+                        in.number(GeometryInput.SEATPOST_DEPTH, Double.MAX_VALUE)))
+                .then(room -> {
+                    double inside = room.mark().value_mm();
+                    List<CheckFigure> made = new ArrayList<>(List.of(
+                            CheckFigure.atLeast(
+                                    "inserted, to the mark", inside, in.number(GeometryInput.SEATPOST_MARK)),
+                            CheckFigure.atLeast(
+                                    "inserted, to the top tube", inside, in.number(GeometryInput.TOP_TUBE_AT_SEAT))));
+                    if (in.has(GeometryInput.SEATPOST_DEPTH)) {
+                        made.add(CheckFigure.atMost(
+                                "inserted, in the free depth", inside, in.number(GeometryInput.SEATPOST_DEPTH), "mm"));
+                    }
+                    return Answer.of(made);
+                });
+    }
+
+    /** Of a frame with a swing arm the front part: the arm enters an oven by itself. */
+    private Answer<List<CheckFigure>> longest(FrameGeometry geometry) {
+        List<Point> points = new ArrayList<>(List.of(
+                geometry.headTubeTop(), geometry.headTubeBottom(), FrameGeometry.SHELL, geometry.seatTubeTop()));
+        if (!in.has(GeometryInput.PIVOT_AHEAD)) {
+            points.add(geometry.rearAxle());
+        }
+        return Clearances.overallLength(points, limits.number("oven.length"))
+                .then(room -> Answer.of(
+                        List.of(CheckFigure.atMost("longest line", room.value_mm(), limits.of("oven.length")))));
+    }
+
+    private Answer<List<CheckFigure>> lever(OrderTells.Told order) {
+        String ordered = order.frontBrakeLever();
+        Setting list = limits.leverSide(order.country());
+        if (list == null) {
+            return Answer.none(ORDER, "No list of the shop names the lever side of " + order.country() + ".");
+        }
+        String side = list.key().equals("gate.levers.left") ? "left" : "right";
+        CheckFigure figure = CheckFigure.word(
+                        "front brake lever for " + order.country(), ordered, ordered.equals("none") ? null : side)
+                .by(list);
+        return Answer.of(List.of(figure));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Refusal;
 
@@ -22,14 +23,23 @@ class GateStand {
 
     private final GateEntryRepository entries;
     private final SawDrawer saws;
+    private final GateLimits limits;
+    private final ObjectProvider<OrderTells> orders;
 
-    GateStand(GateEntryRepository entries, SawDrawer saws) {
+    GateStand(GateEntryRepository entries, SawDrawer saws, GateLimits limits, ObjectProvider<OrderTells> orders) {
         this.entries = entries;
         this.saws = saws;
+        this.limits = limits;
+        this.orders = orders;
     }
 
     Map<GateCheck, CheckFigures> figures(DesignSheet sheet) {
-        return GateFigures.of(sheet, ComputedFrame.of(sheet.geometry(), saws.rules()));
+        OrderTells order = orders.getIfAvailable();
+        return GateFigures.of(
+                sheet,
+                ComputedFrame.of(sheet.geometry(), saws.rules()),
+                limits,
+                order == null ? null : order.told(sheet.drawnFor()).orElse(null));
     }
 
     CheckFigures figures(DesignSheet sheet, GateCheck check) {

@@ -54,6 +54,13 @@ public enum GeometryInput {
     SHOCK_LENGTH("Shock, eye to eye", Group.SUSPENSION, "mm", "80", "350", "150", "270"),
     SHOCK_STROKE("Shock stroke", Group.SUSPENSION, "mm", "10", "120", "30", "80"),
 
+    CRANK("Crank length", Group.PARTS, "mm", "80", "250", "155", "180"),
+    FEET_HELD("Pedals hold the feet", Group.PARTS, "", "0", "1", "0", "1"),
+    SADDLE_CLAMP("Saddle clamp above the foot of the seat tube", Group.PARTS, "mm", "200", "1200", "500", "850"),
+    SEATPOST("Seatpost, lower end to saddle clamp", Group.PARTS, "mm", "80", "700", "250", "500"),
+    SEATPOST_MARK("Least insertion by the seatpost's mark", Group.PARTS, "mm", "20", "400", "60", "160"),
+    SEATPOST_DEPTH("Free depth of the seat tube", Group.PARTS, "mm", "40", "900", "100", "500"),
+
     DROPOUT_MASS("Mass of the dropouts", Group.MASS, "kg", "0.01", "2", "0.08", "0.4"),
     WELD_MASS("Mass of welds or fillets", Group.MASS, "kg", "0", "1", "0.01", "0.2"),
     SMALL_PARTS_MASS("Mass of small parts", Group.MASS, "kg", "0", "2", "0.01", "0.3"),
@@ -65,6 +72,7 @@ public enum GeometryInput {
         NODES("Nodes"),
         TUBES("Tubes"),
         SUSPENSION("Suspension"),
+        PARTS("Rider's parts"),
         MASS("Mass");
 
         private final String word;
@@ -109,6 +117,11 @@ public enum GeometryInput {
 
     public String unit() {
         return band.unit();
+    }
+
+    /** Whether it is answered by yes, 1, or no, 0. */
+    public boolean yesOrNo() {
+        return this == FEET_HELD;
     }
 
     /** What it can be, and what it usually is. */

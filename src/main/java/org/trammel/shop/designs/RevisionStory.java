@@ -37,6 +37,7 @@ record RevisionStory(
      * @param red a figure is not met, or the inputs contradict each other
      * @param lacking which inputs are missing for a figure
      * @param cannot why the inputs cannot be together
+     * @param answeredOn the figures of the answer, as they were then
      */
     record CheckLine(
             GateCheck check,
@@ -48,7 +49,8 @@ record RevisionStory(
             boolean red,
             List<CheckFigure> figures,
             List<String> lacking,
-            List<String> cannot) {}
+            List<String> cannot,
+            List<CheckFigure> answeredOn) {}
 
     record SignatureLine(Role capacity, String by, Instant at) {
 

@@ -61,6 +61,11 @@ class Rider implements Persistable<Long> {
         return mm == null ? null : Plain.number(mm.movePointLeft(CM_TO_MM));
     }
 
+    /** Changes with each change of what is told. */
+    long edition() {
+        return version == null ? -1 : version;
+    }
+
     @Override
     public Long getId() {
         return orderId;

@@ -28,6 +28,8 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.RouteBook;
+import org.trammel.shop.settings.Setting;
+import org.trammel.shop.settings.Settings;
 
 /**
  * A figure that is not met shuts the gate. Expected figures are those of the invented workshop's frames in frames.csv,
@@ -69,6 +71,15 @@ class RedCheckTest {
     @Autowired
     private MockMvc mvc;
 
+    @Autowired
+    private Settings settings;
+
+    @Autowired
+    private GateLimits limits;
+
+    @Autowired
+    private SawDrawer saws;
+
     private DrawnFrame frame;
 
     @BeforeEach
@@ -78,15 +89,21 @@ class RedCheckTest {
 
     /**
      * Closure: the stack is 643,06. The others by hand: tyre |cos 74,5° × 58 − sin 74,5° × √(428² − 58²)| − 370 − 17,45 =
-     * 5,68; pedal √((310 + 663 cos 65,5° + 44 sin 65,5°)² + 58²) − 370 − 170 = 87,66.
+     * 5,68; pedal √((310 + 663 cos 65,5° + 44 sin 65,5°)² + 58²) − 370 − 170 = 87,66; seatpost 350 − (700 − 430); longest
+     * √((503,62 + √(1000² − 58²))² + (542,96 − 58)²).
      */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(quoteCharacter = '"', textBlock = """
             CLOSURE,        STACK_ASKED 640,       "off the stack asked for 3,1 mm, limit 1,0 mm or less, margin −2,1 mm", STACK_ASKED 643
             TYRE_CLEARANCE, CHAINSTAY 428,         "tyre to tube 5,7 mm, limit 6,0 mm or more, margin −0,3 mm", CHAINSTAY 432
-            TOE_CLEARANCE,  REACH 310,             "with a crank of 170 87,7 mm, limit 100,0 mm or more, margin −12,3 mm", REACH 458
+            TOE_CLEARANCE,  REACH 310,             "with the usual crank of 170 87,7 mm, limit 100,0 mm or more, margin −12,3 mm", REACH 458
             HEAD_NODES,     DOWN_TUBE_AT_HEAD 21,  "below the down tube", DOWN_TUBE_AT_HEAD 30
+            TOE_CLEARANCE,  REACH 310 CRANK 175,   "with a crank of 175 82,7 mm, limit 100,0 mm or more, margin −17,3 mm", REACH 310 CRANK 175 FEET_HELD 1
             MITRES,         TOP_TUBE_OUTSIDE 34.9, "joints to form or decide 1, limit 0 or less", TOP_TUBE_OUTSIDE 31.8
+            SEATPOST,       SADDLE_CLAMP 700 SEATPOST 350 SEATPOST_MARK 100, "inserted, to the mark 80,0 mm, limit 100,0 mm or more, margin −20,0 mm", SADDLE_CLAMP 700 SEATPOST 400 SEATPOST_MARK 100
+            SEATPOST,       SADDLE_CLAMP 700 SEATPOST 310 SEATPOST_MARK 30, "inserted, to the top tube 40,0 mm, limit 45,0 mm or more, margin −5,0 mm", SADDLE_CLAMP 700 SEATPOST 320 SEATPOST_MARK 30
+            SEATPOST,       SADDLE_CLAMP 700 SEATPOST 400 SEATPOST_MARK 100 SEATPOST_DEPTH 120, "inserted, in the free depth 130,0 mm, limit 120,0 mm or less, margin −10,0 mm", SADDLE_CLAMP 700 SEATPOST 390 SEATPOST_MARK 100 SEATPOST_DEPTH 120
+            OVERALL_LENGTH, CHAINSTAY 1000,        "longest line 1578,3 mm, limit 1500,0 mm or less, margin −78,3 mm", CHAINSTAY 432
             """)
     void redIsRefusedThenDecidedThenCuredByAnotherInput(GateCheck check, String red, String why, String cured) {
         long id = drawn(NOTHING_RED + " " + red);
@@ -175,6 +192,60 @@ class RedCheckTest {
     }
 
     @Test
+    void aLimitTheShopChangesIsAnotherInputAndShutsAGateThatWasSigned() {
+        long id = checked(NOTHING_RED);
+        Setting before = settings.inForce("gate.tyre");
+        limit("12", "own trial, muddy season");
+        try {
+            assertThat(refusal(() -> designs.release(hands.act(frame.owner), id, routes.revision(frame.route)))
+                            .why())
+                    .contains("Rear tyre to seat tube (tyre to tube 9,6 mm, limit 12,0 mm or more, margin −2,4 mm)");
+            RevisionStory.CheckLine line = line(id, GateCheck.TYRE_CLEARANCE);
+            assertThat(line.figures()).extracting(CheckFigure::source).containsExactly("own trial, muddy season");
+            assertThat(line.answeredOn())
+                    .extracting(CheckFigure::words)
+                    .containsExactly("tyre to tube 9,6 mm, limit 6,0 mm or more, margin 3,6 mm");
+            assertThat(line.answeredOn()).extracting(CheckFigure::setting).containsExactly(before.id());
+        } finally {
+            limit(before.value(), before.source());
+        }
+        designs.release(hands.act(frame.owner), id, routes.revision(frame.route));
+    }
+
+    private void limit(String value, String source) {
+        settings.change(hands.act(frame.qa), "gate.tyre", value, source, "a test of the gate");
+    }
+
+    @Test
+    void whatTheOrderTellsIsComparedAndNothingOfTheRiderIsKeptWithTheAnswer() {
+        long id = drawn(NOTHING_RED);
+        Map<GateCheck, CheckFigures> tall = told(id, "SE", "left", "780");
+        assertThat(tall.get(GateCheck.STANDOVER).red()).isFalse();
+        assertThat(tall.get(GateCheck.COUNTRY).red()).isFalse();
+        Map<GateCheck, CheckFigures> small = told(id, "GB", "left", "770");
+        assertThat(small.get(GateCheck.STANDOVER).whyRed())
+                .isEqualTo("over the top tube, 20 ahead 752,7 mm, limit 745,0 mm or less, margin −7,7 mm");
+        assertThat(small.get(GateCheck.COUNTRY).whyRed()).isEqualTo("front brake lever for GB left, wanted right");
+        assertThat(told(id, "XX", "left", "770").get(GateCheck.COUNTRY).lacking())
+                .containsExactly("No list of the shop names the lever side of XX.");
+        assertThat(small.get(GateCheck.STANDOVER).givenOn())
+                .isNotEqualTo(
+                        told(id, "SE", "left", "780").get(GateCheck.RIDER_DATA).givenOn());
+        CheckFigure kept = small.get(GateCheck.STANDOVER).figures().get(0).withoutTheRider();
+        assertThat(kept.words()).isEqualTo("over the top tube, 20 ahead not kept");
+        assertThat(kept.toString()).doesNotContain("745", "752");
+    }
+
+    private Map<GateCheck, CheckFigures> told(long id, String country, String lever, String inseam_mm) {
+        DesignSheet sheet = designs.revision(id);
+        return GateFigures.of(
+                sheet,
+                ComputedFrame.of(sheet.geometry(), saws.rules()),
+                limits,
+                new OrderTells.Told(country, lever, new BigDecimal(inseam_mm), null, 3));
+    }
+
+    @Test
     void anAnswerThatWasPutThereByNobodyDoesNotOpenTheGateEither() {
         long id = checked(NOTHING_RED);
         jdbc.sql("update design_check set given_on = '' where revision_id = ?")
@@ -214,7 +285,7 @@ class RedCheckTest {
                         .andReturn()
                         .getResponse()
                         .getContentAsString())
-                .contains("\"red\":true", "\"limit\":6.0");
+                .contains("\"red\":true", "\"limit\":6,");
     }
 
     private long checked(String inputs) {

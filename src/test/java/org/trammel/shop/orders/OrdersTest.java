@@ -18,6 +18,7 @@ import org.trammel.shop.designs.DesignGate;
 import org.trammel.shop.designs.Designs;
 import org.trammel.shop.designs.DrawingOffice;
 import org.trammel.shop.designs.DrawnFrame;
+import org.trammel.shop.designs.OrderTells;
 import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
@@ -55,6 +56,9 @@ class OrdersTest {
     private OrderBook book;
 
     @Autowired
+    private OrderTells tells;
+
+    @Autowired
     private Orders orders;
 
     @Autowired
@@ -75,6 +79,19 @@ class OrdersTest {
         OrderSheet second = entry.enter(act(), TakenOrder.hardtail());
         assertThat(counted(second)).isEqualTo(counted(first) + 1);
         assertThat(first.percentile()).isEqualByComparingTo("85");
+    }
+
+    @Test
+    void theDesignGateIsToldOfCountryLeverAndRiderAndWhenTheRiderChanged() {
+        OrderSheet order = entry.enter(act(), TakenOrder.hardtail());
+        OrderTells.Told told = tells.told(order.number()).orElseThrow();
+        assertThat(told.frontBrakeLever()).isEqualTo("left");
+        assertThat(told.country()).isEqualTo(order.country());
+        assertThat(told.inseam_mm()).isEqualByComparingTo("840");
+        assertThat(told.mass_kg()).isEqualByComparingTo("78");
+        book.change(act(), order.id(), null, TakenOrder.details(TakenOrder.rider("181")), true);
+        assertThat(tells.told(order.number()).orElseThrow().riderEdition()).isGreaterThan(told.riderEdition());
+        assertThat(tells.told("O-nobody")).isEmpty();
     }
 
     @Test
