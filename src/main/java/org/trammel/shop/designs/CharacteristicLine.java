@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param highest upper limit; null where the side is open or the nominal is missing
  * @param routeLowest lower limit by the route's own numbers; null where the side is open or the nominal is missing
  * @param routeHighest upper limit by the route's own numbers; null where the side is open or the nominal is missing
+ * @param routeLower lower deviation of the route; null where the side is open
+ * @param routeUpper upper deviation of the route; null where the side is open
  * @param ownLimits the design gives limits of its own instead of the route's
  * @param lacking the design must give a nominal and does not
  * @param sided its sign is a side
@@ -35,6 +37,8 @@ public record CharacteristicLine(
         @Nullable BigDecimal highest,
         @Nullable BigDecimal routeLowest,
         @Nullable BigDecimal routeHighest,
+        @Nullable BigDecimal routeLower,
+        @Nullable BigDecimal routeUpper,
         boolean ownLimits,
         boolean lacking,
         boolean sided,

@@ -72,6 +72,8 @@ final class CharacteristicList {
                 lacking ? null : limit(from, ownLimits ? given.upperDeviation() : says.upperDeviation()),
                 lacking ? null : limit(routeFrom, says.lowerDeviation()),
                 lacking ? null : limit(routeFrom, says.upperDeviation()),
+                says.lowerDeviation(),
+                says.upperDeviation(),
                 ownLimits,
                 lacking,
                 says.sided(),

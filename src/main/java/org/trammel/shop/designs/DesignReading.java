@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,6 +37,7 @@ class DesignReading {
     private final GateEntryRepository entries;
     private final GateSignatureRepository signed;
     private final GateStand stand;
+    private final DrawnNominals drawn;
     private final DesignNoteRepository notes;
     private final RevisionAct opening;
     private final RouteBook routes;
@@ -48,6 +50,7 @@ class DesignReading {
             GateEntryRepository entries,
             GateSignatureRepository signed,
             GateStand stand,
+            DrawnNominals drawn,
             DesignNoteRepository notes,
             RevisionAct opening,
             RouteBook routes,
@@ -58,6 +61,7 @@ class DesignReading {
         this.entries = entries;
         this.signed = signed;
         this.stand = stand;
+        this.drawn = drawn;
         this.notes = notes;
         this.opening = opening;
         this.routes = routes;
@@ -83,6 +87,11 @@ class DesignReading {
         Map<Long, String> names = names();
         RouteSheet route = revision.routeRevisionId() == null ? null : routes.revision(revision.routeRevisionId());
         String drawing = revision.sheet().drawing();
+        List<CharacteristicLine> lines = route == null
+                ? List.of()
+                : CharacteristicList.of(route, revision.nominals()).lines();
+        Map<String, DrawnNominals.FromDrawing> fromDrawing =
+                route == null ? Map.of() : this.drawn.of(lines, revision.sheet());
         return new RevisionStory(
                 revision.summary(),
                 revision.sheet(),
@@ -90,10 +99,10 @@ class DesignReading {
                 said,
                 names,
                 route == null ? null : route.code() + " " + route.letter() + ", " + route.name(),
-                route == null
-                        ? List.of()
-                        : CharacteristicList.of(route, revision.nominals()).lines(),
-                checks(answered, stand.figures(revision.sheet()), said, names, personal),
+                lines,
+                fromDrawing,
+                Set.copyOf(revision.fromDrawing()),
+                checks(answered, stand.figures(revision.sheet(), lines, fromDrawing), said, names, personal),
                 signed.findByRevisionIdOrderById(revisionId).stream()
                         .map(one -> new RevisionStory.SignatureLine(
                                 one.capacity(), names.getOrDefault(one.personId(), ""), one.signedAt()))

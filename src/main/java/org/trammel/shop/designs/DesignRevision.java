@@ -23,8 +23,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
@@ -91,6 +93,11 @@ class DesignRevision {
     private Map<String, Nominal> nominals = new HashMap<>();
 
     @ElementCollection
+    @CollectionTable(name = "design_from_drawing", joinColumns = @JoinColumn(name = "revision_id"))
+    @Column(name = "characteristic")
+    private Set<String> fromDrawing = new HashSet<>();
+
+    @ElementCollection
     @CollectionTable(name = "design_geometry", joinColumns = @JoinColumn(name = "revision_id"))
     @MapKeyColumn(name = "input")
     @MapKeyEnumerated(EnumType.STRING)
@@ -133,6 +140,7 @@ class DesignRevision {
         next.routeRevisionId = routeRevisionId;
         next.testFamily = testFamily;
         next.nominals.putAll(nominals);
+        next.fromDrawing.addAll(fromDrawing);
         next.geometry.putAll(geometry);
         next.components.addAll(components);
         next.reasonWords = why;
@@ -164,11 +172,34 @@ class DesignRevision {
     void give(Map<String, Nominal> given) {
         DesignVerb.CHANGE.refuseUnless(letter, state);
         nominals.putAll(given);
+        fromDrawing.removeAll(given.keySet());
+    }
+
+    /** Takes these from the drawing where nobody typed another, and leaves those that it gives no more. */
+    void takeFromDrawing(Map<String, Nominal> drawn) {
+        fromDrawing.removeIf(code -> {
+            boolean gone = !drawn.containsKey(code);
+            if (gone) {
+                nominals.remove(code);
+            }
+            return gone;
+        });
+        drawn.forEach((code, nominal) -> {
+            Nominal before = nominals.get(code);
+            boolean own = before == null || fromDrawing.contains(code);
+            if (own && (before == null || !before.plain().equals(nominal.plain()))) {
+                nominals.put(code, nominal);
+            }
+            if (own) {
+                fromDrawing.add(code);
+            }
+        });
     }
 
     void drop(String characteristic) {
         DesignVerb.CHANGE.refuseUnless(letter, state);
         nominals.remove(characteristic);
+        fromDrawing.remove(characteristic);
     }
 
     void draw(String sha256, String name) {
@@ -338,6 +369,11 @@ class DesignRevision {
     @Nullable
     Long approverWords() {
         return approverWords;
+    }
+
+    /** Characteristics whose nominal was taken from the drawing. */
+    Set<String> fromDrawing() {
+        return fromDrawing;
     }
 
     Map<String, Nominal> nominals() {

@@ -110,7 +110,7 @@ public class Designs {
         CharacteristicList list = CharacteristicList.of(route, revision.nominals());
         list.refuseIfLacking(deed);
         list.refuseIfMoved(deed);
-        stand.refuseUnlessAnswered(deed, revision);
+        stand.refuseUnlessAnswered(deed, revision, route);
         revision.release(act, route.revisionId());
         revisions.ofDesign(revision.design().id()).stream()
                 .filter(other -> other.position() < revision.position() && other.state() == DesignState.RELEASED)

@@ -32,6 +32,7 @@ public class DrawingOffice {
     private final DesignNoteRepository notes;
     private final RevisionAct opening;
     private final RouteBook routes;
+    private final DrawnNominals drawn;
     private final Files files;
     private final ApplicationEventPublisher events;
 
@@ -40,12 +41,14 @@ public class DrawingOffice {
             DesignNoteRepository notes,
             RevisionAct opening,
             RouteBook routes,
+            DrawnNominals drawn,
             Files files,
             ApplicationEventPublisher events) {
         this.revisions = revisions;
         this.notes = notes;
         this.opening = opening;
         this.routes = routes;
+        this.drawn = drawn;
         this.files = files;
         this.events = events;
     }
@@ -63,6 +66,7 @@ public class DrawingOffice {
         DesignRevision revision = opened.get();
         RevisionAct.refuseIfStale(revision, DesignVerb.CHANGE, seenVersion);
         revision.change(checked(DesignVerb.CHANGE.undone(revision.letter()), draft));
+        drawn.fill(revision);
         Map<String, String> geometry = new TreeMap<>();
         draft.geometry()
                 .forEach((input, amount) ->
@@ -146,9 +150,11 @@ public class DrawingOffice {
 
     /**
      * Gives nominals, and limits where the design wants its own, to characteristics of the route the draft names, and
-     * takes others away again. Those given before and not named now stay.
+     * takes others away again. Those given before and not named now stay; what the drawing knows and nobody types is
+     * taken from it.
      *
-     * @param dropped characteristics whose nominal is taken away; the route's holds then, or it is missing
+     * @param dropped characteristics whose nominal is taken away; the drawing's or the route's holds then, or it is
+     *     missing
      */
     public DesignSheet give(
             Act act, long revisionId, @Nullable Long seenVersion, Map<String, Nominal> given, Set<String> dropped) {
@@ -170,6 +176,7 @@ public class DrawingOffice {
                 });
         revision.give(given);
         dropped.forEach(revision::drop);
+        drawn.fill(revision);
         Map<String, String> facts = new TreeMap<>();
         given.forEach((code, nominal) -> facts.put(code, NominalCheck.written(nominal)));
         opening.event(
@@ -229,6 +236,8 @@ public class DrawingOffice {
             return opening.load(revisionId).summary();
         }
         DesignRevision revision = opened.get();
+        DesignVerb.SEND.refuseUnless(revision.letter(), revision.state());
+        drawn.fill(revision);
         revision.send(act);
         revisions.ofDesign(revision.design().id()).stream()
                 .filter(other -> other.position() < revision.position()

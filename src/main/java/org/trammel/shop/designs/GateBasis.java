@@ -56,6 +56,7 @@ final class GateBasis {
     private String inputs(GateCheck check) {
         return switch (check) {
             case CLOSURE, TRAIL, TYRE_CLEARANCE, TOE_CLEARANCE, HEAD_NODES, MITRES, SEATPOST, OVERALL_LENGTH -> drawn;
+            case NOMINALS -> drawn + "\n" + new TreeMap<>(sheet.nominals());
             case COMPONENTS -> drawn + "\n" + sheet.components();
             case TEST_FAMILY -> drawn + "\n" + sheet.testFamily() + "\n" + rider();
             case STANDOVER -> drawn + "\n" + rider();

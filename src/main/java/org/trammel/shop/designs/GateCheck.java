@@ -15,6 +15,7 @@ public enum GateCheck {
     TEST_FAMILY("Test family", "covers tube set, size, fork length and rider mass"),
     COUNTRY("Country rules", "bell, reflectors, lights, lever side known"),
     OVERALL_LENGTH("Overall length", "fits every oven the frame must enter"),
+    NOMINALS("Typed nominals", "none contradicts the drawing by more than its tolerance"),
     DEPOSIT("Deposit", "paid or waived");
 
     private final String label;

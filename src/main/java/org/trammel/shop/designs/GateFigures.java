@@ -31,14 +31,21 @@ final class GateFigures {
     private final ComputedFrame frame;
     private final GateLimits limits;
     private final OrderTells.@Nullable Told told;
+    private final List<CheckFigure> nominals;
     private final GateBasis basis;
     private final Map<GateCheck, CheckFigures> figures = new EnumMap<>(GateCheck.class);
 
-    private GateFigures(DesignSheet sheet, ComputedFrame frame, GateLimits limits, OrderTells.@Nullable Told told) {
+    private GateFigures(
+            DesignSheet sheet,
+            ComputedFrame frame,
+            GateLimits limits,
+            OrderTells.@Nullable Told told,
+            List<CheckFigure> nominals) {
         this.in = new GivenInputs(sheet.geometry());
         this.frame = frame;
         this.limits = limits;
         this.told = told;
+        this.nominals = nominals;
         this.basis = new GateBasis(sheet, told);
     }
 
@@ -46,10 +53,15 @@ final class GateFigures {
      * By check, every check.
      *
      * @param told null where no order tells anything
+     * @param nominals typed nominals beside those of the drawing
      */
     static Map<GateCheck, CheckFigures> of(
-            DesignSheet sheet, ComputedFrame frame, GateLimits limits, OrderTells.@Nullable Told told) {
-        return new GateFigures(sheet, frame, limits, told).all();
+            DesignSheet sheet,
+            ComputedFrame frame,
+            GateLimits limits,
+            OrderTells.@Nullable Told told,
+            List<CheckFigure> nominals) {
+        return new GateFigures(sheet, frame, limits, told, nominals).all();
     }
 
     private Map<GateCheck, CheckFigures> all() {
@@ -66,6 +78,7 @@ final class GateFigures {
         put(GateCheck.SEATPOST, frame.geometry(), this::seatpost);
         put(GateCheck.OVERALL_LENGTH, frame.geometry(), this::longest);
         put(GateCheck.COUNTRY, order(), this::lever);
+        put(GateCheck.NOMINALS, frame.geometry(), geometry -> Answer.of(nominals));
         for (GateCheck check : GateCheck.values()) {
             figures.computeIfAbsent(
                     check, other -> new CheckFigures(List.of(), List.of(), List.of(), basis.of(other, List.of())));

@@ -1,5 +1,6 @@
 package org.trammel.shop.designs;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -10,7 +11,10 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.units.DecimalSign;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.RouteBook;
+import org.trammel.shop.routes.RouteSheet;
 
 /**
  * Whether the gate of a revision is answered. Figures are computed anew each time it is asked, so that an answer counts
@@ -20,30 +24,87 @@ import org.trammel.shop.records.Refusal;
 class GateStand {
 
     private static final int NAMED = 3;
+    private static final int LABEL = 80;
 
     private final GateEntryRepository entries;
     private final SawDrawer saws;
     private final GateLimits limits;
+    private final DrawnNominals drawn;
+    private final RouteBook routes;
     private final ObjectProvider<OrderTells> orders;
 
-    GateStand(GateEntryRepository entries, SawDrawer saws, GateLimits limits, ObjectProvider<OrderTells> orders) {
+    GateStand(
+            GateEntryRepository entries,
+            SawDrawer saws,
+            GateLimits limits,
+            DrawnNominals drawn,
+            RouteBook routes,
+            ObjectProvider<OrderTells> orders) {
         this.entries = entries;
         this.saws = saws;
         this.limits = limits;
+        this.drawn = drawn;
+        this.routes = routes;
         this.orders = orders;
     }
 
     Map<GateCheck, CheckFigures> figures(DesignSheet sheet) {
+        Long route = sheet.routeRevisionId();
+        return route == null ? figures(sheet, List.of(), Map.of()) : figures(sheet, routes.revision(route));
+    }
+
+    private Map<GateCheck, CheckFigures> figures(DesignSheet sheet, RouteSheet route) {
+        List<CharacteristicLine> lines =
+                CharacteristicList.of(route, sheet.nominals()).lines();
+        return figures(sheet, lines, drawn.of(lines, sheet));
+    }
+
+    /**
+     * The same for whoever has the characteristic list at hand.
+     *
+     * @param fromDrawing nominals as the drawing gives them
+     */
+    Map<GateCheck, CheckFigures> figures(
+            DesignSheet sheet, List<CharacteristicLine> lines, Map<String, DrawnNominals.FromDrawing> fromDrawing) {
         OrderTells order = orders.getIfAvailable();
         return GateFigures.of(
                 sheet,
                 ComputedFrame.of(sheet.geometry(), saws.rules()),
                 limits,
-                order == null ? null : order.told(sheet.drawnFor()).orElse(null));
+                order == null ? null : order.told(sheet.drawnFor()).orElse(null),
+                contradicting(sheet, lines, fromDrawing));
     }
 
     CheckFigures figures(DesignSheet sheet, GateCheck check) {
         return Objects.requireNonNull(figures(sheet).get(check));
+    }
+
+    /** Typed nominals that lie further from the drawing's than their kind allows; the count of them comes first. */
+    private static List<CheckFigure> contradicting(
+            DesignSheet sheet, List<CharacteristicLine> lines, Map<String, DrawnNominals.FromDrawing> fromDrawing) {
+        List<CheckFigure> off = new ArrayList<>();
+        for (CharacteristicLine line : lines) {
+            DrawnNominals.FromDrawing from = fromDrawing.get(line.code());
+            Nominal typed = sheet.nominals().get(line.code());
+            if (from != null && typed != null && from.contradicts(typed.nominal())) {
+                off.add(CheckFigure.word(
+                        shortened(line.code() + " " + line.name()),
+                        written(typed.nominal(), line.unit()),
+                        written(from.value(), line.unit()) + " by the drawing"));
+            }
+        }
+        List<CheckFigure> figures = new ArrayList<>();
+        figures.add(CheckFigure.count("typed nominals off the drawing", off.size(), 0));
+        figures.addAll(off.subList(0, Math.min(off.size(), NAMED)));
+        return figures;
+    }
+
+    private static String written(BigDecimal number, String unit) {
+        return DecimalSign.COMMA.write(Nominal.plain(number)) + (unit.equals("°") ? "" : " ") + unit;
+    }
+
+    private static String shortened(String label) {
+        return label.length() <= LABEL ? label : label.substring(0, LABEL - 1) + "…";
     }
 
     /**
@@ -59,12 +120,21 @@ class GateStand {
 
     /** Refuses unless every check has an answer that holds for the inputs as they are now. */
     void refuseUnlessAnswered(String deed, DesignRevision revision) {
+        refuseUnlessAnswered(deed, revision, figures(revision.sheet()));
+    }
+
+    /** The same for a release on a route, which may be another than the draft named. */
+    void refuseUnlessAnswered(String deed, DesignRevision revision, RouteSheet route) {
+        refuseUnlessAnswered(deed, revision, figures(revision.sheet(), route));
+    }
+
+    private void refuseUnlessAnswered(String deed, DesignRevision revision, Map<GateCheck, CheckFigures> figures) {
         Map<GateCheck, GateEntry> answered = entries.findByRevisionId(revision.id()).stream()
                 .collect(Collectors.toMap(GateEntry::check, Function.identity()));
         List<String> open = new ArrayList<>();
         List<String> lapsed = new ArrayList<>();
         Map<GateCheck, CheckFigures> red = new EnumMap<>(GateCheck.class);
-        figures(revision.sheet()).forEach((check, now) -> {
+        figures.forEach((check, now) -> {
             GateEntry entry = answered.get(check);
             if (entry == null) {
                 open.add(check.label());

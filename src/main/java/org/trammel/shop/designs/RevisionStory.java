@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.StoredFile;
@@ -15,6 +16,8 @@ import org.trammel.shop.records.StoredFile;
  * @param names of people by id
  * @param routeName code, letter and name of the route the nominals are for; null until one was chosen
  * @param lines the characteristic list; empty until a route was chosen
+ * @param drawn what the drawing gives for them, by code
+ * @param fromDrawing codes of those whose nominal was taken from the drawing
  */
 record RevisionStory(
         RevisionSummary revision,
@@ -24,6 +27,8 @@ record RevisionStory(
         Map<Long, String> names,
         @Nullable String routeName,
         List<CharacteristicLine> lines,
+        Map<String, DrawnNominals.FromDrawing> drawn,
+        Set<String> fromDrawing,
         List<CheckLine> checks,
         List<SignatureLine> signatures,
         List<NoteLine> notes,
@@ -64,6 +69,18 @@ record RevisionStory(
     /** How many nominals are missing. */
     public long lacking() {
         return lines.stream().filter(CharacteristicLine::lacking).count();
+    }
+
+    /** Whether a nominal was typed and lies further from the drawing's than its kind allows. */
+    public boolean contradicts(String code) {
+        DrawnNominals.FromDrawing from = drawn.get(code);
+        Nominal typed = sheet.nominals().get(code);
+        return from != null && typed != null && from.contradicts(typed.nominal());
+    }
+
+    /** How many typed ones contradict it. */
+    public long contradicting() {
+        return lines.stream().filter(line -> contradicts(line.code())).count();
     }
 
     /** Characteristics that are judged against other limits than the route's. */

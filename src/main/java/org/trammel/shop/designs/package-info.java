@@ -4,7 +4,8 @@
  *
  * <p>Invariants: a revision changes only while it is a draft; a released revision never changes, a change of mind is a
  * new revision with a reason; the customer approves the revision that was last sent, no other; the gate is signed by the
- * owner and by the QA lead, two people, each with their own PIN.
+ * owner and by the QA lead, two people, each with their own PIN; a figure of the gate that is not met lets nothing pass
+ * but a decision in writing, and an answer counts only for the inputs it was given on.
  */
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(

@@ -257,6 +257,8 @@ class AuditorReadsNoNamesTest {
                 "/shop/people",
                 "/shop/people/" + worker,
                 "/shop/settings",
+                "/shop/tolerances",
+                "/shop/tolerances/BUILT_ANGLE",
                 "/qa",
                 "/shop/log")) {
             MockHttpServletResponse answer = answer(page, auditor);
@@ -336,6 +338,7 @@ class AuditorReadsNoNamesTest {
             case "gauges code" -> gauge;
             case "lots code" -> lot;
             case "settings key" -> "cost.hour";
+            case "tolerances code" -> "BUILT_ANGLE";
             case "routes code" -> routeCode();
             case "routes letter" -> "A";
             case "log name" -> "frame:" + frame.serial();

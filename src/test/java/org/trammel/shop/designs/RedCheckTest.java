@@ -242,7 +242,8 @@ class RedCheckTest {
                 sheet,
                 ComputedFrame.of(sheet.geometry(), saws.rules()),
                 limits,
-                new OrderTells.Told(country, lever, new BigDecimal(inseam_mm), null, 3));
+                new OrderTells.Told(country, lever, new BigDecimal(inseam_mm), null, 3),
+                List.of());
     }
 
     @Test

@@ -20,6 +20,7 @@ import org.trammel.calc.marks.SerialNumber;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.TestCrew;
 import org.trammel.shop.designs.Nominal;
+import org.trammel.shop.designs.PlantedGate;
 import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.GaugeRegister;
 import org.trammel.shop.gauges.NewGauge;
@@ -52,6 +53,7 @@ public final class WholeShop {
 
     private static final OffsetDateTime EARLIER = OffsetDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
 
+    private final BeanFactory beans;
     private final JdbcClient jdbc;
     private final TestCrew crew;
     private final TestClock clock;
@@ -64,6 +66,7 @@ public final class WholeShop {
     private final Object clockWatch;
 
     public WholeShop(BeanFactory beans) {
+        this.beans = beans;
         jdbc = beans.getBean(JdbcClient.class);
         crew = beans.getBean(TestCrew.class);
         clock = beans.getBean(TestClock.class);
@@ -145,6 +148,7 @@ public final class WholeShop {
                         nominal.upperDeviation(),
                         nominal.overridesLimits()))
                 .update());
+        PlantedGate.answer(beans, revision);
         return revision;
     }
 

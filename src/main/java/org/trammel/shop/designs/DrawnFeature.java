@@ -1,0 +1,135 @@
+package org.trammel.shop.designs;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.trammel.calc.geometry.CutList;
+import org.trammel.calc.geometry.FrameGeometry;
+import org.trammel.calc.geometry.FrameTube;
+import org.trammel.calc.geometry.TubeAxes;
+import org.trammel.calc.units.Answer;
+
+/**
+ * What a computed frame knows that a characteristic of a route asks for. The characteristic says by its name which it
+ * asks for; one of any other name, or of another unit, is typed by hand.
+ */
+enum DrawnFeature {
+    DOWN_TUBE_OUTSIDE("TUBE_OUTSIDE", "mm", input(GeometryInput.DOWN_TUBE_OUTSIDE), "Down tube outside diameter"),
+    DOWN_TUBE_WALL("TUBE_WALL", "mm", input(GeometryInput.DOWN_TUBE_WALL), "Down tube wall"),
+    CHAINSTAY_OUTSIDE("TUBE_OUTSIDE", "mm", input(GeometryInput.CHAINSTAY_OUTSIDE), "Chainstay outside diameter"),
+    CHAINSTAY_WALL("TUBE_WALL", "mm", input(GeometryInput.CHAINSTAY_WALL), "Chainstay wall"),
+    DOWN_TUBE_BLANK(
+            "CUT_LENGTH", "mm", blank(FrameTube.DOWN_TUBE), "Down tube blank before forming", "Down tube blank"),
+    TOP_TUBE_BLANK("CUT_LENGTH", "mm", blank(FrameTube.TOP_TUBE), "Top tube blank"),
+    SEAT_TUBE_BLANK("CUT_LENGTH", "mm", blank(FrameTube.SEAT_TUBE), "Seat tube blank"),
+    CHAINSTAY_BLANK("CUT_LENGTH", "mm", blank(FrameTube.CHAINSTAY), "Chainstay blank"),
+    SEATSTAY_BLANK("CUT_LENGTH", "mm", blank(FrameTube.SEATSTAY), "Seatstay blank"),
+    DOWN_TUBE_TO_HEAD_TUBE("CUT_ANGLE", "°", axes(TubeAxes::downTubeToHeadTube_rad), "Angle down tube to head tube"),
+    TOP_TUBE_TO_HEAD_TUBE("CUT_ANGLE", "°", axes(TubeAxes::topTubeToHeadTube_rad), "Angle top tube to head tube"),
+    TOP_TUBE_TO_SEAT_TUBE("CUT_ANGLE", "°", axes(TubeAxes::topTubeToSeatTube_rad), "Angle top tube to seat tube"),
+    DOWN_TUBE_TO_SEAT_TUBE("CUT_ANGLE", "°", axes(TubeAxes::downTubeToSeatTube_rad), "Angle down tube to seat tube"),
+    JIG_REACH("JIG_PLACE", "mm", layout(frame -> frame.layout().reach_mm()), "Jig read-back, reach"),
+    JIG_STACK("JIG_PLACE", "mm", layout(FrameGeometry::stack_mm), "Jig read-back, stack"),
+    JIG_AXLE_X("JIG_PLACE", "mm", layout(frame -> frame.rearAxle().x_mm()), "Jig read-back, rear axle x"),
+    JIG_AXLE_Y("JIG_PLACE", "mm", layout(frame -> frame.rearAxle().y_mm()), "Jig read-back, rear axle y"),
+    JIG_HEAD_ANGLE("JIG_ANGLE", "°", input(GeometryInput.HEAD_ANGLE), "Jig read-back, head angle"),
+    JIG_SEAT_ANGLE("JIG_ANGLE", "°", input(GeometryInput.SEAT_ANGLE), "Jig read-back, seat angle"),
+    ARM_ALONG(
+            "JIG_PLACE",
+            "mm",
+            fromPivot(GeometryInput.PIVOT_AHEAD, frame -> frame.rearAxle().x_mm()),
+            "Jig read-back, pivot to axle along"),
+    ARM_UP(
+            "JIG_PLACE",
+            "mm",
+            fromPivot(GeometryInput.PIVOT_ABOVE, frame -> frame.rearAxle().y_mm()),
+            "Jig read-back, pivot to axle up"),
+    HEAD_ANGLE("BUILT_ANGLE", "°", input(GeometryInput.HEAD_ANGLE), "Head angle as built", "Head angle"),
+    SEAT_ANGLE("BUILT_ANGLE", "°", input(GeometryInput.SEAT_ANGLE), "Seat angle as built", "Seat angle"),
+    STACK("BUILT_PLACE", "mm", layout(FrameGeometry::stack_mm), "Stack as built", "Stack"),
+    REACH("BUILT_PLACE", "mm", layout(frame -> frame.layout().reach_mm()), "Reach as built", "Reach"),
+    WHEELBASE("WHEELBASE", "mm", layout(FrameGeometry::wheelbase_mm), "Wheelbase"),
+    REAR_AXLE_HEIGHT("AXLE_HEIGHT", "mm", layout(frame -> frame.rearAxle().y_mm()), "Rear axle height over shell"),
+    FRONT_AXLE_HEIGHT("AXLE_HEIGHT", "mm", layout(frame -> frame.frontAxle().y_mm()), "Front axle height over shell"),
+    AXLE_WIDTH("AXLE_WIDTH", "mm", input(GeometryInput.AXLE_WIDTH), "Axle width inside"),
+    SHELL_WIDTH("SHELL_WIDTH", "mm", input(GeometryInput.SHELL_WIDTH), "Shell width"),
+    SHOCK_LENGTH("SHOCK_LENGTH", "mm", input(GeometryInput.SHOCK_LENGTH), "Shock eye to eye");
+
+    /** A frame with the inputs it was computed from. */
+    record Drawn(GivenInputs in, ComputedFrame frame) {}
+
+    private final String toleranceClass;
+    private final String unit;
+    private final Function<Drawn, OptionalDouble> found;
+    private final List<String> names;
+
+    DrawnFeature(String toleranceClass, String unit, Function<Drawn, OptionalDouble> found, String... names) {
+        this.toleranceClass = toleranceClass;
+        this.unit = unit;
+        this.found = found;
+        this.names = List.of(names);
+    }
+
+    /** The feature a characteristic asks for by its name and unit. */
+    static Optional<DrawnFeature> asked(String name, String unit) {
+        String plain = name.strip().toLowerCase(Locale.ROOT);
+        return Arrays.stream(values())
+                .filter(feature -> feature.unit.equals(unit)
+                        && feature.names.stream()
+                                .anyMatch(one -> one.toLowerCase(Locale.ROOT).equals(plain)))
+                .findFirst();
+    }
+
+    String toleranceClass() {
+        return toleranceClass;
+    }
+
+    /** The names by which a characteristic asks for it. */
+    List<String> names() {
+        return names;
+    }
+
+    /** Millimetres or degrees; empty where the frame does not close, or does not know it. */
+    OptionalDouble of(Drawn drawn) {
+        return drawn.frame().geometry() instanceof Answer.Determined ? found.apply(drawn) : OptionalDouble.empty();
+    }
+
+    private static Function<Drawn, OptionalDouble> input(GeometryInput input) {
+        return drawn -> drawn.in().has(input) ? OptionalDouble.of(drawn.in().number(input)) : OptionalDouble.empty();
+    }
+
+    private static Function<Drawn, OptionalDouble> layout(Function<FrameGeometry, Double> value) {
+        return drawn -> value(drawn.frame().geometry(), value);
+    }
+
+    private static Function<Drawn, OptionalDouble> axes(Function<TubeAxes, Double> angle_rad) {
+        return drawn -> value(drawn.frame().axes(), axes -> Math.toDegrees(angle_rad.apply(axes)));
+    }
+
+    private static Function<Drawn, OptionalDouble> fromPivot(
+            GeometryInput pivot, Function<FrameGeometry, Double> axle_mm) {
+        return drawn -> drawn.in().has(pivot)
+                ? value(
+                        drawn.frame().geometry(),
+                        frame -> axle_mm.apply(frame) - drawn.in().number(pivot))
+                : OptionalDouble.empty();
+    }
+
+    private static Function<Drawn, OptionalDouble> blank(FrameTube tube) {
+        return drawn -> drawn.frame().cuts() instanceof Answer.Determined<CutList> list
+                ? list.value().pieces().stream()
+                        .filter(piece -> piece.tube() == tube)
+                        .mapToDouble(piece -> piece.blank_mm())
+                        .findFirst()
+                : OptionalDouble.empty();
+    }
+
+    private static <T> OptionalDouble value(Answer<T> answer, Function<T, Double> value) {
+        return answer instanceof Answer.Determined<T> there
+                ? OptionalDouble.of(value.apply(there.value()))
+                : OptionalDouble.empty();
+    }
+}

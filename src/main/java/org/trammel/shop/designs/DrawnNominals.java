@@ -1,0 +1,103 @@
+package org.trammel.shop.designs;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.routes.RouteBook;
+
+/** Nominals as the computed frame gives them, for the characteristics of a route that ask for what it knows. */
+@Component
+class DrawnNominals {
+
+    private final SawDrawer saws;
+    private final Tolerances tolerances;
+    private final RouteBook routes;
+
+    DrawnNominals(SawDrawer saws, Tolerances tolerances, RouteBook routes) {
+        this.saws = saws;
+        this.tolerances = tolerances;
+        this.routes = routes;
+    }
+
+    /**
+     * A nominal from the drawing.
+     *
+     * @param value rounded to what the characteristic shows
+     * @param tolerance of its kind
+     */
+    record FromDrawing(BigDecimal value, Tolerance tolerance) {
+
+        /** A typed nominal lies further from it than its kind allows. */
+        boolean contradicts(BigDecimal typed) {
+            return tolerance.isBeyond(typed, value);
+        }
+    }
+
+    /** By code, for those lines of a list that the route leaves to the design and the frame knows. */
+    Map<String, FromDrawing> of(List<CharacteristicLine> lines, DesignSheet sheet) {
+        DrawnFeature.Drawn frame = new DrawnFeature.Drawn(
+                new GivenInputs(sheet.geometry()), ComputedFrame.of(sheet.geometry(), saws.rules()));
+        Map<String, Tolerance> classes = tolerances.inForce();
+        Map<String, FromDrawing> drawn = new LinkedHashMap<>();
+        for (CharacteristicLine line : lines) {
+            if (line.fromDesign()) {
+                DrawnFeature.asked(line.name(), line.unit()).ifPresent(feature -> {
+                    OptionalDouble value = feature.of(frame);
+                    if (value.isPresent()) {
+                        drawn.put(
+                                line.code(),
+                                new FromDrawing(
+                                        rounded(value.getAsDouble(), line.decimals()),
+                                        Objects.requireNonNull(classes.get(feature.toleranceClass()))));
+                    }
+                });
+            }
+        }
+        return drawn;
+    }
+
+    private static BigDecimal rounded(double value, int decimals) {
+        return Nominal.plain(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN));
+    }
+
+    /** Gives a draft every nominal its drawing knows and nobody typed, and takes away those it no longer knows. */
+    void fill(DesignRevision revision) {
+        Long route = revision.routeRevisionId();
+        if (route == null) {
+            return;
+        }
+        CharacteristicList list = CharacteristicList.of(routes.revision(route), revision.nominals());
+        Map<String, Nominal> nominals = new LinkedHashMap<>();
+        of(list.lines(), revision.sheet())
+                .forEach((code, drawn) ->
+                        nominals.put(code, narrower(list.line(code).orElseThrow(), drawn)));
+        revision.takeFromDrawing(nominals);
+    }
+
+    /** Class and route both have limits; the narrower of the two hold on either side. */
+    private static Nominal narrower(CharacteristicLine line, FromDrawing drawn) {
+        BigDecimal lower = later(line.routeLower(), drawn.tolerance().lower(), 1);
+        BigDecimal upper = later(line.routeUpper(), drawn.tolerance().upper(), -1);
+        boolean own = !same(lower, line.routeLower()) || !same(upper, line.routeUpper());
+        return own && (lower == null || upper == null || lower.compareTo(upper) < 0)
+                ? new Nominal(drawn.value(), lower, upper, true)
+                : Nominal.of(drawn.value());
+    }
+
+    private static @Nullable BigDecimal later(@Nullable BigDecimal one, @Nullable BigDecimal other, int sign) {
+        if (one == null || other == null) {
+            return one == null ? other : one;
+        }
+        return one.compareTo(other) * sign >= 0 ? one : other;
+    }
+
+    private static boolean same(@Nullable BigDecimal one, @Nullable BigDecimal other) {
+        return one == null || other == null ? one == other : one.compareTo(other) == 0;
+    }
+}

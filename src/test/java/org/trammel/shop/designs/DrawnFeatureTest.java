@@ -1,0 +1,112 @@
+package org.trammel.shop.designs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.trammel.calc.geometry.DemoFrames;
+import org.trammel.calc.geometry.SawRules;
+
+/** Against frames.csv, which a script written apart from this project computed, all its digits. */
+class DrawnFeatureTest {
+
+    /** The script takes the shortest setback from points of its curve, so its blanks are a little short. */
+    private static final double BLANK_MM = 5e-3;
+
+    private static final SawRules SAWS =
+            new SawRules(List.of(36.0, 40.0, 42.0, 46.4, 50.0, 54.0, 56.0), 0.2, Math.toRadians(25), 3, 3, 60);
+
+    @ParameterizedTest
+    @MethodSource("org.trammel.calc.geometry.DemoFrames#all")
+    void everyFeatureIsWhatTheScriptSays(DemoFrames.Row row) {
+        DrawnFeature.Drawn frame = drawn(row);
+        Map<String, String> said = Map.ofEntries(
+                Map.entry("Jig read-back, stack", "stack"),
+                Map.entry("Stack as built", "stack"),
+                Map.entry("Wheelbase", "wheelbase"),
+                Map.entry("Jig read-back, rear axle x", "Raxle_x"),
+                Map.entry("Jig read-back, rear axle y", "Raxle_y"),
+                Map.entry("Rear axle height over shell", "Raxle_y"),
+                Map.entry("Front axle height over shell", "Faxle_y"),
+                Map.entry("Angle down tube to head tube", "ang_DT_HT"),
+                Map.entry("Angle top tube to head tube", "ang_TT_HT"),
+                Map.entry("Angle top tube to seat tube", "ang_TT_ST"),
+                Map.entry("Angle down tube to seat tube", "ang_DT_ST"),
+                Map.entry("Down tube blank before forming", "DT_blank"),
+                Map.entry("Top tube blank", "TT_blank"),
+                Map.entry("Seat tube blank", "ST_blank"),
+                Map.entry("Head angle as built", "head_angle_deg"),
+                Map.entry("Seat angle as built", "seat_angle_deg"),
+                Map.entry("Jig read-back, reach", "reach_mm"),
+                Map.entry("Shell width", "shell_width_mm"),
+                Map.entry("Down tube wall", "dt_wall_mm"));
+        said.forEach((name, column) -> {
+            String unit = name.toLowerCase(Locale.ROOT).contains("angle") ? "°" : "mm";
+            DrawnFeature feature = DrawnFeature.asked(name, unit).orElseThrow();
+            assertThat(feature.of(frame).orElseThrow())
+                    .as(name)
+                    .isCloseTo(row.number(column), within(column.endsWith("blank") ? BLANK_MM : 1e-6));
+        });
+    }
+
+    /** Pivot and axle of the table of swing arms, subtracted by hand: −434,8 − 22 and 32 − 72. */
+    @Test
+    void aSwingArmIsMeasuredFromItsPivot() {
+        DemoFrames.Row row = DemoFrames.all()
+                .filter(one -> one.name().equals("O-104"))
+                .findFirst()
+                .orElseThrow();
+        Map<String, String> typed = typed(row);
+        typed.put("PIVOT_AHEAD", "22");
+        typed.put("PIVOT_ABOVE", "72");
+        DrawnFeature.Drawn frame = new DrawnFeature.Drawn(new GivenInputs(typed), ComputedFrame.of(typed, SAWS));
+        assertThat(DrawnFeature.ARM_ALONG.of(frame).orElseThrow()).isCloseTo(-456.8, within(0.05));
+        assertThat(DrawnFeature.ARM_UP.of(frame).orElseThrow()).isCloseTo(-40, within(1e-9));
+    }
+
+    @Test
+    void aCharacteristicOfAnotherNameOrUnitIsNotKnownAndAFrameThatDoesNotCloseKnowsNothing() {
+        assertThat(DrawnFeature.asked("wheelbase ", "mm")).contains(DrawnFeature.WHEELBASE);
+        assertThat(DrawnFeature.asked("Wheelbase", "°")).isEmpty();
+        assertThat(DrawnFeature.asked("Wheel base of the other bicycle", "mm")).isEmpty();
+        Map<String, String> typed = new TreeMap<>(Map.of("HEAD_ANGLE", "65.5", "REACH", "458"));
+        DrawnFeature.Drawn frame = new DrawnFeature.Drawn(new GivenInputs(typed), ComputedFrame.of(typed, SAWS));
+        for (DrawnFeature feature : DrawnFeature.values()) {
+            assertThat(feature.of(frame)).as(feature.name()).isEmpty();
+        }
+    }
+
+    private static DrawnFeature.Drawn drawn(DemoFrames.Row row) {
+        Map<String, String> typed = typed(row);
+        // The table tells no stays; a frame with a pivot is cut without them.
+        typed.put("PIVOT_AHEAD", "20");
+        return new DrawnFeature.Drawn(new GivenInputs(typed), ComputedFrame.of(typed, SAWS));
+    }
+
+    private static Map<String, String> typed(DemoFrames.Row row) {
+        Map<String, String> typed = new TreeMap<>();
+        row.columns().forEach((column, value) -> {
+            String name = column.replaceAll("_(mm|deg|kg)$", "").toUpperCase(Locale.ROOT);
+            name = name.replace("DT_WALL", "DOWN_TUBE_WALL")
+                    .replace("TT_WALL", "TOP_TUBE_WALL")
+                    .replace("ST_WALL", "SEAT_TUBE_WALL");
+            if (column.matches(".*_(mm|deg|kg)") && known(name)) {
+                typed.put(name, value);
+            }
+        });
+        typed.putIfAbsent("REAR_WHEEL_RADIUS", typed.get("FRONT_WHEEL_RADIUS"));
+        return typed;
+    }
+
+    private static boolean known(String name) {
+        return Arrays.stream(GeometryInput.values())
+                .anyMatch(input -> input.code().equals(name));
+    }
+}
