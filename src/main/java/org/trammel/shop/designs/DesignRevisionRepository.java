@@ -1,5 +1,6 @@
 package org.trammel.shop.designs;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -19,4 +20,8 @@ interface DesignRevisionRepository extends JpaRepository<DesignRevision, Long> {
 
     @Query("select d.drawnFor from Design d where d.id = :designId")
     Optional<String> drawnForOfDesign(long designId);
+
+    /** Id of the revision, input, amount. */
+    @Query("select r.id, key(g), value(g) from DesignRevision r join r.geometry g where r.id in :ids")
+    List<Object[]> inputs(Collection<Long> ids);
 }

@@ -7,5 +7,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Materials",
-        allowedDependencies = {"records", "settings", "people", "web", "travellers", "routes"})
+        allowedDependencies = {"records", "settings", "people", "web", "travellers", "designs", "routes"})
 package org.trammel.shop.materials;
