@@ -61,6 +61,7 @@ class DemoOrders {
     private final DesignGate gate;
     private final RouteBook routes;
     private final Release release;
+    private final DemoFamilies families;
     private final DemoActs acts;
     private final DemoClock clock;
 
@@ -74,6 +75,7 @@ class DemoOrders {
             DesignGate gate,
             RouteBook routes,
             Release release,
+            DemoFamilies families,
             DemoActs acts,
             DemoClock clock) {
         this.entry = entry;
@@ -85,6 +87,7 @@ class DemoOrders {
         this.gate = gate;
         this.routes = routes;
         this.release = release;
+        this.families = families;
         this.acts = acts;
         this.clock = clock;
     }
@@ -102,6 +105,7 @@ class DemoOrders {
         Map<String, Long> ids = new LinkedHashMap<>();
         clock.setTo(NEW_YEAR);
         serials.raise(acts.by("ME"), 100);
+        families.enter();
         for (DemoOrder order : all) {
             Instant ordered = order.ordered()
                     .atTime(LocalTime.of(10, 0))

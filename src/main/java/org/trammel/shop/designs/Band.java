@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.trammel.calc.units.DecimalSign;
 import org.trammel.shop.records.Refusal;
 
@@ -55,6 +56,13 @@ public record Band(
                     meant(value)
                             .map(other -> "If " + other + " was meant, type that; else confirm.")
                             .orElse("Confirm it if it is meant."));
+        }
+    }
+
+    /** The same for a number that may be left out, without asking about an unusual one. */
+    void checkIfGiven(String field, String deed, @Nullable BigDecimal value) {
+        if (value != null) {
+            check(field, deed, value, true);
         }
     }
 

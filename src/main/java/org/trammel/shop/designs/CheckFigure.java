@@ -123,6 +123,11 @@ record CheckFigure(
                 label, unit, decimals, value, bound, limit, said, wanted, met, personal, from.id(), from.source());
     }
 
+    /** The same with the source of a limit that is no setting. */
+    CheckFigure from(String where) {
+        return new CheckFigure(label, unit, decimals, value, bound, limit, said, wanted, met, personal, setting, where);
+    }
+
     CheckFigure aboutTheRider() {
         return new CheckFigure(label, unit, decimals, value, bound, limit, said, wanted, met, true, setting, source);
     }

@@ -8,7 +8,7 @@ import org.springframework.data.jpa.repository.Query;
 
 interface DesignRevisionRepository extends JpaRepository<DesignRevision, Long> {
 
-    @Query("select r from DesignRevision r join fetch r.design where r.id = :id")
+    @Query("select r from DesignRevision r join fetch r.design left join fetch r.geometry where r.id = :id")
     Optional<DesignRevision> whole(long id);
 
     @Query("select r from DesignRevision r join fetch r.design d where d.id = :designId order by r.position")

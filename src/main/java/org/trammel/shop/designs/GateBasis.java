@@ -46,7 +46,10 @@ final class GateBasis {
             limits.append('\n')
                     .append(figure.label())
                     .append('|')
-                    .append(figure.personal() ? figure.setting() + "|" + rider() : figure.limit())
+                    .append(
+                            figure.personal()
+                                    ? figure.setting() + "|" + figure.source() + "|" + rider()
+                                    : figure.limit())
                     .append('|')
                     .append(figure.wanted());
         }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.geometry.Caution;
@@ -32,6 +33,8 @@ final class GateFigures {
     private final GateLimits limits;
     private final OrderTells.@Nullable Told told;
     private final List<CheckFigure> nominals;
+    private final DesignSheet sheet;
+    private final Optional<TestFamily> family;
     private final GateBasis basis;
     private final Map<GateCheck, CheckFigures> figures = new EnumMap<>(GateCheck.class);
 
@@ -40,12 +43,15 @@ final class GateFigures {
             ComputedFrame frame,
             GateLimits limits,
             OrderTells.@Nullable Told told,
-            List<CheckFigure> nominals) {
+            List<CheckFigure> nominals,
+            Optional<TestFamily> family) {
         this.in = new GivenInputs(sheet.geometry());
         this.frame = frame;
         this.limits = limits;
         this.told = told;
         this.nominals = nominals;
+        this.sheet = sheet;
+        this.family = family;
         this.basis = new GateBasis(sheet, told);
     }
 
@@ -54,14 +60,16 @@ final class GateFigures {
      *
      * @param told null where no order tells anything
      * @param nominals typed nominals beside those of the drawing
+     * @param family the test family the revision names; empty where none is named or kept
      */
     static Map<GateCheck, CheckFigures> of(
             DesignSheet sheet,
             ComputedFrame frame,
             GateLimits limits,
             OrderTells.@Nullable Told told,
-            List<CheckFigure> nominals) {
-        return new GateFigures(sheet, frame, limits, told, nominals).all();
+            List<CheckFigure> nominals,
+            Optional<TestFamily> family) {
+        return new GateFigures(sheet, frame, limits, told, nominals, family).all();
     }
 
     private Map<GateCheck, CheckFigures> all() {
@@ -78,6 +86,7 @@ final class GateFigures {
         put(GateCheck.SEATPOST, frame.geometry(), this::seatpost);
         put(GateCheck.OVERALL_LENGTH, frame.geometry(), this::longest);
         put(GateCheck.COUNTRY, order(), this::lever);
+        put(GateCheck.TEST_FAMILY, frame.geometry(), this::family);
         put(GateCheck.NOMINALS, frame.geometry(), geometry -> Answer.of(nominals));
         for (GateCheck check : GateCheck.values()) {
             figures.computeIfAbsent(
@@ -250,5 +259,46 @@ final class GateFigures {
                         "front brake lever for " + order.country(), ordered, ordered.equals("none") ? null : side)
                 .by(list);
         return Answer.of(List.of(figure));
+    }
+
+    /** Fork, stack and rider against what the named family was tested up to. */
+    private Answer<List<CheckFigure>> family(FrameGeometry geometry) {
+        if (family.isEmpty()) {
+            return Answer.none(
+                    ORDER,
+                    sheet.testFamily() == null
+                            ? "The revision names no test family."
+                            : "No test family " + sheet.testFamily() + " is kept, so nothing is compared.");
+        }
+        TestFamily tested = family.get();
+        List<CheckFigure> made = new ArrayList<>();
+        if (tested.longestFork_mm() != null) {
+            made.add(CheckFigure.atMost(
+                            "fork",
+                            geometry.layout().forkLength_mm(),
+                            tested.longestFork_mm().doubleValue(),
+                            "mm")
+                    .from(tested.source()));
+        }
+        if (tested.leastStack_mm() != null) {
+            made.add(CheckFigure.atLeast(
+                            "stack", geometry.stack_mm(), tested.leastStack_mm().doubleValue())
+                    .from(tested.source()));
+        }
+        if (tested.mostStack_mm() != null) {
+            made.add(CheckFigure.atMost(
+                            "stack", geometry.stack_mm(), tested.mostStack_mm().doubleValue(), "mm")
+                    .from(tested.source()));
+        }
+        if (tested.heaviestRider_kg() != null && told != null && told.mass_kg() != null) {
+            made.add(CheckFigure.atMost(
+                            "rider",
+                            told.mass_kg().doubleValue(),
+                            tested.heaviestRider_kg().doubleValue(),
+                            "kg")
+                    .from(tested.source())
+                    .aboutTheRider());
+        }
+        return Answer.of(made);
     }
 }

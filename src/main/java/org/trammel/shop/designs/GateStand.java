@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +31,7 @@ class GateStand {
     private final SawDrawer saws;
     private final GateLimits limits;
     private final DrawnNominals drawn;
+    private final TestFamilies families;
     private final RouteBook routes;
     private final ObjectProvider<OrderTells> orders;
 
@@ -38,12 +40,14 @@ class GateStand {
             SawDrawer saws,
             GateLimits limits,
             DrawnNominals drawn,
+            TestFamilies families,
             RouteBook routes,
             ObjectProvider<OrderTells> orders) {
         this.entries = entries;
         this.saws = saws;
         this.limits = limits;
         this.drawn = drawn;
+        this.families = families;
         this.routes = routes;
         this.orders = orders;
     }
@@ -72,7 +76,8 @@ class GateStand {
                 ComputedFrame.of(sheet.geometry(), saws.rules()),
                 limits,
                 order == null ? null : order.told(sheet.drawnFor()).orElse(null),
-                contradicting(sheet, lines, fromDrawing));
+                contradicting(sheet, lines, fromDrawing),
+                Optional.ofNullable(sheet.testFamily()).flatMap(families::named));
     }
 
     CheckFigures figures(DesignSheet sheet, GateCheck check) {

@@ -74,12 +74,6 @@ class RedCheckTest {
     @Autowired
     private Settings settings;
 
-    @Autowired
-    private GateLimits limits;
-
-    @Autowired
-    private SawDrawer saws;
-
     private DrawnFrame frame;
 
     @BeforeEach
@@ -214,36 +208,6 @@ class RedCheckTest {
 
     private void limit(String value, String source) {
         settings.change(hands.act(frame.qa), "gate.tyre", value, source, "a test of the gate");
-    }
-
-    @Test
-    void whatTheOrderTellsIsComparedAndNothingOfTheRiderIsKeptWithTheAnswer() {
-        long id = drawn(NOTHING_RED);
-        Map<GateCheck, CheckFigures> tall = told(id, "SE", "left", "780");
-        assertThat(tall.get(GateCheck.STANDOVER).red()).isFalse();
-        assertThat(tall.get(GateCheck.COUNTRY).red()).isFalse();
-        Map<GateCheck, CheckFigures> small = told(id, "GB", "left", "770");
-        assertThat(small.get(GateCheck.STANDOVER).whyRed())
-                .isEqualTo("over the top tube, 20 ahead 752,7 mm, limit 745,0 mm or less, margin −7,7 mm");
-        assertThat(small.get(GateCheck.COUNTRY).whyRed()).isEqualTo("front brake lever for GB left, wanted right");
-        assertThat(told(id, "XX", "left", "770").get(GateCheck.COUNTRY).lacking())
-                .containsExactly("No list of the shop names the lever side of XX.");
-        assertThat(small.get(GateCheck.STANDOVER).givenOn())
-                .isNotEqualTo(
-                        told(id, "SE", "left", "780").get(GateCheck.RIDER_DATA).givenOn());
-        CheckFigure kept = small.get(GateCheck.STANDOVER).figures().get(0).withoutTheRider();
-        assertThat(kept.words()).isEqualTo("over the top tube, 20 ahead not kept");
-        assertThat(kept.toString()).doesNotContain("745", "752");
-    }
-
-    private Map<GateCheck, CheckFigures> told(long id, String country, String lever, String inseam_mm) {
-        DesignSheet sheet = designs.revision(id);
-        return GateFigures.of(
-                sheet,
-                ComputedFrame.of(sheet.geometry(), saws.rules()),
-                limits,
-                new OrderTells.Told(country, lever, new BigDecimal(inseam_mm), null, 3),
-                List.of());
     }
 
     @Test

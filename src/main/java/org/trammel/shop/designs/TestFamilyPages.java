@@ -1,0 +1,62 @@
+package org.trammel.shop.designs;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.SeenAs;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.web.TypedFields;
+
+/** The sheets of the test families. */
+@Controller
+@RequestMapping("/shop/test-families")
+class TestFamilyPages {
+
+    private final TestFamilies families;
+    private final Crew crew;
+
+    TestFamilyPages(TestFamilies families, Crew crew) {
+        this.families = families;
+        this.crew = crew;
+    }
+
+    @GetMapping
+    String list(Model model) {
+        model.addAttribute("families", families.inForce());
+        return "families/list";
+    }
+
+    @GetMapping("/one")
+    String one(@RequestParam String code, Model model) {
+        List<TestFamily> history = families.history(code);
+        model.addAttribute("now", history.get(0));
+        model.addAttribute("history", history);
+        model.addAttribute("people", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
+        return "families/sheet";
+    }
+
+    @PostMapping
+    String enter(Act act, @RequestParam Map<String, String> typed) {
+        TypedFields fields = new TypedFields(typed, "The test family was not entered.");
+        TestFamilies.Covered covered = new TestFamilies.Covered(
+                fields.text("code"),
+                fields.text("covers"),
+                fields.figureOrNone("longestFork"),
+                fields.figureOrNone("heaviestRider"),
+                fields.figureOrNone("leastStack"),
+                fields.figureOrNone("mostStack"),
+                fields.text("source"));
+        Long seen = fields.idOrNone("seen");
+        fields.refuseIfWrong();
+        families.enter(act, covered, seen);
+        return "redirect:/shop/test-families";
+    }
+}

@@ -1,0 +1,236 @@
+package org.trammel.shop.designs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.MockMvc;
+import org.trammel.shop.ShopTest;
+import org.trammel.shop.TestCrew;
+import org.trammel.shop.people.Credentials;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Signed;
+import org.trammel.shop.records.Refusal;
+
+/** What the gate compares a drawing with from outside it: the order with its rider, and the family it was tested in. */
+@ShopTest
+class GateComparesTest {
+
+    private static final String NOTHING_RED = "DOWN_TUBE_AT_HEAD 30 TOP_TUBE_OUTSIDE 31.8 DOWN_TUBE_OUTSIDE 38";
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    @Autowired
+    private TestCrew hands;
+
+    @Autowired
+    private Crew crew;
+
+    @Autowired
+    private Credentials credentials;
+
+    @Autowired
+    private Designs designs;
+
+    @Autowired
+    private DrawingOffice office;
+
+    @Autowired
+    private DesignGate gate;
+
+    @Autowired
+    private DesignReading reading;
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private TestFamilies families;
+
+    @Autowired
+    private GateLimits limits;
+
+    @Autowired
+    private SawDrawer saws;
+
+    private DrawnFrame frame;
+
+    @BeforeEach
+    void draw() {
+        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+    }
+
+    @Test
+    void whatTheOrderTellsIsComparedAndNothingOfTheRiderIsKeptWithTheAnswer() {
+        long id = drawn(NOTHING_RED);
+        Map<GateCheck, CheckFigures> tall = told(id, "SE", "left", "780");
+        assertThat(tall.get(GateCheck.STANDOVER).red()).isFalse();
+        assertThat(tall.get(GateCheck.COUNTRY).red()).isFalse();
+        Map<GateCheck, CheckFigures> small = told(id, "GB", "left", "770");
+        assertThat(small.get(GateCheck.STANDOVER).whyRed())
+                .isEqualTo("over the top tube, 20 ahead 752,7 mm, limit 745,0 mm or less, margin −7,7 mm");
+        assertThat(small.get(GateCheck.COUNTRY).whyRed()).isEqualTo("front brake lever for GB left, wanted right");
+        assertThat(told(id, "XX", "left", "770").get(GateCheck.COUNTRY).lacking())
+                .containsExactly("No list of the shop names the lever side of XX.");
+        assertThat(small.get(GateCheck.STANDOVER).givenOn())
+                .isNotEqualTo(
+                        told(id, "SE", "left", "780").get(GateCheck.RIDER_DATA).givenOn());
+        CheckFigure kept = small.get(GateCheck.STANDOVER).figures().get(0).withoutTheRider();
+        assertThat(kept.words()).isEqualTo("over the top tube, 20 ahead not kept");
+        assertThat(kept.toString()).doesNotContain("745", "752");
+    }
+
+    /** Fork 541 and stack 643,06 of the frame; the rider weighs 90 kg. */
+    @Test
+    void aFrameIsComparedWithWhatItsFamilyWasTestedUpTo() {
+        long id = drawn(NOTHING_RED);
+        CheckFigures family = told(id, "SE", "left", "780", "540").get(GateCheck.TEST_FAMILY);
+        assertThat(family.whyRed())
+                .contains(
+                        "fork 541,0 mm, limit 540,0 mm or less, margin −1,0 mm",
+                        "stack 643,1 mm, limit 640,0 mm or less, margin −3,1 mm",
+                        "rider 90,0 kg, limit 85,0 kg or less, margin −5,0 kg");
+        assertThat(family.figures()).extracting(CheckFigure::source).containsOnly("report 7");
+        assertThat(family.figures().get(3).withoutTheRider().toString()).doesNotContain("90", "85");
+
+        assertThat(line(id, GateCheck.TEST_FAMILY).lacking())
+                .containsExactly("No test family HT-AL-A is kept, so nothing is compared.");
+        gate.answer(hands.act(frame.qa), id, GateCheck.TEST_FAMILY, GateAnswer.MEETS, "as people know it");
+    }
+
+    @Test
+    void aFamilyIsEnteredByQaLeadOrOwnerAndItsNewestNumbersAreComparedAtTheGate() throws Exception {
+        String code = "F-" + UUID.randomUUID().toString().substring(0, 8);
+        TestFamilies.Covered covered = new TestFamilies.Covered(
+                code, "hardtail", new BigDecimal("551"), null, null, null, "report 7, invented");
+        Refusal refused = refusal(() -> families.enter(hands.act(hands.hire(Role.WELDER)), covered, null));
+        assertThat(refused.kind()).isEqualTo(Refusal.Kind.PERSON);
+        assertThat(refusal(() -> families.enter(
+                                hands.act(frame.qa),
+                                new TestFamilies.Covered(
+                                        code, "x", null, null, new BigDecimal("600"), new BigDecimal("500"), "r"),
+                                null))
+                        .field())
+                .isEqualTo("mostStack");
+        assertThat(refusal(() -> families.enter(
+                                hands.act(frame.qa),
+                                new TestFamilies.Covered(code, "x", new BigDecimal("5510"), null, null, null, "r"),
+                                null))
+                        .field())
+                .isEqualTo("longestFork");
+        TestFamily first = families.enter(hands.act(frame.qa), covered, null);
+        long id = frame.begin();
+        DesignDraft plain = frame.draft(TrailFrame.inputs(NOTHING_RED));
+        office.change(
+                hands.act(frame.owner),
+                id,
+                null,
+                new DesignDraft(
+                        plain.description(),
+                        plain.metal(),
+                        plain.kind(),
+                        plain.routeRevisionId(),
+                        code,
+                        plain.components(),
+                        plain.geometry(),
+                        true));
+        gate.answer(hands.act(frame.qa), id, GateCheck.TEST_FAMILY, GateAnswer.MEETS, null);
+        assertThat(line(id, GateCheck.TEST_FAMILY).counts()).isTrue();
+        mvc.perform(post("/shop/test-families")
+                        .param("actId", UUID.randomUUID().toString())
+                        .param("seen", Long.toString(first.id()))
+                        .param("code", code)
+                        .param("covers", "hardtail <b>")
+                        .param("longestFork", "531")
+                        .param("source", "report 8")
+                        .with(csrf())
+                        .with(Signed.on(crew.byId(frame.qa))))
+                .andExpect(status().is3xxRedirection());
+        assertThat(line(id, GateCheck.TEST_FAMILY).red()).isTrue();
+        assertThat(line(id, GateCheck.TEST_FAMILY).counts()).isFalse();
+        assertThat(refusal(() -> families.enter(hands.act(frame.qa), covered, first.id()))
+                        .kind())
+                .isEqualTo(Refusal.Kind.STALE);
+        assertThat(mvc.perform(get("/shop/test-families/one")
+                                .param("code", code)
+                                .with(Signed.on(crew.byId(frame.qa))))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString())
+                .contains("report 7, invented", "report 8", "hardtail &lt;b&gt;");
+    }
+
+    private Map<GateCheck, CheckFigures> told(long id, String country, String lever, String inseam_mm) {
+        return told(id, country, lever, inseam_mm, "551");
+    }
+
+    private Map<GateCheck, CheckFigures> told(
+            long id, String country, String lever, String inseam_mm, String longestFork_mm) {
+        DesignSheet sheet = designs.revision(id);
+        return GateFigures.of(
+                sheet,
+                ComputedFrame.of(sheet.geometry(), saws.rules()),
+                limits,
+                new OrderTells.Told(country, lever, new BigDecimal(inseam_mm), new BigDecimal("90"), 3),
+                List.of(),
+                Optional.of(new TestFamily(
+                        1,
+                        "HT-AL-A",
+                        "hardtail",
+                        new BigDecimal(longestFork_mm),
+                        new BigDecimal("85"),
+                        new BigDecimal("560"),
+                        new BigDecimal("640"),
+                        "report 7",
+                        Instant.EPOCH,
+                        1)));
+    }
+
+    private long drawn(String changed) {
+        long id = frame.begin();
+        change(id, changed);
+        return id;
+    }
+
+    private void change(long id, String changed) {
+        DesignDraft plain = frame.draft(TrailFrame.inputs(changed));
+        office.change(
+                hands.act(frame.owner),
+                id,
+                null,
+                new DesignDraft(
+                        plain.description(),
+                        plain.metal(),
+                        plain.kind(),
+                        plain.routeRevisionId(),
+                        plain.testFamily(),
+                        plain.components(),
+                        plain.geometry(),
+                        true));
+    }
+
+    private RevisionStory.CheckLine line(long id, GateCheck check) {
+        return reading.story(id, true).checks().get(check.ordinal());
+    }
+
+    private static Refusal refusal(org.assertj.core.api.ThrowableAssert.ThrowingCallable deed) {
+        Refusal refused = catchThrowableOfType(Refusal.class, deed);
+        assertThat(refused).isNotNull();
+        return refused;
+    }
+}
