@@ -19,6 +19,17 @@ public record Bars(
         boolean remnant,
         boolean butted) {
 
+    /** Figures as they were entered, without the zeros that the column adds. */
+    public Bars {
+        outside_mm = plain(outside_mm);
+        wall_mm = plain(wall_mm);
+        length_mm = plain(length_mm);
+    }
+
+    private static BigDecimal plain(BigDecimal figure) {
+        return new BigDecimal(figure.stripTrailingZeros().toPlainString());
+    }
+
     /** Whether blanks may be laid into them: plain, of a released lot. */
     boolean open(LocalDate today) {
         return !butted && state == LotState.RELEASED && (expiresOn == null || !today.isAfter(expiresOn));

@@ -204,4 +204,12 @@ class ExpectedMassTest {
         assertThat(answer).isInstanceOf(Answer.NotDeterminable.class);
         return ((Answer.NotDeterminable<?>) answer).gaps();
     }
+
+    /** A single taper from 2 to 1, whose halves do not make up for each other: the integral of π(D − t)t by hand. */
+    @Test
+    void aTaperThatIsNotMadeUpForWeighsItsIntegral() {
+        ExpectedMass expected = value(ExpectedMass.of(
+                List.of(new FramePart.Tube("stay", 40, List.of(new FramePart.Section(2, 1, 50)), 1000, 1)), 0.05));
+        assertThat(expected.mass_kg()).isCloseTo(Math.PI * 50 * (40 * 1.5 - 7 / 3.0) * 1e-6, ALL_DIGITS);
+    }
 }

@@ -120,4 +120,29 @@ class MitreTest {
         assertThat(mitre.bore().stations()).hasSameSizeAs(mitre.curve().stations());
         assertThat(mitre.curve().joint().tube().isRound()).isFalse();
     }
+
+    /** The right triangle 5-12-13: an axis 5 beside that of a mate of radius 13 leaves it at 12. */
+    @Test
+    void theSetbackOfAnOffsetAxisIsPythagoras() {
+        Joint joint = new Joint(Section.round(10, 1), 26, Math.PI / 2, 5);
+        assertThat(MitreCurveTest.curve(joint).axisSetback_mm()).isCloseTo(12, within(1e-12));
+    }
+
+    /** Along an oval's outline by very many chords, at every station. */
+    @Test
+    void theDevelopedLengthOfAnOvalIsThatOfItsChords() {
+        double a = 48.46 / 2;
+        double b = 17.5;
+        MitreCurve curve = MitreCurveTest.curve(Joint.meeting(new Section(2 * a, 2 * b, 1.4), 42, Math.PI / 2));
+        double chords = 0;
+        int each = 2000;
+        for (int i = 0; i < 72; i++) {
+            assertThat(curve.stations().get(i).developed_mm()).isCloseTo(chords, within(1e-5));
+            for (int j = 0; j < each; j++) {
+                double from = 2 * Math.PI * (i + j / (double) each) / 72;
+                double to = 2 * Math.PI * (i + (j + 1) / (double) each) / 72;
+                chords += Math.hypot(a * (Math.cos(to) - Math.cos(from)), b * (Math.sin(to) - Math.sin(from)));
+            }
+        }
+    }
 }

@@ -120,4 +120,11 @@ class SubstitutionTest {
         assertThat(Tandem.of(layout, 0))
                 .isEqualTo(Answer.none("shellToShell", "The distance between the shells of 0 mm is not above 0."));
     }
+
+    /** By hand: the front axle goes 10 cos 65.5° ahead and stays 58 above the shell; √(777.127² + 58²) − 775.153 = 4.135. */
+    @Test
+    void aLongerForkCarriesTheFrontCentreAhead() {
+        Sensitivity fork = value(Sensitivity.of(o101().layout(), Dimension.FORK_LENGTH, 10));
+        assertThat(fork.frontCentre_mm()).isCloseTo(4.135, within(0.001));
+    }
 }

@@ -356,4 +356,21 @@ class NestingTest {
         assertThat(answer).isInstanceOf(Answer.NotDeterminable.class);
         return ((Answer.NotDeterminable<CutPlan>) answer).gaps();
     }
+
+    @Test
+    void aBlankAsLongAsTheBarIsCutAndNothingIsKept() {
+        CutPlan whole = plan(blanks(1500), List.of(bars(1500, 1)), new Saw(2, 0));
+        assertThat(whole.bars()).singleElement().satisfies(bar -> {
+            assertThat(bar.kept()).isFalse();
+            assertThat(bar.cuts()).isZero();
+        });
+        assertThat(whole.remnants()).isEmpty();
+    }
+
+    /** Worked by hand: 500 and 498 with one kerf end a remnant of 1000, so that no new bar need be opened. */
+    @Test
+    void whatARemnantHoldsToItsEndNeedsNoNewBar() {
+        KindCut cut = new KindCut(SEAT_TUBE, blanks(500, 498), List.of(remnant(1000, "L-2"), bars(1500, 1)), SAW);
+        assertThat(cut.leastNew()).isZero();
+    }
 }

@@ -8,9 +8,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -20,7 +18,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
-import org.trammel.calc.geometry.DemoFrames;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.Statements;
 import org.trammel.shop.floor.SmallRoute;
@@ -73,63 +70,12 @@ class SawPlanTest {
                 .update();
     }
 
-    /** A frame that waits at its first operation, drawn with the inputs of the first frame of the table. */
-    private WholeShop.Frame drawn(String operation) {
-        WholeShop.Frame frame = shop.frame(shop.route(
-                SmallRoute.of(SmallRoute.op(operation).step("saw").sheet()).sheet()));
-        Long revision = jdbc.sql("select design_revision_id from traveller where id = ?")
-                .param(frame.travellerId())
-                .query(Long.class)
-                .single();
-        DemoFrames.Row row = DemoFrames.all().findFirst().orElseThrow();
-        row.columns().forEach((column, value) -> {
-            String input = column.toUpperCase(Locale.ROOT)
-                    .replaceAll("_(MM|DEG)$", "")
-                    .replace("DT_WALL", "DOWN_TUBE_WALL")
-                    .replace("TT_WALL", "TOP_TUBE_WALL")
-                    .replace("ST_WALL", "SEAT_TUBE_WALL")
-                    .replace("CS_WALL", "CHAINSTAY_WALL")
-                    .replace("SS_WALL", "SEATSTAY_WALL");
-            if (column.endsWith("_mm") || column.endsWith("_deg")) {
-                given(revision, input, new BigDecimal(value));
-            }
-        });
-        given(revision, "REAR_WHEEL_RADIUS", new BigDecimal(370));
-        given(revision, "CHAINSTAY_AT_SHELL", new BigDecimal(24));
-        given(revision, "CHAINSTAY_OUTSIDE", new BigDecimal(22));
-        given(revision, "SEATSTAY_OUTSIDE", new BigDecimal(18));
-        return frame;
-    }
-
-    private void given(long revision, String input, BigDecimal amount) {
-        jdbc.sql("insert into design_geometry (revision_id, input, amount) values (?, ?, ?)")
-                .params(revision, input, amount)
-                .update();
+    private void drawn(String operation) {
+        WaitingForTheSaw.frame(shop, jdbc, operation);
     }
 
     private String lot(String metal, boolean released) {
-        String code = "T-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
-        register.receive(
-                shop.act(lead),
-                new NewLot(
-                        code,
-                        LotKind.TUBE,
-                        "tube in bars",
-                        metal,
-                        null,
-                        "",
-                        "5K2217",
-                        null,
-                        "",
-                        LocalDate.of(2026, 1, 5),
-                        null,
-                        null,
-                        ""));
-        if (released) {
-            register.certify(shop.act(lead), code, "3.1", "C-1", null);
-            register.release(shop.act(lead), code);
-        }
-        return code;
+        return WaitingForTheSaw.lot(register, shop, lead, metal, released);
     }
 
     private void lay(String lot, String outside, String wall, String length, int count, boolean butted) {
