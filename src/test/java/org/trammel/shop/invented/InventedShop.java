@@ -126,6 +126,7 @@ public final class InventedShop extends InventedSetUp {
                 "TEST_FAMILY",
                 "COUNTRY",
                 "OVERALL_LENGTH",
+                "NOMINALS",
                 "DEPOSIT");
     }
 
