@@ -161,7 +161,20 @@ class DesignRevision {
             components.addAll(draft.components());
         }
         geometry.keySet().retainAll(draft.geometry().keySet());
-        draft.geometry().forEach((input, amount) -> {
+        put(draft.geometry());
+    }
+
+    /** Takes a layout. A stack that was asked for and is not among its numbers is given up. */
+    void layOut(Map<GeometryInput, BigDecimal> layout) {
+        DesignVerb.CHANGE.refuseUnless(letter, state);
+        if (!layout.containsKey(GeometryInput.STACK_ASKED)) {
+            geometry.remove(GeometryInput.STACK_ASKED);
+        }
+        put(layout);
+    }
+
+    private void put(Map<GeometryInput, BigDecimal> amounts) {
+        amounts.forEach((input, amount) -> {
             BigDecimal before = geometry.get(input);
             if (before == null || before.compareTo(amount) != 0) {
                 geometry.put(input, amount);

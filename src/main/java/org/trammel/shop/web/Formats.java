@@ -59,6 +59,11 @@ public class Formats {
         return value == null ? "" : joined(number(value, decimals), unit);
     }
 
+    /** A sentence of a computation, whose figures have a point, with the decimal sign of the shop. */
+    public String sentence(String words) {
+        return words.replaceAll("(?<=\\d)\\.(?=\\d)", decimalSign());
+    }
+
     /** A figure as it stands in a field to be typed over; text stays as it is. */
     public String plain(@Nullable Object value) {
         return value instanceof Number number ? number(number) : value == null ? "" : value.toString();
