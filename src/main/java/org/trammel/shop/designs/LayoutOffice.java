@@ -18,15 +18,18 @@ class LayoutOffice {
 
     private final RevisionAct opening;
     private final LayoutSheet layouts;
+    private final DrawnNominals drawn;
 
-    LayoutOffice(RevisionAct opening, LayoutSheet layouts) {
+    LayoutOffice(RevisionAct opening, LayoutSheet layouts, DrawnNominals drawn) {
         this.opening = opening;
         this.layouts = layouts;
+        this.drawn = drawn;
     }
 
     /**
      * Writes the numbers the frame is built from, and the stack as asked for if it is among the given; a stack asked for
-     * before is given up otherwise. Everything else of the draft stays.
+     * before is given up otherwise. Everything else of the draft stays; nominals
+     * that the drawing gives follow it.
      *
      * @param seenVersion version of the revision on the page; null to skip the comparison
      * @param given lengths in mm, angles in degrees
@@ -54,6 +57,7 @@ class LayoutOffice {
         }
         taken.forEach((input, amount) -> input.band().check("given." + input.code(), deed, amount, confirmed));
         revision.layOut(taken);
+        drawn.fill(revision);
         Map<String, String> written = new TreeMap<>();
         taken.forEach((input, amount) ->
                 written.put(input.code(), Nominal.plain(amount).toPlainString()));

@@ -136,6 +136,17 @@ class LayoutPagesTest {
     }
 
     @Test
+    void whatTheDrawingGivesAsNominalFollowsTheLayout() throws Exception {
+        long id = frame.begin();
+        office.change(hands.act(frame.owner), id, null, frame.draft(Map.of()));
+        take(id, frame.owner, true);
+        assertThat(designs.revision(id).nominals().get("080-7").nominal()).isEqualByComparingTo("65.5");
+        given.put("HEAD_ANGLE", "66,5");
+        take(id, frame.owner, true);
+        assertThat(designs.revision(id).nominals().get("080-7").nominal()).isEqualByComparingTo("66.5");
+    }
+
+    @Test
     void theDraftsOwnNumbersStandInTheFormFirst() throws Exception {
         long id = frame.begin();
         take(id, frame.owner, true);
