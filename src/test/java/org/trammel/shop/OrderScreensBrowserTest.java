@@ -10,16 +10,10 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.trammel.shop.designs.DesignState;
 import org.trammel.shop.designs.Designs;
 import org.trammel.shop.designs.DrawnFrame;
@@ -37,14 +31,7 @@ import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
 
 /** An order from the customer's call to the signed design gate, by hand in a real browser. */
-@Tag("browser")
-@SpringBootTest(
-        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = "trammel.test.database=order_screens")
-@ActiveProfiles("test")
-@Import(ShopTestBeans.class)
-@ContextConfiguration(initializers = TestEngine.Initializer.class)
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@BrowserTest("trammel.test.database=order_screens")
 class OrderScreensBrowserTest {
 
     private static final String PASSWORD = "quiet lathe under rain";

@@ -14,16 +14,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.FirstStart;
 import org.trammel.shop.people.Qualification;
@@ -36,14 +30,7 @@ import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
 
 /** The sheets of people in a real browser: they are worked by hand, looked through by axe and kept as pictures. */
-@Tag("browser")
-@SpringBootTest(
-        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = "trammel.test.database=people_screens")
-@ActiveProfiles("test")
-@Import(ShopTestBeans.class)
-@ContextConfiguration(initializers = TestEngine.Initializer.class)
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@BrowserTest("trammel.test.database=people_screens")
 class PeopleScreensBrowserTest {
 
     private static final String PIN = "402817";

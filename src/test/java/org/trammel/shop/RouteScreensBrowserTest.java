@@ -8,15 +8,9 @@ import java.util.EnumSet;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.annotation.Import;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.trammel.shop.people.FirstStart;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Roster;
@@ -27,14 +21,7 @@ import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
 
 /** The route editor in a real browser: worked by hand, looked through by axe and kept as pictures. */
-@Tag("browser")
-@SpringBootTest(
-        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = "trammel.test.database=route_screens")
-@ActiveProfiles("test")
-@Import(ShopTestBeans.class)
-@ContextConfiguration(initializers = TestEngine.Initializer.class)
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@BrowserTest("trammel.test.database=route_screens")
 class RouteScreensBrowserTest {
 
     private static final String PASSWORD = "quiet lathe under rain";

@@ -24,6 +24,9 @@ import org.trammel.shop.routes.RouteBook;
 abstract class AtTheTemplates {
 
     @Autowired
+    private DrawnFrame.DesignDesk desk;
+
+    @Autowired
     MockMvc mvc;
 
     @Autowired
@@ -54,7 +57,7 @@ abstract class AtTheTemplates {
 
     @BeforeEach
     void openTheOffice() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
     }
 
     void refused(long id, String query, String... said) throws Exception {

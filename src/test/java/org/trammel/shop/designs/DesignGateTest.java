@@ -16,7 +16,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
@@ -26,6 +25,9 @@ import org.trammel.shop.routes.RouteBook;
 class DesignGateTest {
 
     @Autowired
+    private DrawnFrame.DesignDesk desk;
+
+    @Autowired
     private JdbcClient jdbc;
 
     @Autowired
@@ -33,9 +35,6 @@ class DesignGateTest {
 
     @Autowired
     private TestClock clock;
-
-    @Autowired
-    private Credentials credentials;
 
     @Autowired
     private Designs designs;
@@ -53,7 +52,7 @@ class DesignGateTest {
 
     @BeforeEach
     void draw() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, crew, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
     }
 
     @Test

@@ -26,13 +26,15 @@ import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.Statements;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 
 @ShopTest
 class DesignPagesTest {
+
+    @Autowired
+    private DrawnFrame.DesignDesk desk;
 
     @Autowired
     private MockMvc mvc;
@@ -47,16 +49,10 @@ class DesignPagesTest {
     private Crew crew;
 
     @Autowired
-    private Credentials credentials;
-
-    @Autowired
     private Designs designs;
 
     @Autowired
     private DrawingOffice office;
-
-    @Autowired
-    private DesignGate gate;
 
     @Autowired
     private Statements statements;
@@ -66,7 +62,7 @@ class DesignPagesTest {
 
     @BeforeEach
     void draw() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
         owner = Signed.on(crew.byId(frame.owner));
     }
 

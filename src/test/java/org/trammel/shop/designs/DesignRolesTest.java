@@ -15,7 +15,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.RouteBook;
@@ -24,13 +23,13 @@ import org.trammel.shop.routes.RouteBook;
 class DesignRolesTest {
 
     @Autowired
+    private DrawnFrame.DesignDesk desk;
+
+    @Autowired
     private JdbcClient jdbc;
 
     @Autowired
     private TestCrew crew;
-
-    @Autowired
-    private Credentials credentials;
 
     @Autowired
     private Designs designs;
@@ -48,7 +47,7 @@ class DesignRolesTest {
 
     @BeforeEach
     void draw() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, crew, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -11,11 +11,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.assertj.core.api.Assertions;
+import org.assertj.core.api.ThrowableAssert;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.GeneratedKeyHolder;
+import org.trammel.shop.Fixture;
 import org.trammel.shop.TestCrew;
 import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Refusal;
 
 /** A design on a small route of two characteristics, taken as far as a test needs it. */
 public final class DrawnFrame {
@@ -30,7 +34,8 @@ public final class DrawnFrame {
 
     private final DesignDesk desk;
 
-    /** The beans a test has at hand. */
+    /** The beans a drawn frame is worked with. */
+    @Fixture
     public record DesignDesk(
             JdbcClient jdbc,
             TestCrew crew,
@@ -85,7 +90,30 @@ public final class DrawnFrame {
     }
 
     public DesignDraft draft(Map<GeometryInput, BigDecimal> geometry) {
-        return new DesignDraft("Hardtail 29", "AL6061", "HARDTAIL", route, "HT-AL-A", List.of(), geometry, false);
+        return draft(geometry, false);
+    }
+
+    private DesignDraft draft(Map<GeometryInput, BigDecimal> geometry, boolean confirmed) {
+        return new DesignDraft("Hardtail 29", "AL6061", "HARDTAIL", route, "HT-AL-A", List.of(), geometry, confirmed);
+    }
+
+    /** A draft of {@link TrailFrame} with the inputs named so changed, and nothing of it red otherwise. */
+    long trail(String changed) {
+        long revision = begin();
+        retype(revision, changed);
+        return revision;
+    }
+
+    /** Types the inputs of such a draft anew, confirming what is asked about. */
+    void retype(long revision, String changed) {
+        desk.office().change(desk.crew().act(owner), revision, null, draft(TrailFrame.nothingRed(changed), true));
+    }
+
+    /** What a deed is refused with; a deed that is not refused fails the test. */
+    static Refusal refusal(ThrowableAssert.ThrowingCallable deed) {
+        Refusal refused = Assertions.catchThrowableOfType(Refusal.class, deed);
+        Assertions.assertThat(refused).isNotNull();
+        return refused;
     }
 
     public long sent() {

@@ -24,7 +24,6 @@ import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -38,6 +37,9 @@ class DrawnNominalsTest {
     private static final String CODE = "080-7";
 
     @Autowired
+    private DrawnFrame.DesignDesk desk;
+
+    @Autowired
     private JdbcClient jdbc;
 
     @Autowired
@@ -45,9 +47,6 @@ class DrawnNominalsTest {
 
     @Autowired
     private Crew crew;
-
-    @Autowired
-    private Credentials credentials;
 
     @Autowired
     private Designs designs;
@@ -72,7 +71,7 @@ class DrawnNominalsTest {
 
     @BeforeEach
     void draw() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
         qa = Signed.on(crew.byId(frame.qa));
     }
 
@@ -93,21 +92,21 @@ class DrawnNominalsTest {
 
     @Test
     void theDrawingGivesANominalThatFollowsItUntilSomebodyTypesAnother() {
-        long id = drawn("");
+        long id = frame.trail("");
         assertThat(nominal(id)).isEqualTo(Nominal.of(new BigDecimal("65.5")));
         assertThat(story(id).fromDrawing()).containsExactly(CODE);
         assertThat(story(id).lacking()).isZero();
-        change(id, "HEAD_ANGLE 66");
+        frame.retype(id, "HEAD_ANGLE 66");
         assertThat(nominal(id).nominal()).isEqualByComparingTo("66");
 
         give(id, "65.8");
-        change(id, "HEAD_ANGLE 65.9");
+        frame.retype(id, "HEAD_ANGLE 65.9");
         assertThat(nominal(id).nominal()).as("typed stays").isEqualByComparingTo("65.8");
         assertThat(story(id).fromDrawing()).isEmpty();
         office.give(hands.act(frame.qa), id, null, Map.of(), Set.of(CODE));
         assertThat(nominal(id).nominal()).as("the drawing's again").isEqualByComparingTo("65.9");
 
-        change(id, "CHAINSTAY -");
+        frame.retype(id, "CHAINSTAY -");
         assertThat(designs.revision(id).nominals())
                 .as("it does not close any more")
                 .isEmpty();
@@ -118,7 +117,7 @@ class DrawnNominalsTest {
 
     @Test
     void aTypedNominalAgainstTheDrawingIsRedUntilItIsDecidedOrTakenBack() throws Exception {
-        long id = drawn("");
+        long id = frame.trail("");
         give(id, "65.8");
         assertThat(gate.notMet(id)).as("exactly its tolerance away").doesNotContain(GateCheck.NOMINALS);
         give(id, "65.81");
@@ -145,14 +144,14 @@ class DrawnNominalsTest {
 
     @Test
     void theNarrowerOfClassAndRouteHoldsAndAWiderClassLoosensNothing() {
-        long id = drawn("");
+        long id = frame.trail("");
         tolerance("-0.1", "0.5");
-        change(id, "REACH 459");
+        frame.retype(id, "REACH 459");
         assertThat(nominal(id))
                 .isEqualTo(new Nominal(new BigDecimal("65.5"), new BigDecimal("-0.1"), new BigDecimal("0.3"), true));
         assertThat(story(id).apart()).extracting(CharacteristicLine::code).containsExactly(CODE);
         tolerance("-5", null);
-        change(id, "REACH 458");
+        frame.retype(id, "REACH 458");
         assertThat(nominal(id)).isEqualTo(Nominal.of(new BigDecimal("65.5")));
     }
 
@@ -240,21 +239,6 @@ class DrawnNominalsTest {
 
     private void give(long id, String nominal) {
         office.give(hands.act(frame.qa), id, null, Map.of(CODE, Nominal.of(new BigDecimal(nominal))));
-    }
-
-    private long drawn(String changed) {
-        long id = frame.begin();
-        change(id, changed);
-        return id;
-    }
-
-    private void change(long id, String changed) {
-        office.change(
-                hands.act(frame.owner),
-                id,
-                null,
-                frame.draft(TrailFrame.inputs(
-                        "DOWN_TUBE_AT_HEAD 30 TOP_TUBE_OUTSIDE 31.8 DOWN_TUBE_OUTSIDE 38 " + changed)));
     }
 
     private Nominal nominal(long id) {

@@ -15,7 +15,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Signed;
 
@@ -25,6 +24,9 @@ import org.trammel.shop.people.Signed;
  */
 @ShopTest
 class FramePageTest {
+
+    @Autowired
+    private DrawnFrame.DesignDesk desk;
 
     @Autowired
     private MockMvc mvc;
@@ -39,22 +41,16 @@ class FramePageTest {
     private Crew crew;
 
     @Autowired
-    private Credentials credentials;
-
-    @Autowired
     private Designs designs;
 
     @Autowired
     private DrawingOffice office;
 
-    @Autowired
-    private DesignGate gate;
-
     private DrawnFrame frame;
 
     @BeforeEach
     void openTheOffice() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
     }
 
     @Test

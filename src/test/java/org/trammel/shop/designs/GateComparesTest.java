@@ -1,7 +1,6 @@
 package org.trammel.shop.designs;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
@@ -20,7 +19,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -30,7 +28,8 @@ import org.trammel.shop.records.Refusal;
 @ShopTest
 class GateComparesTest {
 
-    private static final String NOTHING_RED = "DOWN_TUBE_AT_HEAD 30 TOP_TUBE_OUTSIDE 31.8 DOWN_TUBE_OUTSIDE 38";
+    @Autowired
+    private DrawnFrame.DesignDesk desk;
 
     @Autowired
     private JdbcClient jdbc;
@@ -40,9 +39,6 @@ class GateComparesTest {
 
     @Autowired
     private Crew crew;
-
-    @Autowired
-    private Credentials credentials;
 
     @Autowired
     private Designs designs;
@@ -72,12 +68,12 @@ class GateComparesTest {
 
     @BeforeEach
     void draw() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
     }
 
     @Test
     void whatTheOrderTellsIsComparedAndNothingOfTheRiderIsKeptWithTheAnswer() {
-        long id = drawn(NOTHING_RED);
+        long id = frame.trail("");
         Map<GateCheck, CheckFigures> tall = told(id, "SE", "left", "780");
         assertThat(tall.get(GateCheck.STANDOVER).red()).isFalse();
         assertThat(tall.get(GateCheck.COUNTRY).red()).isFalse();
@@ -98,7 +94,7 @@ class GateComparesTest {
     /** Fork 541 and stack 643,06 of the frame; the rider weighs 90 kg. */
     @Test
     void aFrameIsComparedWithWhatItsFamilyWasTestedUpTo() {
-        long id = drawn(NOTHING_RED);
+        long id = frame.trail("");
         CheckFigures family = told(id, "SE", "left", "780", "540").get(GateCheck.TEST_FAMILY);
         assertThat(family.whyRed())
                 .contains(
@@ -118,16 +114,16 @@ class GateComparesTest {
         String code = "F-" + UUID.randomUUID().toString().substring(0, 8);
         TestFamilies.Covered covered = new TestFamilies.Covered(
                 code, "hardtail", new BigDecimal("551"), null, null, null, "report 7, invented");
-        Refusal refused = refusal(() -> families.enter(hands.act(hands.hire(Role.WELDER)), covered, null));
+        Refusal refused = DrawnFrame.refusal(() -> families.enter(hands.act(hands.hire(Role.WELDER)), covered, null));
         assertThat(refused.kind()).isEqualTo(Refusal.Kind.PERSON);
-        assertThat(refusal(() -> families.enter(
+        assertThat(DrawnFrame.refusal(() -> families.enter(
                                 hands.act(frame.qa),
                                 new TestFamilies.Covered(
                                         code, "x", null, null, new BigDecimal("600"), new BigDecimal("500"), "r"),
                                 null))
                         .field())
                 .isEqualTo("mostStack");
-        assertThat(refusal(() -> families.enter(
+        assertThat(DrawnFrame.refusal(() -> families.enter(
                                 hands.act(frame.qa),
                                 new TestFamilies.Covered(code, "x", new BigDecimal("5510"), null, null, null, "r"),
                                 null))
@@ -135,7 +131,7 @@ class GateComparesTest {
                 .isEqualTo("longestFork");
         TestFamily first = families.enter(hands.act(frame.qa), covered, null);
         long id = frame.begin();
-        DesignDraft plain = frame.draft(TrailFrame.inputs(NOTHING_RED));
+        DesignDraft plain = frame.draft(TrailFrame.nothingRed(""));
         office.change(
                 hands.act(frame.owner),
                 id,
@@ -163,7 +159,7 @@ class GateComparesTest {
                 .andExpect(status().is3xxRedirection());
         assertThat(line(id, GateCheck.TEST_FAMILY).red()).isTrue();
         assertThat(line(id, GateCheck.TEST_FAMILY).counts()).isFalse();
-        assertThat(refusal(() -> families.enter(hands.act(frame.qa), covered, first.id()))
+        assertThat(DrawnFrame.refusal(() -> families.enter(hands.act(frame.qa), covered, first.id()))
                         .kind())
                 .isEqualTo(Refusal.Kind.STALE);
         assertThat(mvc.perform(get("/shop/test-families/one")
@@ -201,36 +197,7 @@ class GateComparesTest {
                         1)));
     }
 
-    private long drawn(String changed) {
-        long id = frame.begin();
-        change(id, changed);
-        return id;
-    }
-
-    private void change(long id, String changed) {
-        DesignDraft plain = frame.draft(TrailFrame.inputs(changed));
-        office.change(
-                hands.act(frame.owner),
-                id,
-                null,
-                new DesignDraft(
-                        plain.description(),
-                        plain.metal(),
-                        plain.kind(),
-                        plain.routeRevisionId(),
-                        plain.testFamily(),
-                        plain.components(),
-                        plain.geometry(),
-                        true));
-    }
-
     private RevisionStory.CheckLine line(long id, GateCheck check) {
         return reading.story(id, true).checks().get(check.ordinal());
-    }
-
-    private static Refusal refusal(org.assertj.core.api.ThrowableAssert.ThrowingCallable deed) {
-        Refusal refused = catchThrowableOfType(Refusal.class, deed);
-        assertThat(refused).isNotNull();
-        return refused;
     }
 }

@@ -8,36 +8,20 @@ import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
+import org.trammel.shop.BrowserTest;
 import org.trammel.shop.Chromium;
-import org.trammel.shop.ShopTestBeans;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.TestEngine;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.FirstStart;
 
 /** A frame whose drawing meets a limit by too little, at the gate in a real browser: red, cured, and typed against. */
-@Tag("browser")
-@SpringBootTest(
-        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = "trammel.test.database=gate_screens")
-@ActiveProfiles("test")
-@Import(ShopTestBeans.class)
-@ContextConfiguration(initializers = TestEngine.Initializer.class)
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@BrowserTest("trammel.test.database=gate_screens")
 class GateScreensBrowserTest {
 
     private static final String PASSWORD = "quiet lathe under rain";
-    private static final String NOTHING_RED = "DOWN_TUBE_AT_HEAD 30 TOP_TUBE_OUTSIDE 31.8 DOWN_TUBE_OUTSIDE 38";
 
     /** What stands out on the right, to be named where a page does not fit. */
     private static final String WIDE = "[...document.querySelectorAll('main *')].filter(one =>"
@@ -48,6 +32,9 @@ class GateScreensBrowserTest {
     private int port;
 
     @Autowired
+    private DrawnFrame.DesignDesk desk;
+
+    @Autowired
     private FirstStart firstStart;
 
     @Autowired
@@ -55,9 +42,6 @@ class GateScreensBrowserTest {
 
     @Autowired
     private TestCrew crew;
-
-    @Autowired
-    private Credentials credentials;
 
     @Autowired
     private Designs designs;
@@ -78,7 +62,7 @@ class GateScreensBrowserTest {
                 firstStart.newCode(),
                 "127.0.0.9",
                 new FirstStart.Entry("OB", "Odd Builder", PASSWORD, "402817"));
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, crew, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
         page = Chromium.desk(base(), "OB", PASSWORD);
     }
 
@@ -90,7 +74,7 @@ class GateScreensBrowserTest {
     @Test
     void aRedCheckIsDecidedOrCuredAndAFigureTellsItsLimitItsMarginAndItsSource() {
         long id = frame.begin("X-142");
-        office.change(crew.act(frame.owner), id, null, frame.draft(TrailFrame.inputs(NOTHING_RED + " CHAINSTAY 428")));
+        office.change(crew.act(frame.owner), id, null, frame.draft(TrailFrame.nothingRed("CHAINSTAY 428")));
         page.navigate(base() + "/designs/" + id);
         assertThat(row(GateCheck.TYRE_CLEARANCE)).contains("5,7", "limit 6,0", "not met by 0,3", "common practice");
         opens(GateCheck.TYRE_CLEARANCE);
@@ -125,7 +109,7 @@ class GateScreensBrowserTest {
         Chromium.look(page, "nominal-against");
         page.navigate(base() + "/designs/" + id);
         assertThat(row(GateCheck.NOMINALS)).contains("66,5°", "wanted 65,5° by the drawing", "not met");
-        office.change(crew.act(frame.owner), id, null, frame.draft(TrailFrame.inputs(NOTHING_RED + " CHAINSTAY 433")));
+        office.change(crew.act(frame.owner), id, null, frame.draft(TrailFrame.nothingRed("CHAINSTAY 433")));
         page.navigate(base() + "/designs/" + id);
         assertThat(row(GateCheck.TYRE_CLEARANCE)).contains("given on other inputs");
         Chromium.look(page, "gate-other-inputs");

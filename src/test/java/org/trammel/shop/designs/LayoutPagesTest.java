@@ -18,7 +18,6 @@ import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -46,6 +45,9 @@ class LayoutPagesTest {
             Map.entry("REAR_WHEEL_RADIUS", "370"));
 
     @Autowired
+    private DrawnFrame.DesignDesk desk;
+
+    @Autowired
     private MockMvc mvc;
 
     @Autowired
@@ -58,23 +60,17 @@ class LayoutPagesTest {
     private Crew crew;
 
     @Autowired
-    private Credentials credentials;
-
-    @Autowired
     private Designs designs;
 
     @Autowired
     private DrawingOffice office;
-
-    @Autowired
-    private DesignGate gate;
 
     private DrawnFrame frame;
     private Map<String, String> given;
 
     @BeforeEach
     void openTheOffice() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
         given = new HashMap<>(TRAIL);
     }
 

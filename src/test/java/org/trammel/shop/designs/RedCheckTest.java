@@ -1,7 +1,6 @@
 package org.trammel.shop.designs;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
@@ -22,7 +21,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -38,8 +36,8 @@ import org.trammel.shop.settings.Settings;
 @ShopTest
 class RedCheckTest {
 
-    /** As it is, its down tube ends too near the head tube's lower end, and equal tubes make a feather edge. */
-    private static final String NOTHING_RED = "DOWN_TUBE_AT_HEAD 30 TOP_TUBE_OUTSIDE 31.8 DOWN_TUBE_OUTSIDE 38";
+    @Autowired
+    private DrawnFrame.DesignDesk desk;
 
     @Autowired
     private JdbcClient jdbc;
@@ -49,9 +47,6 @@ class RedCheckTest {
 
     @Autowired
     private Crew crew;
-
-    @Autowired
-    private Credentials credentials;
 
     @Autowired
     private Designs designs;
@@ -78,7 +73,7 @@ class RedCheckTest {
 
     @BeforeEach
     void draw() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
     }
 
     /**
@@ -100,10 +95,11 @@ class RedCheckTest {
             OVERALL_LENGTH, CHAINSTAY 1000,        "longest line 1578,3 mm, limit 1500,0 mm or less, margin −78,3 mm", CHAINSTAY 432
             """)
     void redIsRefusedThenDecidedThenCuredByAnotherInput(GateCheck check, String red, String why, String cured) {
-        long id = drawn(NOTHING_RED + " " + red);
+        long id = frame.trail(red);
         assertThat(gate.notMet(id)).containsExactly(check);
         for (GateAnswer other : List.of(GateAnswer.MEETS, GateAnswer.NOT_CONCERNED)) {
-            Refusal refused = refusal(() -> gate.answer(hands.act(frame.qa), id, check, other, "it is fine"));
+            Refusal refused =
+                    DrawnFrame.refusal(() -> gate.answer(hands.act(frame.qa), id, check, other, "it is fine"));
             assertThat(refused.kind()).isEqualTo(Refusal.Kind.INPUT);
             assertThat(refused.field()).isEqualTo("check." + check.name());
             assertThat(refused.what()).contains(check.label(), "was not answered");
@@ -113,7 +109,7 @@ class RedCheckTest {
         gate.answer(hands.act(frame.qa), id, check, GateAnswer.DECIDED, "for this frame, since the rider asked for it");
         assertThat(line(id, check).counts()).isTrue();
 
-        change(id, NOTHING_RED + " " + cured);
+        frame.retype(id, cured);
         assertThat(line(id, check).counts()).as("decided on other inputs").isFalse();
         gate.answer(hands.act(frame.qa), id, check, GateAnswer.MEETS, null);
         assertThat(line(id, check).counts()).isTrue();
@@ -122,12 +118,12 @@ class RedCheckTest {
 
     @Test
     void inputsThatContradictEachOtherAreRedAndInputsThatAreMissingAreNamed() {
-        long id = drawn("CHAINSTAY 300 SHELL_DROP 150 REAR_WHEEL_RADIUS 500 FRONT_WHEEL_RADIUS 300");
-        Refusal refused =
-                refusal(() -> gate.answer(hands.act(frame.qa), id, GateCheck.TYRE_CLEARANCE, GateAnswer.MEETS, null));
+        long id = frame.trail("CHAINSTAY 300 SHELL_DROP 150 REAR_WHEEL_RADIUS 500 FRONT_WHEEL_RADIUS 300");
+        Refusal refused = DrawnFrame.refusal(
+                () -> gate.answer(hands.act(frame.qa), id, GateCheck.TYRE_CLEARANCE, GateAnswer.MEETS, null));
         assertThat(refused.why()).contains("The chainstay of 300 mm does not reach the rear axle");
 
-        change(id, "SEAT_TUBE_OUTSIDE -");
+        frame.retype(id, "SEAT_TUBE_OUTSIDE -");
         assertThat(line(id, GateCheck.TYRE_CLEARANCE).lacking()).containsExactly("Seat tube outside is not given.");
         gate.answer(hands.act(frame.qa), id, GateCheck.TYRE_CLEARANCE, GateAnswer.MEETS, "measured on the mock-up");
         assertThat(line(id, GateCheck.TYRE_CLEARANCE).counts()).isTrue();
@@ -135,12 +131,12 @@ class RedCheckTest {
 
     @Test
     void anAnswerGivenBeforeTheInputsChangedDoesNotCountAtTheSignature() {
-        long id = drawn(NOTHING_RED);
+        long id = frame.trail("");
         frame.answerAll(id);
-        change(id, NOTHING_RED + " CHAINSTAY 431");
+        frame.retype(id, "CHAINSTAY 431");
         approve(id);
         frame.givePin(frame.owner);
-        Refusal refused = refusal(() -> sign(id, frame.owner, Role.OWNER));
+        Refusal refused = DrawnFrame.refusal(() -> sign(id, frame.owner, Role.OWNER));
         assertThat(refused.why()).contains("Answered on other inputs than those of now: ", "Closure", "Mitres");
         assertThat(refused.why()).doesNotContain("Deposit");
         frame.answerAll(id);
@@ -153,7 +149,7 @@ class RedCheckTest {
             value = GateCheck.class,
             names = {"CLOSURE", "TYRE_CLEARANCE", "TOE_CLEARANCE", "HEAD_NODES", "MITRES"})
     void aFrameWithARedUndecidedCheckIsNeverReleased(GateCheck check) {
-        long id = checked(NOTHING_RED + " STACK_ASKED 643");
+        long id = checked("STACK_ASKED 643");
         String[] turned = switch (check) {
             case CLOSURE -> new String[] {"STACK_ASKED", "640"};
             case TYRE_CLEARANCE -> new String[] {"CHAINSTAY", "420"};
@@ -165,7 +161,8 @@ class RedCheckTest {
                 .params(new BigDecimal(turned[1]), id, turned[0])
                 .update();
         assertThat(gate.notMet(id)).contains(check);
-        Refusal refused = refusal(() -> designs.release(hands.act(frame.owner), id, routes.revision(frame.route)));
+        Refusal refused =
+                DrawnFrame.refusal(() -> designs.release(hands.act(frame.owner), id, routes.revision(frame.route)));
         assertThat(refused.what()).contains("was not released");
         assertThat(refused.why()).startsWith("Not met and not decided: ").contains(check.label(), "limit");
         assertThat(designs.revision(id).state()).isEqualTo(DesignState.CHECKED);
@@ -187,11 +184,12 @@ class RedCheckTest {
 
     @Test
     void aLimitTheShopChangesIsAnotherInputAndShutsAGateThatWasSigned() {
-        long id = checked(NOTHING_RED);
+        long id = checked("");
         Setting before = settings.inForce("gate.tyre");
         limit("12", "own trial, muddy season");
         try {
-            assertThat(refusal(() -> designs.release(hands.act(frame.owner), id, routes.revision(frame.route)))
+            assertThat(DrawnFrame.refusal(
+                                    () -> designs.release(hands.act(frame.owner), id, routes.revision(frame.route)))
                             .why())
                     .contains("Rear tyre to seat tube (tyre to tube 9,6 mm, limit 12,0 mm or more, margin −2,4 mm)");
             RevisionStory.CheckLine line = line(id, GateCheck.TYRE_CLEARANCE);
@@ -212,18 +210,18 @@ class RedCheckTest {
 
     @Test
     void anAnswerThatWasPutThereByNobodyDoesNotOpenTheGateEither() {
-        long id = checked(NOTHING_RED);
+        long id = checked("");
         jdbc.sql("update design_check set given_on = '' where revision_id = ?")
                 .param(id)
                 .update();
-        assertThat(refusal(() -> designs.release(hands.act(frame.owner), id, routes.revision(frame.route)))
+        assertThat(DrawnFrame.refusal(() -> designs.release(hands.act(frame.owner), id, routes.revision(frame.route)))
                         .why())
                 .startsWith("Answered on other inputs");
     }
 
     @Test
     void pageAndApiRefuseAlikeAndTheSheetShowsValueLimitAndMargin() throws Exception {
-        long id = drawn(NOTHING_RED + " CHAINSTAY 428");
+        long id = frame.trail("CHAINSTAY 428");
         var owner = Signed.on(crew.byId(frame.owner));
         mvc.perform(post("/api/v1/designs/{id}/gate", id)
                         .header("Act-Id", UUID.randomUUID())
@@ -254,7 +252,7 @@ class RedCheckTest {
     }
 
     private long checked(String inputs) {
-        long id = drawn(inputs);
+        long id = frame.trail(inputs);
         approve(id);
         frame.checked(id);
         return id;
@@ -266,40 +264,11 @@ class RedCheckTest {
         frame.approved(frame.sent(id));
     }
 
-    private long drawn(String changed) {
-        long id = frame.begin();
-        change(id, changed);
-        return id;
-    }
-
-    private void change(long id, String changed) {
-        DesignDraft plain = frame.draft(TrailFrame.inputs(changed));
-        office.change(
-                hands.act(frame.owner),
-                id,
-                null,
-                new DesignDraft(
-                        plain.description(),
-                        plain.metal(),
-                        plain.kind(),
-                        plain.routeRevisionId(),
-                        plain.testFamily(),
-                        plain.components(),
-                        plain.geometry(),
-                        true));
-    }
-
     private RevisionStory.CheckLine line(long id, GateCheck check) {
         return reading.story(id, true).checks().get(check.ordinal());
     }
 
     private void sign(long id, long person, Role capacity) {
         gate.sign(hands.act(frame.owner), id, person, capacity, DrawnFrame.PIN);
-    }
-
-    private static Refusal refusal(org.assertj.core.api.ThrowableAssert.ThrowingCallable deed) {
-        Refusal refused = catchThrowableOfType(Refusal.class, deed);
-        assertThat(refused).isNotNull();
-        return refused;
     }
 }

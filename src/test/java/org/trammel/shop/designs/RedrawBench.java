@@ -18,7 +18,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Signed;
@@ -39,6 +38,9 @@ class RedrawBench {
     private static final ThreadMXBean WORK = ManagementFactory.getThreadMXBean();
 
     @Autowired
+    private DrawnFrame.DesignDesk desk;
+
+    @Autowired
     private MockMvc mvc;
 
     @Autowired
@@ -54,20 +56,14 @@ class RedrawBench {
     private JdbcClient jdbc;
 
     @Autowired
-    private Credentials credentials;
-
-    @Autowired
     private Designs designs;
-
-    @Autowired
-    private DesignGate gate;
 
     private DrawnFrame frame;
     private long id;
 
     @BeforeEach
     void aDraft() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
+        frame = new DrawnFrame(desk);
         id = frame.begin();
     }
 

@@ -80,6 +80,11 @@ final class TrailFrame {
         return inputs;
     }
 
+    /** With some inputs changed, and beside them those by which the gate finds nothing red of it. */
+    static Map<GeometryInput, BigDecimal> nothingRed(String changed) {
+        return inputs("DOWN_TUBE_AT_HEAD 30 TOP_TUBE_OUTSIDE 31.8 DOWN_TUBE_OUTSIDE 38 " + changed);
+    }
+
     /** The same with some inputs changed: pairs of name and number, parted by blanks; a number of "-" takes one away. */
     static Map<GeometryInput, BigDecimal> inputs(String changed) {
         Map<GeometryInput, BigDecimal> inputs = inputs();

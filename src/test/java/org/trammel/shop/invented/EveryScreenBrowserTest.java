@@ -13,21 +13,15 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
+import org.trammel.shop.BrowserTest;
 import org.trammel.shop.Chromium;
-import org.trammel.shop.ShopTestBeans;
-import org.trammel.shop.TestEngine;
 import org.trammel.shop.invented.Screen.Moment;
 import org.trammel.shop.people.FirstStart;
 
@@ -36,14 +30,8 @@ import org.trammel.shop.people.FirstStart;
  * with the one odd frame in work, looked through by axe in both themes, measured at the widths it is used at and kept as
  * a picture.
  */
-@Tag("browser")
-@SpringBootTest(
-        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = {"trammel.test.database=every_screen", "spring.test.mockmvc.print=none"})
+@BrowserTest({"trammel.test.database=every_screen", "spring.test.mockmvc.print=none"})
 @AutoConfigureMockMvc
-@ActiveProfiles("test")
-@Import(ShopTestBeans.class)
-@ContextConfiguration(initializers = TestEngine.Initializer.class)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class EveryScreenBrowserTest {
 

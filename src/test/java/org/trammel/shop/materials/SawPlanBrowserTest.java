@@ -5,31 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Media;
 import java.util.UUID;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
-import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
+import org.trammel.shop.BrowserTest;
 import org.trammel.shop.Chromium;
-import org.trammel.shop.ShopTestBeans;
-import org.trammel.shop.TestEngine;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.people.FirstStart;
 import org.trammel.shop.people.Role;
 
 /** The saw plan in a real browser: an empty rack, bars laid on it by hand, the plan on desk, tablet, phone and paper. */
-@Tag("browser")
-@SpringBootTest(
-        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = "trammel.test.database=saw_screens")
-@ActiveProfiles("test")
-@Import(ShopTestBeans.class)
-@ContextConfiguration(initializers = TestEngine.Initializer.class)
+@BrowserTest("trammel.test.database=saw_screens")
 class SawPlanBrowserTest {
 
     private static final String PASSWORD = "quiet lathe under rain";

@@ -14,16 +14,16 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.designs.DesignGate;
 import org.trammel.shop.designs.Designs;
-import org.trammel.shop.designs.DrawingOffice;
 import org.trammel.shop.designs.DrawnFrame;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 
 @ShopTest
 class ErasureTest {
+
+    @Autowired
+    private DrawnFrame.DesignDesk desk;
 
     @Autowired
     private JdbcClient jdbc;
@@ -32,16 +32,7 @@ class ErasureTest {
     private TestCrew crew;
 
     @Autowired
-    private Credentials credentials;
-
-    @Autowired
     private Designs designs;
-
-    @Autowired
-    private DrawingOffice office;
-
-    @Autowired
-    private DesignGate gate;
 
     @Autowired
     private OrderEntry entry;
@@ -140,7 +131,7 @@ class ErasureTest {
     }
 
     private OrderSheet shipped() {
-        DrawnFrame frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, crew, credentials, designs, office, gate));
+        DrawnFrame frame = new DrawnFrame(desk);
         OrderSheet order = entry.enter(act(), TakenOrder.hardtail());
         long a = book.beginDesign(act(), order.id()).revisionId();
         frame.approved(frame.sent(frame.drawn(a)));

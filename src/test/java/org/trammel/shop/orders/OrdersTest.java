@@ -14,12 +14,10 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
-import org.trammel.shop.designs.DesignGate;
 import org.trammel.shop.designs.Designs;
 import org.trammel.shop.designs.DrawingOffice;
 import org.trammel.shop.designs.DrawnFrame;
 import org.trammel.shop.designs.OrderTells;
-import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
@@ -29,22 +27,19 @@ import org.trammel.shop.routes.RouteBook;
 class OrdersTest {
 
     @Autowired
+    private DrawnFrame.DesignDesk desk;
+
+    @Autowired
     private JdbcClient jdbc;
 
     @Autowired
     private TestCrew crew;
 
     @Autowired
-    private Credentials credentials;
-
-    @Autowired
     private Designs designs;
 
     @Autowired
     private DrawingOffice office;
-
-    @Autowired
-    private DesignGate gate;
 
     @Autowired
     private RouteBook routes;
@@ -293,7 +288,7 @@ class OrdersTest {
     }
 
     private DrawnFrame frame() {
-        return new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, crew, credentials, designs, office, gate));
+        return new DrawnFrame(desk);
     }
 
     private Act act() {

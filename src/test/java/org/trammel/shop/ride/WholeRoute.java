@@ -8,25 +8,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.annotation.Import;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
-import org.trammel.shop.ShopTestBeans;
 import org.trammel.shop.TestClock;
-import org.trammel.shop.TestEngine;
 import org.trammel.shop.designs.Designs;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.inspection.Readings;
@@ -40,16 +28,11 @@ import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
 
-/** Frames from the customer's order to the road, by hand in a real browser, where every gate refuses a bad thing first. */
-@Tag("browser")
-@SpringBootTest(
-        webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-        properties = "trammel.test.database=whole_route")
-@ActiveProfiles("test")
-@Import(ShopTestBeans.class)
-@ContextConfiguration(initializers = TestEngine.Initializer.class)
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class WholeRouteBrowserTest {
+/**
+ * A frame from the customer's order to the road, by hand in a real browser, where every gate refuses a bad thing first.
+ * Each kind of frame has a shop and a class of its own, so that two rides need the time of the longer one.
+ */
+abstract class WholeRoute {
 
     @LocalServerPort
     private int port;
@@ -64,10 +47,10 @@ class WholeRouteBrowserTest {
     private Designs designs;
 
     @Autowired
-    private RouteBook book;
+    RouteBook book;
 
     @Autowired
-    private Travellers travellers;
+    Travellers travellers;
 
     @Autowired
     private Evidence evidence;
@@ -91,7 +74,6 @@ class WholeRouteBrowserTest {
     private Desk owner;
     private Desk qa;
     private Aftercare aftercare;
-    private Instant latest = TestClock.START;
 
     /** The verification compares with a file beside the database: an empty shop has none from an earlier run. */
     @DynamicPropertySource
@@ -100,51 +82,18 @@ class WholeRouteBrowserTest {
         registry.add("trammel.home", home::toString);
     }
 
-    @BeforeAll
+    @BeforeEach
     void openTheShop() {
         shop.setUp();
         sheets = new Sheets(port);
     }
 
-    @BeforeEach
-    void goesOnWhereTheLastFrameLeftOff() {
-        clock.setTo(latest);
-    }
-
     @AfterEach
     void closesTheShop() {
         sheets.close();
-        latest = clock.instant().plus(Duration.ofHours(1));
     }
 
-    @Test
-    void aHardtailOf6061GoesFromItsOrderToTheRoad() {
-        RouteSheet route = book.released("HT-6061");
-        long frame = released("Hardtail 29 trail", "HARDTAIL", route);
-        Ride ride = ride();
-        ride.ride(frame);
-        ride.ships(frame, "AV26999X");
-        requireEveryGateTried(ride, route);
-        requireWholeRecord(frame);
-    }
-
-    @Test
-    void aFullSuspensionFrameGoesFromItsOrderToTheRoadWithBothItsParts() {
-        RouteSheet route = book.released("FS-6061");
-        long frame = released("Full suspension 29", "FULL_SUSPENSION", route);
-        String serial = travellers.head(frame).serial();
-        Ride ride = ride();
-        ride.joinsTooEarly(frame);
-        ride.ride(travellers.inForce(serial, "FT").travellerId());
-        ride.joinsTooEarly(frame);
-        ride.ride(travellers.inForce(serial, "SA").travellerId());
-        ride.ride(frame);
-        ride.ships(frame, "AV26999X");
-        requireEveryGateTried(ride, route);
-        requireWholeRecord(frame);
-    }
-
-    private long released(String description, String kind, RouteSheet route) {
+    long released(String description, String kind, RouteSheet route) {
         owner = new Desk(sheets, shop.owner);
         qa = new Desk(sheets, shop.qa);
         aftercare = new Aftercare(qa, owner, travellers);
@@ -152,7 +101,7 @@ class WholeRouteBrowserTest {
         return travellers.inForce(serial, "").travellerId();
     }
 
-    private Ride ride() {
+    Ride ride() {
         return new Ride(
                 sheets,
                 shop,
@@ -165,7 +114,7 @@ class WholeRouteBrowserTest {
                 new Elsewhere(bench, readings, clock));
     }
 
-    private static void requireEveryGateTried(Ride ride, RouteSheet route) {
+    static void requireEveryGateTried(Ride ride, RouteSheet route) {
         Gates gates = Gates.of(route);
         assertThat(ride.refusedReadings).isEqualTo(gates.readings());
         assertThat(ride.refusedSignatures).isEqualTo(gates.points());
@@ -174,7 +123,7 @@ class WholeRouteBrowserTest {
     }
 
     /** The order is shipped, every refused try stands in the frame's story, the papers print and the log fits. */
-    private void requireWholeRecord(long frame) {
+    void requireWholeRecord(long frame) {
         FrameSheet.Head head = travellers.head(frame);
         assertThat(orders.byId(head.orderId()).state()).isEqualTo(OrderState.SHIPPED);
         owner.open("/frames/" + head.serial());
