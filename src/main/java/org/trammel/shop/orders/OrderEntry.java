@@ -82,6 +82,7 @@ public class OrderEntry {
         OrderCheck.refuseRepairOfNothing(deed, details, typed.returnedSerial() != null);
         if (typed.percentile() != null) {
             OrderTerms.requireKeepable(deed, typed.percentile());
+            terms.requireDayFor(deed, typed.percentile(), typed.promised());
         }
         Customer customer = customer(act, deed, typed);
         ShopOrder order = orders.save(new ShopOrder(

@@ -78,6 +78,18 @@ class OrderTerms {
         }
     }
 
+    /** Refuses a share of its own for a promise that was not made; the shop's own share stands on every form. */
+    void requireDayFor(String deed, BigDecimal percentile, @Nullable LocalDate promised) {
+        if (promised == null && percentile.compareTo(settings.number("promise.percentile")) != 0) {
+            throw Refusal.input(
+                    "promised",
+                    deed,
+                    "It says to be kept in " + Plain.number(percentile).toPlainString()
+                            + " of 100, and promises no day.",
+                    "Enter the day that is promised, or leave the share as it was.");
+        }
+    }
+
     /** @param deed what did not happen if it is refused */
     void price(Act act, String deed, ShopOrder order, BigDecimal amount, String reason, boolean confirmed) {
         int decimals = Math.max(0, settings.currency().getDefaultFractionDigits());
