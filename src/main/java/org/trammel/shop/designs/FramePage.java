@@ -75,7 +75,7 @@ class FramePage {
         ComputedFrame frame = computed(sheet);
         List<String> gaps = Stream.of(frame.geometry(), frame.axes(), frame.side(), frame.cuts())
                 .flatMap(answer -> answer instanceof Answer.NotDeterminable<?> none
-                        ? none.gaps().stream().map(Answer.Gap::words).map(this::written)
+                        ? none.gaps().stream().map(Answer.Gap::words).map(formats::sentence)
                         : Stream.empty())
                 .distinct()
                 .toList();
@@ -99,7 +99,7 @@ class FramePage {
                                         gaps.stream(),
                                         list.value().notCut().stream()
                                                 .map(Answer.Gap::words)
-                                                .map(this::written))
+                                                .map(formats::sentence))
                                 .toList()
                         : gaps);
     }
@@ -107,12 +107,6 @@ class FramePage {
     /** What follows from the inputs by the settings of now. */
     ComputedFrame computed(DesignSheet sheet) {
         return ComputedFrame.of(sheet.geometry(), saws.rules());
-    }
-
-    /** A sentence of a computation, with the decimal sign of the shop. */
-    String written(String words) {
-        String sign = formats.number(0.5, 1).substring(1, 2);
-        return words.replaceAll("(?<=\\d)\\.(?=\\d)", sign);
     }
 
     private static List<Figure> figures(FrameGeometry frame) {
@@ -138,7 +132,7 @@ class FramePage {
         End two = end(piece.endTwo());
         CutPiece.Forming forming = piece.forming();
         List<String> cautions = new ArrayList<>();
-        piece.cautions().stream().map(Caution::words).map(this::written).forEach(cautions::add);
+        piece.cautions().stream().map(Caution::words).map(formats::sentence).forEach(cautions::add);
         return new Tube(
                 piece.tube().word(),
                 piece.tube().count(),

@@ -178,7 +178,7 @@ class Templates {
         }
         throw Refusal.state(
                 UNDONE,
-                frames.written(((Answer.NotDeterminable<CutList>) cuts)
+                formats.sentence(((Answer.NotDeterminable<CutList>) cuts)
                         .gaps().stream()
                                 .map(Answer.Gap::words)
                                 .distinct()
@@ -192,7 +192,7 @@ class Templates {
                 .filter(gap ->
                         tube == null || gap.words().toLowerCase(Locale.ROOT).contains(tube.word()))
                 .map(Answer.Gap::words)
-                .map(frames::written)
+                .map(formats::sentence)
                 .toList();
         if (!notCut.isEmpty()) {
             return String.join(" ", notCut);
