@@ -18,6 +18,8 @@ public record Caution(Kind kind, String words) {
         BORE_TEMPLATE,
         /** No hole saw of the mate's size is at hand. */
         NO_HOLE_SAW,
+        /** An end is formed over less than its cut is deep. */
+        SHORT_ZONE,
         /** Less of a butt than wanted is left at the weld. */
         SHORT_BUTT,
         /** The tube stands beside its mate and is joined through a part between. */

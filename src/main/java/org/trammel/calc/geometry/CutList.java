@@ -32,15 +32,15 @@ public record CutList(List<CutPiece> pieces, List<Answer.Gap> notCut) {
             stays.seatstay().check(objections, FrameTube.SEATSTAY);
             stays.plate().check(objections);
         }
-        FormedEnd formed = tubes.downTubeAtShell();
-        if (formed != null) {
+        tubes.formed().forEach((place, end) -> {
+            TubeStock stock = tubes.stock(place.tube());
             objections.unless(
-                    Math.abs(formed.round_mm() - tubes.downTube().outside_mm()) < 1e-6,
-                    "downTubeAtShell",
-                    () -> "The formed end is that of a tube of " + Objections.shown(formed.round_mm())
-                            + ", and the down tube has "
-                            + Objections.shown(tubes.downTube().outside_mm()) + ".");
-        }
+                    stock == null || Math.abs(end.round_mm() - stock.outside_mm()) < 1e-6,
+                    place.input(),
+                    () -> "The formed end is that of a tube of " + Objections.shown(end.round_mm()) + ", and the "
+                            + place.tube().word() + " has "
+                            + Objections.shown(stock == null ? 0 : stock.outside_mm()) + ".");
+        });
         return objections.orElse(() -> Answer.of(cut(new TubeCuts(axes, tubes, rules), stays)));
     }
 

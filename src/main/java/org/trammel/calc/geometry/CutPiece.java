@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param endTwo its second end
  * @param phase_rad of the second cut against the first, between their φ = 0, clockwise looking from end one along the tube
  * @param blank_mm length to saw, before any end is formed
- * @param forming what comes after forming an end, if one is formed
+ * @param forming what comes after forming an end or both, if one is formed
  * @param butts how a butted tube is shortened; none for a plain one
  * @param cautions what to look at first
  */
@@ -38,11 +38,12 @@ public record CutPiece(
     }
 
     /**
-     * The second end is formed. The formed end sits deeper on its mate than the round one would, so the blank is cut for
-     * the round tube and trimmed at that end when it is formed.
+     * Ends are formed. A formed end sits deeper on its mate than the round one would, so the blank is cut for the round
+     * tube and trimmed at that end when it is formed.
      *
-     * @param end the oval
+     * @param one the oval of the first end; null where it stays round
+     * @param two the oval of the second end; null where it stays round
      * @param trimmed_mm length after forming
      */
-    public record Forming(FormedEnd end, double trimmed_mm) {}
+    public record Forming(@Nullable FormedEnd one, @Nullable FormedEnd two, double trimmed_mm) {}
 }

@@ -20,9 +20,25 @@ final class PieceCut {
     private EndCut two = new EndCut.Square();
     private double phase_rad;
     private @Nullable EndFrame frameOne;
-    private @Nullable FormedEnd formed;
-    /** Where the blank's second end is counted from: the round tube's shortest setback, even if it is formed later. */
-    private @Nullable Double leastTwoOfBlank_mm;
+    private @Nullable Formed formedOne;
+    private @Nullable Formed formedTwo;
+
+    /**
+     * An end that is formed once it was sawn.
+     *
+     * @param leastOfBlank_mm where the blank ends: the round tube's shortest setback, or at the node where no round one
+     *     fits its mate
+     */
+    private record Formed(FormedEnd end, double leastOfBlank_mm) {
+
+        static Formed from(FormedEnd end, Joint round) {
+            return new Formed(
+                    end,
+                    MitreCurve.of(round, MitreCurve.USUAL_STATIONS) instanceof Answer.Determined<MitreCurve> there
+                            ? there.value().least_mm()
+                            : 0.0);
+        }
+    }
 
     PieceCut(FrameTube tube, TubeStock stock, double axisLength_mm, SawRules rules) {
         this.tube = tube;
@@ -31,19 +47,19 @@ final class PieceCut {
         this.rules = rules;
     }
 
-    PieceCut mitreOne(String mate, double mate_mm, EndFrame frame, SpacePoint arm) {
+    PieceCut mitreOne(String mate, double mate_mm, EndFrame frame, SpacePoint arm, Section section) {
         frameOne = frame;
-        Section section = sectionOne();
         mitre(mate, Joint.meeting(section, mate_mm, frame.along().angleTo_rad(arm)))
                 .ifPresent(mitre -> one = mitred(mate, mitre, frame, frame));
         return this;
     }
 
     /** On a mate whose axis the tube may miss; where it misses too much of it, it is joined through a part between. */
-    PieceCut mitreBeside(String mate, double mate_mm, EndFrame frame, SpacePoint arm, SpacePoint foot) {
+    PieceCut mitreBeside(
+            String mate, double mate_mm, EndFrame frame, SpacePoint arm, SpacePoint foot, Section section) {
         double offset = foot.dot(frame.across());
-        Joint joint = new Joint(sectionOne(), mate_mm, frame.along().angleTo_rad(arm), offset);
-        double room = (mate_mm - stock.outside_mm()) / 2;
+        Joint joint = new Joint(section, mate_mm, frame.along().angleTo_rad(arm), offset);
+        double room = (mate_mm - section.acrossPlane_mm()) / 2;
         if (Math.abs(offset) <= room || room < 0) {
             mitre(mate, joint).ifPresent(mitre -> one = mitred(mate, mitre, frame, frame));
             return this;
@@ -54,7 +70,7 @@ final class PieceCut {
                         + " and could be cut on it up to " + Objections.shown(room)
                         + ": it is joined through a part between. Blank and cut are those of a tube in line with the "
                         + mate + "."));
-        return mitreOne(mate, mate_mm, frame, arm);
+        return mitreOne(mate, mate_mm, frame, arm, section);
     }
 
     PieceCut mitreTwo(String mate, double mate_mm, EndFrame frame, SpacePoint arm, Section section) {
@@ -77,14 +93,38 @@ final class PieceCut {
         return this;
     }
 
-    /** The second end is formed; until then it is round, and where a round one does not fit its mate the blank stays long. */
-    PieceCut formed(FormedEnd end, Joint round) {
-        formed = end;
-        leastTwoOfBlank_mm =
-                MitreCurve.of(round, MitreCurve.USUAL_STATIONS) instanceof Answer.Determined<MitreCurve> there
-                        ? there.value().least_mm()
-                        : 0.0;
+    /** The first end was mitred as an oval that the round tube is formed to. */
+    PieceCut formedOne(@Nullable FormedEnd end) {
+        formedOne = end == null ? null : formed(end, one, stock.profile().wallAtOne_mm());
         return this;
+    }
+
+    /** The second end was. */
+    PieceCut formedTwo(@Nullable FormedEnd end) {
+        formedTwo = end == null ? null : formed(end, two, stock.profile().wallAtTwo_mm());
+        return this;
+    }
+
+    private @Nullable Formed formed(FormedEnd end, EndCut cut, double wall_mm) {
+        if (!(cut instanceof EndCut.Mitred mitred)) {
+            return null;
+        }
+        if (end.zone_mm() < cut.most_mm() - cut.least_mm()) {
+            cautions.add(new Caution(
+                    Caution.Kind.SHORT_ZONE,
+                    "At the " + mitred.mate() + " the " + tube.word() + " is formed over "
+                            + Objections.shown(end.zone_mm()) + ", and the cut is "
+                            + Written.mm(cut.most_mm() - cut.least_mm())
+                            + " deep: form it longer, for the cut is that of the oval."));
+        }
+        Joint oval = mitred.mitre().curve().joint();
+        return Formed.from(
+                end,
+                new Joint(
+                        Section.round(stock.outside_mm(), wall_mm),
+                        oval.mateOutside_mm(),
+                        oval.includedAngle_rad(),
+                        oval.offset_mm()));
     }
 
     Answer<CutPiece> piece() {
@@ -92,16 +132,24 @@ final class PieceCut {
             return new Answer.NotDeterminable<>(gaps);
         }
         double trims = (one.isTrimmed() ? rules.trim_mm() : 0) + (two.isTrimmed() ? rules.trim_mm() : 0);
-        double leastTwo = leastTwoOfBlank_mm == null ? two.least_mm() : leastTwoOfBlank_mm;
-        double blank = axisLength_mm - one.least_mm() - leastTwo + trims;
+        double leastOne = formedOne == null ? one.least_mm() : formedOne.leastOfBlank_mm();
+        double leastTwo = formedTwo == null ? two.least_mm() : formedTwo.leastOfBlank_mm();
+        double blank = axisLength_mm - leastOne - leastTwo + trims;
         double trimmed = axisLength_mm - one.least_mm() - two.least_mm() + trims;
-        FormedEnd oval = formed;
+        FormedEnd ovalOne = formedOne == null ? null : formedOne.end();
+        FormedEnd ovalTwo = formedTwo == null ? null : formedTwo.end();
+        double zones = (ovalOne == null ? 0 : ovalOne.zone_mm()) + (ovalTwo == null ? 0 : ovalTwo.zone_mm());
         return new Objections()
                 .unless(
                         Math.min(blank, trimmed) > 0,
                         tube.input("blank"),
                         () -> "Nothing is left of the " + tube.word() + ": its mates take more than its "
                                 + Objections.shown(axisLength_mm) + ".")
+                .unless(
+                        zones <= trimmed || !(trimmed > 0),
+                        tube.input("zone"),
+                        () -> "The " + tube.word() + " is " + Written.mm(trimmed) + " long and would be formed over "
+                                + Objections.shown(zones) + ".")
                 .unless(
                         !(stock.profile() instanceof WallProfile.Butted butted) || butted.makersLength_mm() >= blank,
                         tube.input("makersLength"),
@@ -115,19 +163,19 @@ final class PieceCut {
                         two,
                         phase_rad,
                         blank,
-                        oval == null ? null : new CutPiece.Forming(oval, trimmed),
-                        butts(blank, leastTwo),
+                        ovalOne == null && ovalTwo == null ? null : new CutPiece.Forming(ovalOne, ovalTwo, trimmed),
+                        butts(blank, leastOne, leastTwo),
                         all())));
     }
 
-    private @Nullable ButtFit butts(double blank_mm, double leastTwo_mm) {
+    private @Nullable ButtFit butts(double blank_mm, double leastOne_mm, double leastTwo_mm) {
         if (!(stock.profile() instanceof WallProfile.Butted butted)) {
             return null;
         }
         ButtFit fit = ButtFit.of(
                 butted,
                 butted.makersLength_mm() - blank_mm,
-                one.isTrimmed() ? one.most_mm() - one.least_mm() + rules.trim_mm() : null,
+                one.isTrimmed() ? one.most_mm() - leastOne_mm + rules.trim_mm() : null,
                 two.isTrimmed() ? two.most_mm() - leastTwo_mm + rules.trim_mm() : null);
         if (one.isTrimmed()) {
             shortButt("first", fit.leftOne_mm());
@@ -175,10 +223,6 @@ final class PieceCut {
                 mitre,
                 frame.stationOf_rad(SpacePoint.DRIVE_SIDE, section),
                 frame.stationOf_rad(first.towards(), section));
-    }
-
-    private Section sectionOne() {
-        return Section.round(stock.outside_mm(), stock.profile().wallAtOne_mm());
     }
 
     private static double phase_rad(EndFrame first, EndFrame second) {

@@ -21,18 +21,38 @@ final class TubeCuts {
         SpacePoint rearward = flat(axes.downTubeAtHead()).unit().times(-1);
         SpacePoint up = flat(axes.geometry().down()).times(-1);
         TubeStock stock = tubes.downTube();
-        double wall = stock.profile().wallAtTwo_mm();
-        FormedEnd formed = tubes.downTubeAtShell();
-        Section round = Section.round(stock.outside_mm(), wall);
-        PieceCut cut = new PieceCut(FrameTube.DOWN_TUBE, stock, axes.downTube_mm(), rules)
-                .mitreOne("head tube", tubes.headTubeOutside_mm(), EndFrame.of(rearward, up), up);
-        EndFrame atShell = EndFrame.of(rearward.times(-1), SHELL_AXIS);
-        return formed == null
-                ? cut.mitreTwo("shell", tubes.shellOutside_mm(), atShell, SHELL_AXIS, round)
-                        .piece()
-                : cut.mitreTwo("shell", tubes.shellOutside_mm(), atShell, SHELL_AXIS, formed.onShell(wall))
-                        .formed(formed, Joint.meeting(round, tubes.shellOutside_mm(), Math.PI / 2))
-                        .piece();
+        FormedEnd atHead = tubes.formed().get(FormedPlace.DOWN_TUBE_AT_HEAD);
+        FormedEnd atShell = tubes.formed().get(FormedPlace.DOWN_TUBE_AT_SHELL);
+        return new PieceCut(FrameTube.DOWN_TUBE, stock, axes.downTube_mm(), rules)
+                .mitreOne(
+                        "head tube",
+                        tubes.headTubeOutside_mm(),
+                        EndFrame.of(rearward, up),
+                        up,
+                        one(stock, FormedPlace.DOWN_TUBE_AT_HEAD))
+                .mitreTwo(
+                        "shell",
+                        tubes.shellOutside_mm(),
+                        EndFrame.of(rearward.times(-1), SHELL_AXIS),
+                        SHELL_AXIS,
+                        two(stock, FormedPlace.DOWN_TUBE_AT_SHELL))
+                .formedOne(atHead)
+                .formedTwo(atShell)
+                .piece();
+    }
+
+    /** What is cut at the first end: the oval it is formed to, or the round tube. */
+    private Section one(TubeStock stock, FormedPlace place) {
+        return section(stock, place, stock.profile().wallAtOne_mm());
+    }
+
+    private Section two(TubeStock stock, FormedPlace place) {
+        return section(stock, place, stock.profile().wallAtTwo_mm());
+    }
+
+    private Section section(TubeStock stock, FormedPlace place, double wall_mm) {
+        FormedEnd end = tubes.formed().get(place);
+        return end == null ? Section.round(stock.outside_mm(), wall_mm) : place.section(end, wall_mm);
     }
 
     Answer<CutPiece> topTube() {
@@ -42,13 +62,20 @@ final class TubeCuts {
         SpacePoint seatDown = flat(axes.geometry().seatTubeUp()).times(-1);
         TubeStock stock = tubes.topTube();
         return new PieceCut(FrameTube.TOP_TUBE, stock, axes.topTube_mm(), rules)
-                .mitreOne("head tube", tubes.headTubeOutside_mm(), EndFrame.of(rearward, down), down)
+                .mitreOne(
+                        "head tube",
+                        tubes.headTubeOutside_mm(),
+                        EndFrame.of(rearward, down),
+                        down,
+                        one(stock, FormedPlace.TOP_TUBE_AT_HEAD))
                 .mitreTwo(
                         "seat tube",
                         tubes.seatTube().outside_mm(),
                         EndFrame.of(rearward.times(-1), seatDown),
                         seatDown,
-                        Section.round(stock.outside_mm(), stock.profile().wallAtTwo_mm()))
+                        two(stock, FormedPlace.TOP_TUBE_AT_SEAT))
+                .formedOne(tubes.formed().get(FormedPlace.TOP_TUBE_AT_HEAD))
+                .formedTwo(tubes.formed().get(FormedPlace.TOP_TUBE_AT_SEAT))
                 .piece();
     }
 
@@ -62,7 +89,9 @@ final class TubeCuts {
                         tubes.shellOutside_mm(),
                         EndFrame.of(up, SHELL_AXIS),
                         SHELL_AXIS,
-                        flat(geometry.seatTubeFoot()))
+                        flat(geometry.seatTubeFoot()),
+                        one(tubes.seatTube(), FormedPlace.SEAT_TUBE_AT_SHELL))
+                .formedOne(tubes.formed().get(FormedPlace.SEAT_TUBE_AT_SHELL))
                 .piece();
     }
 
@@ -73,7 +102,9 @@ final class TubeCuts {
         // the path begins on the shell's surface, the setback is counted from its axis
         double toAxis_mm = tubes.shellOutside_mm() / 2 / Math.sin(path.atFront().angleTo_rad(SHELL_AXIS));
         return new PieceCut(FrameTube.CHAINSTAY, stock, path.developed_mm() + toAxis_mm, rules)
-                .mitreOne("shell", tubes.shellOutside_mm(), front, SHELL_AXIS)
+                .mitreOne(
+                        "shell", tubes.shellOutside_mm(), front, SHELL_AXIS, one(stock, FormedPlace.CHAINSTAY_AT_SHELL))
+                .formedOne(tubes.formed().get(FormedPlace.CHAINSTAY_AT_SHELL))
                 .endTwo(new EndCut.Slotted(DropoutSlot.in(stock.outside_mm(), path.atRear(), stays.plate())))
                 .piece();
     }

@@ -1,5 +1,6 @@
 package org.trammel.calc.geometry;
 
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param downTube stock; its first end is at the head tube
  * @param topTube stock; its first end is at the head tube
  * @param seatTube stock; its first end is at the shell
- * @param downTubeAtShell the oval the down tube is formed to at the shell, if it is
+ * @param formed the ovals that ends are formed to; an end that is not named stays round
  * @param stays the rear triangle; none where a swing arm takes its place
  */
 public record TubeSet(
@@ -19,5 +20,22 @@ public record TubeSet(
         TubeStock downTube,
         TubeStock topTube,
         TubeStock seatTube,
-        @Nullable FormedEnd downTubeAtShell,
-        @Nullable StaySet stays) {}
+        Map<FormedPlace, FormedEnd> formed,
+        @Nullable StaySet stays) {
+
+    public TubeSet {
+        formed = Map.copyOf(formed);
+    }
+
+    /** Stock of a tube; null of a stay where a swing arm takes its place. */
+    @Nullable
+    TubeStock stock(FrameTube tube) {
+        return switch (tube) {
+            case DOWN_TUBE -> downTube;
+            case TOP_TUBE -> topTube;
+            case SEAT_TUBE -> seatTube;
+            case CHAINSTAY -> stays == null ? null : stays.chainstay();
+            case SEATSTAY -> stays == null ? null : stays.seatstay();
+        };
+    }
+}

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.trammel.calc.geometry.CutListTest.value;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +44,7 @@ class ButtFitTest {
         WallProfile butted = new WallProfile.Butted(
                 makersLength, new WallProfile.Butt(1.6, one), 1.0, new WallProfile.Butt(1.4, two));
         TubeSet tubes =
-                new TubeSet(54, 42, plain.downTube(), new TubeStock(34.9, butted), plain.seatTube(), null, null);
+                new TubeSet(54, 42, plain.downTube(), new TubeStock(34.9, butted), plain.seatTube(), Map.of(), null);
         return value(CutList.of(frame.axes(), tubes, SawRules.usual(List.of(34.9, 42.0, 54.0))));
     }
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +42,7 @@ class CutListTest {
                 TubeStock.plain(frame.number("down_tube_outside_mm"), frame.number("dt_wall_mm")),
                 TubeStock.plain(frame.number("top_tube_outside_mm"), frame.number("tt_wall_mm")),
                 TubeStock.plain(frame.number("seat_tube_outside_mm"), frame.number("st_wall_mm")),
-                formed,
+                formed == null ? Map.of() : Map.of(FormedPlace.DOWN_TUBE_AT_SHELL, formed),
                 frame.has("CS_len3d") ? stays(frame) : null);
     }
 
@@ -122,10 +124,90 @@ class CutListTest {
     void aTubeWiderThanTheShellIsCutOnceItsEndIsFormed() {
         DemoFrames.Row frame = frame("O-101");
         TubeSet tubes = tubes(frame, value(FormedEnd.of(44, 36, 60)));
-        TubeSet wide = new TubeSet(
-                54, 42, TubeStock.plain(44, 1.4), tubes.topTube(), tubes.seatTube(), tubes.downTubeAtShell(), null);
+        TubeSet wide =
+                new TubeSet(54, 42, TubeStock.plain(44, 1.4), tubes.topTube(), tubes.seatTube(), tubes.formed(), null);
         CutPiece piece = piece(value(CutList.of(frame.axes(), wide, RULES)), FrameTube.DOWN_TUBE);
         assertThat(piece.blank_mm() - piece.forming().trimmed_mm()).isCloseTo(Math.sqrt(21 * 21 - 18 * 18), ALL_DIGITS);
+    }
+
+    private static CutList formed(Map<FormedPlace, FormedEnd> ends) {
+        DemoFrames.Row frame = frame("O-101");
+        TubeSet plain = tubes(frame, null);
+        return value(CutList.of(
+                frame.axes(),
+                new TubeSet(54, 42, plain.downTube(), plain.topTube(), plain.seatTube(), ends, plain.stays()),
+                RULES));
+    }
+
+    /**
+     * Every end that may be formed: its cut is walked up line by line on the oval (no formula of the curve), which stands
+     * upright in the frame's plane; on the shell, which lies across, the two axes change places.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "DOWN_TUBE_AT_HEAD, 42, 36, false",
+        "DOWN_TUBE_AT_SHELL, 42, 35, true",
+        "TOP_TUBE_AT_HEAD, 34.9, 30, false",
+        "TOP_TUBE_AT_SEAT, 34.9, 38, false",
+        "SEAT_TUBE_AT_SHELL, 34.9, 38, true",
+        "CHAINSTAY_AT_SHELL, 22, 26, true",
+    })
+    void aFormedEndIsCutAsItsOval(FormedPlace place, double round, double upright, boolean onShell) {
+        FormedEnd end = value(FormedEnd.of(round, upright, 70));
+        CutPiece before = piece(formed(Map.of()), place.tube());
+        CutPiece piece = piece(formed(Map.of(place, end)), place.tube());
+        boolean second = place == FormedPlace.DOWN_TUBE_AT_SHELL || place == FormedPlace.TOP_TUBE_AT_SEAT;
+        MitreCurve curve = ((EndCut.Mitred) (second ? piece.endTwo() : piece.endOne()))
+                .mitre()
+                .curve();
+        Section section = curve.joint().tube();
+        assertThat(onShell ? section.acrossPlane_mm() : section.inPlane_mm()).isEqualTo(upright);
+        assertThat(section.perimeter_mm()).isCloseTo(Math.PI * round, within(1e-9));
+        double least = Double.MAX_VALUE;
+        for (MitreCurve.Station station : curve.stations()) {
+            double walked = CylinderRays.setback_mm(curve.joint(), station.angle_rad());
+            assertThat(station.setback_mm()).isCloseTo(walked, within(1e-7));
+            least = Math.min(least, walked);
+        }
+        assertThat(curve.least_mm()).isCloseTo(least, within(0.02));
+        CutPiece.Forming forming = Objects.requireNonNull(piece.forming());
+        assertThat(second ? forming.two() : forming.one()).isEqualTo(end);
+        assertThat(second ? forming.one() : forming.two()).isNull();
+        assertThat(piece.blank_mm()).as("sawn round").isCloseTo(before.blank_mm(), ALL_DIGITS);
+        double roundLeast = (second ? before.endTwo() : before.endOne()).least_mm();
+        assertThat(piece.blank_mm() - forming.trimmed_mm())
+                .as("trimmed once formed")
+                .isCloseTo(curve.least_mm() - roundLeast, within(1e-9));
+    }
+
+    @Test
+    void bothEndsOfATubeMayBeFormedAndAZoneMustReachPastTheCut() {
+        CutPiece down = piece(
+                formed(Map.of(
+                        FormedPlace.DOWN_TUBE_AT_HEAD, value(FormedEnd.of(42, 36, 10)),
+                        FormedPlace.DOWN_TUBE_AT_SHELL, value(FormedEnd.of(42, 35, 60)))),
+                FrameTube.DOWN_TUBE);
+        assertThat(Objects.requireNonNull(down.forming()).one()).isNotNull();
+        assertThat(down.forming().two()).isNotNull();
+        double atHead = down.endOne().least_mm()
+                - piece(formed(Map.of()), FrameTube.DOWN_TUBE).endOne().least_mm();
+        assertThat(down.blank_mm() - down.forming().trimmed_mm())
+                .isCloseTo(atHead + Math.sqrt(21 * 21 - 17.5 * 17.5), ALL_DIGITS);
+        assertThat(down.cautions())
+                .filteredOn(caution -> caution.kind() == Caution.Kind.SHORT_ZONE)
+                .singleElement()
+                .satisfies(caution -> assertThat(caution.words())
+                        .startsWith("At the head tube the down tube is formed over 10 mm, and the cut is"));
+    }
+
+    @Test
+    void zonesLongerThanTheTubeAreNamed() {
+        CutList list = formed(Map.of(FormedPlace.TOP_TUBE_AT_HEAD, value(FormedEnd.of(34.9, 30, 640))));
+        assertThat(list.pieces()).extracting(CutPiece::tube).doesNotContain(FrameTube.TOP_TUBE);
+        assertThat(list.notCut()).singleElement().satisfies(gap -> {
+            assertThat(gap.input()).isEqualTo("topTube.zone");
+            assertThat(gap.words()).contains("long and would be formed over 640 mm.");
+        });
     }
 
     private static List<Caution.Kind> kinds(CutPiece piece) {
@@ -185,7 +267,8 @@ class CutListTest {
     void aTubeThatCannotBeCutIsNamedBesideThoseThatCan() {
         DemoFrames.Row frame = frame("O-101");
         TubeSet tubes = tubes(frame, null);
-        TubeSet wide = new TubeSet(54, 42, tubes.downTube(), TubeStock.plain(35, 1.1), tubes.seatTube(), null, null);
+        TubeSet wide =
+                new TubeSet(54, 42, tubes.downTube(), TubeStock.plain(35, 1.1), tubes.seatTube(), Map.of(), null);
         CutList list = value(CutList.of(frame.axes(), wide, RULES));
         assertThat(list.pieces()).extracting(CutPiece::tube).containsExactly(FrameTube.DOWN_TUBE, FrameTube.SEAT_TUBE);
         assertThat(list.notCut())
@@ -241,8 +324,8 @@ class CutListTest {
     void aNumberThatCannotBeIsNamed(double outside, double wall, double head, String input, String words) {
         DemoFrames.Row frame = frame("O-101");
         TubeSet tubes = tubes(frame, null);
-        TubeSet wrong =
-                new TubeSet(head, 42, TubeStock.plain(outside, wall), tubes.topTube(), tubes.seatTube(), null, null);
+        TubeSet wrong = new TubeSet(
+                head, 42, TubeStock.plain(outside, wall), tubes.topTube(), tubes.seatTube(), Map.of(), null);
         Answer<CutList> answer = CutList.of(frame.axes(), wrong, RULES);
         assertThat(((Answer.NotDeterminable<CutList>) answer).gaps()).contains(new Answer.Gap(input, words));
     }
@@ -253,6 +336,7 @@ class CutListTest {
         Answer<CutList> answer = CutList.of(frame.axes(), tubes(frame, value(FormedEnd.of(42, 35, 60))), RULES);
         assertThat(answer)
                 .isEqualTo(Answer.none(
-                        "downTubeAtShell", "The formed end is that of a tube of 42 mm, and the down tube has 38 mm."));
+                        "downTube.formedAtShell",
+                        "The formed end is that of a tube of 42 mm, and the down tube has 38 mm."));
     }
 }

@@ -105,7 +105,13 @@ final class FramesBenchmark {
                 TubeStock.plain(18, 1.4),
                 new DropoutPlate(6, 0.1, 25));
         TubeSet tubes = new TubeSet(
-                54, 42, TubeStock.plain(38, 1.4), TubeStock.plain(31.8, 1.15), TubeStock.plain(34.9, 1.35), null, set);
+                54,
+                42,
+                TubeStock.plain(38, 1.4),
+                TubeStock.plain(31.8, 1.15),
+                TubeStock.plain(34.9, 1.35),
+                Map.of(),
+                set);
         return (int) value(CutList.of(axes.value(), tubes, RULES)).pieces().stream()
                 .flatMap(piece -> Arrays.stream(new EndCut[] {piece.endOne(), piece.endTwo()}))
                 .filter(EndCut.Mitred.class::isInstance)
