@@ -1,12 +1,7 @@
 package org.trammel.shop.designs;
 
-import java.util.List;
 import java.util.Map;
-import java.util.function.BiFunction;
-import org.jspecify.annotations.Nullable;
-import org.trammel.calc.geometry.BentStay;
 import org.trammel.calc.geometry.CutList;
-import org.trammel.calc.geometry.DropoutPlate;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.JointPlaces;
 import org.trammel.calc.geometry.Layout;
@@ -14,14 +9,10 @@ import org.trammel.calc.geometry.Point;
 import org.trammel.calc.geometry.SawRules;
 import org.trammel.calc.geometry.Shock;
 import org.trammel.calc.geometry.SideView;
-import org.trammel.calc.geometry.StayPlaces;
-import org.trammel.calc.geometry.StaySet;
-import org.trammel.calc.geometry.Stays;
 import org.trammel.calc.geometry.Suspension;
 import org.trammel.calc.geometry.Swing;
 import org.trammel.calc.geometry.TubeAxes;
 import org.trammel.calc.geometry.TubeSet;
-import org.trammel.calc.geometry.TubeStock;
 import org.trammel.calc.units.Answer;
 
 /**
@@ -31,28 +22,32 @@ import org.trammel.calc.units.Answer;
  * @param geometry nodes and lengths
  * @param axes top tube and down tube
  * @param side the view from the drive side
+ * @param tubes what they are made of, and how their ends are formed
  * @param cuts the tubes as they are cut
  */
 record ComputedFrame(
-        Answer<FrameGeometry> geometry, Answer<TubeAxes> axes, Answer<SideView> side, Answer<CutList> cuts) {
+        Answer<FrameGeometry> geometry,
+        Answer<TubeAxes> axes,
+        Answer<SideView> side,
+        Answer<TubeSet> tubes,
+        Answer<CutList> cuts) {
 
     /** Outsides of stays where the drawing gives none: they are drawn, never cut, by these. */
     private static final double DRAWN_CHAINSTAY_MM = 22;
 
     private static final double DRAWN_SEATSTAY_MM = 16;
 
-    /** The shop's dropouts: a plate of 6 mm that reaches 25 mm into the stay, whose tube ends 18 mm from the axle. */
-    private static final DropoutPlate PLATE = new DropoutPlate(6, 0.1, 25);
-
-    private static final double AXLE_TO_STAY_MM = 18;
-    private static final double OUTSIDE_FACE_MM = 4;
-
     static ComputedFrame of(Map<String, String> typed, SawRules rules) {
         GivenInputs in = new GivenInputs(typed);
         Answer<FrameGeometry> geometry = layout(in).then(FrameGeometry::of);
-        Answer<TubeAxes> axes = with(geometry, places(in), TubeAxes::of);
+        Answer<TubeAxes> axes = TubeInputs.with(geometry, places(in), TubeAxes::of);
+        Answer<TubeSet> tubes = geometry.then(there -> new TubeInputs(in).set(there));
         return new ComputedFrame(
-                geometry, axes, axes.then(there -> side(in, there)), axes.then(there -> cuts(in, there, rules)));
+                geometry,
+                axes,
+                axes.then(there -> side(in, there)),
+                tubes,
+                TubeInputs.with(axes, tubes, (there, set) -> CutList.of(there, set, rules)));
     }
 
     private static Answer<Layout> layout(GivenInputs in) {
@@ -91,10 +86,6 @@ record ComputedFrame(
                         in.number(GeometryInput.TOP_TUBE_AT_HEAD),
                         in.number(GeometryInput.DOWN_TUBE_AT_HEAD),
                         in.number(GeometryInput.TOP_TUBE_AT_SEAT))));
-    }
-
-    private static <A, B, R> Answer<R> with(Answer<A> one, Answer<B> other, BiFunction<A, B, Answer<R>> then) {
-        return one.then(a -> other.then(b -> then.apply(a, b)));
     }
 
     // ------------------------------------------------------------------------------------------ the drawing
@@ -150,67 +141,5 @@ record ComputedFrame(
                 in.number(GeometryInput.SEATSTAY_OUTSIDE, DRAWN_SEATSTAY_MM),
                 in.number(GeometryInput.SHELL_OUTSIDE),
                 in.number(GeometryInput.SHELL_BORE, 0));
-    }
-
-    // ------------------------------------------------------------------------------------------ the cut list
-
-    private static Answer<CutList> cuts(GivenInputs in, TubeAxes axes, SawRules rules) {
-        return in.all(
-                        GeometryInput.HEAD_TUBE_OUTSIDE,
-                        GeometryInput.SHELL_OUTSIDE,
-                        GeometryInput.DOWN_TUBE_OUTSIDE,
-                        GeometryInput.DOWN_TUBE_WALL,
-                        GeometryInput.TOP_TUBE_OUTSIDE,
-                        GeometryInput.TOP_TUBE_WALL,
-                        GeometryInput.SEAT_TUBE_OUTSIDE,
-                        GeometryInput.SEAT_TUBE_WALL)
-                .then(there -> in.has(GeometryInput.PIVOT_AHEAD)
-                        ? CutList.of(axes, tubes(in, null), rules)
-                        : stays(in, axes.geometry()).then(stays -> CutList.of(axes, tubes(in, stays), rules)));
-    }
-
-    private static TubeSet tubes(GivenInputs in, @Nullable StaySet stays) {
-        return new TubeSet(
-                in.number(GeometryInput.HEAD_TUBE_OUTSIDE),
-                in.number(GeometryInput.SHELL_OUTSIDE),
-                stock(in, GeometryInput.DOWN_TUBE_OUTSIDE, GeometryInput.DOWN_TUBE_WALL),
-                stock(in, GeometryInput.TOP_TUBE_OUTSIDE, GeometryInput.TOP_TUBE_WALL),
-                stock(in, GeometryInput.SEAT_TUBE_OUTSIDE, GeometryInput.SEAT_TUBE_WALL),
-                null,
-                stays);
-    }
-
-    private static TubeStock stock(GivenInputs in, GeometryInput outside, GeometryInput wall) {
-        return TubeStock.plain(in.number(outside), in.number(wall));
-    }
-
-    private static Answer<StaySet> stays(GivenInputs in, FrameGeometry geometry) {
-        return in.all(
-                        GeometryInput.SEATSTAY_AT_SEAT,
-                        GeometryInput.CHAINSTAY_AT_SHELL,
-                        GeometryInput.AXLE_WIDTH,
-                        GeometryInput.CHAINSTAY_OUTSIDE,
-                        GeometryInput.CHAINSTAY_WALL,
-                        GeometryInput.SEATSTAY_OUTSIDE,
-                        GeometryInput.SEATSTAY_WALL)
-                .then(there -> Stays.of(
-                        geometry,
-                        new StayPlaces(
-                                in.number(GeometryInput.SEATSTAY_AT_SEAT),
-                                in.number(GeometryInput.CHAINSTAY_AT_SHELL),
-                                in.number(GeometryInput.AXLE_WIDTH),
-                                AXLE_TO_STAY_MM,
-                                OUTSIDE_FACE_MM,
-                                in.number(GeometryInput.SHELL_OUTSIDE),
-                                in.number(GeometryInput.SEAT_TUBE_OUTSIDE))))
-                .then(stays -> with(
-                        BentStay.of(stays.chainstay(), List.of()),
-                        BentStay.of(stays.seatstay(), List.of()),
-                        (chainstay, seatstay) -> Answer.of(new StaySet(
-                                chainstay,
-                                seatstay,
-                                stock(in, GeometryInput.CHAINSTAY_OUTSIDE, GeometryInput.CHAINSTAY_WALL),
-                                stock(in, GeometryInput.SEATSTAY_OUTSIDE, GeometryInput.SEATSTAY_WALL),
-                                PLATE))));
     }
 }

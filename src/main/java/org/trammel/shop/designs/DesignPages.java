@@ -107,6 +107,12 @@ class DesignPages {
         yesOrNo.put("1", "yes");
         yesOrNo.put("0", "no");
         model.addAttribute("yesOrNo", yesOrNo);
+        model.addAttribute(
+                "opened",
+                Arrays.stream(GeometryInput.values())
+                        .filter(input -> story.sheet().geometry().containsKey(input.code()))
+                        .map(GeometryInput::group)
+                        .collect(Collectors.toSet()));
         model.addAttribute("components", ComponentLines.written(story.sheet().components()));
         return "designs/edit";
     }

@@ -11,6 +11,8 @@ import org.trammel.calc.geometry.CutPiece;
 import org.trammel.calc.geometry.EndCut;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.SideView;
+import org.trammel.calc.geometry.StaySet;
+import org.trammel.calc.geometry.TubeSet;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.web.Formats;
@@ -23,11 +25,13 @@ class FramePage {
     private final Settings settings;
     private final Formats formats;
     private final SawDrawer saws;
+    private final PieceNotes notes;
 
-    FramePage(Settings settings, Formats formats, SawDrawer saws) {
+    FramePage(Settings settings, Formats formats, SawDrawer saws, PieceNotes notes) {
         this.settings = settings;
         this.formats = formats;
         this.saws = saws;
+        this.notes = notes;
     }
 
     /**
@@ -48,6 +52,7 @@ class FramePage {
      *
      * @param trimmed_mm length after an end was formed; null if none is
      * @param phase_deg of the second cut against the first; null where one end is not mitred
+     * @param notes how it is shortened, formed, bent and slotted
      */
     record Tube(
             String name,
@@ -59,6 +64,7 @@ class FramePage {
             End one,
             End two,
             @Nullable Double phase_deg,
+            List<String> notes,
             List<String> cautions) {}
 
     /**
@@ -93,7 +99,13 @@ class FramePage {
                                 drawnOn)
                         : null,
                 frame.geometry() instanceof Answer.Determined<FrameGeometry> there ? figures(there.value()) : List.of(),
-                frame.cuts() instanceof Answer.Determined<CutList> list ? tubes(list.value()) : List.of(),
+                frame.cuts() instanceof Answer.Determined<CutList> list
+                        ? tubes(
+                                list.value(),
+                                frame.tubes() instanceof Answer.Determined<TubeSet> set
+                                        ? set.value().stays()
+                                        : null)
+                        : List.of(),
                 frame.cuts() instanceof Answer.Determined<CutList> list
                         ? Stream.concat(
                                         gaps.stream(),
@@ -123,11 +135,11 @@ class FramePage {
                 new Figure("Flop of the wheel", frame.flop_mm(), "mm"));
     }
 
-    private List<Tube> tubes(CutList list) {
-        return list.pieces().stream().map(this::tube).toList();
+    private List<Tube> tubes(CutList list, @Nullable StaySet stays) {
+        return list.pieces().stream().map(piece -> tube(piece, stays)).toList();
     }
 
-    private Tube tube(CutPiece piece) {
+    private Tube tube(CutPiece piece, @Nullable StaySet stays) {
         End one = end(piece.endOne());
         End two = end(piece.endTwo());
         CutPiece.Forming forming = piece.forming();
@@ -136,14 +148,14 @@ class FramePage {
         return new Tube(
                 piece.tube().word(),
                 piece.tube().count(),
-                formats.number(piece.stock().outside_mm(), 1) + " × "
-                        + formats.number(piece.stock().profile().wallAtOne_mm(), 2),
+                notes.section(piece),
                 piece.axisLength_mm(),
                 piece.blank_mm(),
                 forming == null ? null : forming.trimmed_mm(),
                 one,
                 two,
                 one.mitred() && two.mitred() ? Math.toDegrees(piece.phase_rad()) : null,
+                notes.of(piece, stays),
                 cautions);
     }
 

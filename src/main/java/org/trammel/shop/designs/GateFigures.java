@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.trammel.calc.geometry.Caution;
 import org.trammel.calc.geometry.Clearances;
 import org.trammel.calc.geometry.CutList;
+import org.trammel.calc.geometry.FormedPlace;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.Point;
 import org.trammel.calc.geometry.TubeAxes;
@@ -176,19 +177,17 @@ final class GateFigures {
                 .aboutTheRider();
     }
 
+    /** As wide as the tubes stand on the head tube: formed ends as they are formed. */
     private Answer<List<CheckFigure>> nodes(TubeAxes axes) {
-        return in.all(GeometryInput.TOP_TUBE_OUTSIDE, GeometryInput.DOWN_TUBE_OUTSIDE)
-                .then(there -> Clearances.headTube(
-                        axes.geometry(),
-                        new Clearances.TubeAtHead(
-                                axes.topTubeAtHead(),
-                                axes.topTubeAtSeat(),
-                                in.number(GeometryInput.TOP_TUBE_OUTSIDE) / 2),
-                        new Clearances.TubeAtHead(
-                                axes.downTubeAtHead(),
-                                FrameGeometry.SHELL,
-                                in.number(GeometryInput.DOWN_TUBE_OUTSIDE) / 2),
-                        limits.number("weld.toes")))
+        TubeInputs tubes = new TubeInputs(in);
+        return TubeInputs.with(
+                        tubes.upright_mm(FormedPlace.TOP_TUBE_AT_HEAD),
+                        tubes.upright_mm(FormedPlace.DOWN_TUBE_AT_HEAD),
+                        (top, down) -> Clearances.headTube(
+                                axes.geometry(),
+                                new Clearances.TubeAtHead(axes.topTubeAtHead(), axes.topTubeAtSeat(), top / 2),
+                                new Clearances.TubeAtHead(axes.downTubeAtHead(), FrameGeometry.SHELL, down / 2),
+                                limits.number("weld.toes")))
                 .then(room -> Answer.of(List.of(
                         CheckFigure.atLeast("weld toes apart", room.toes().value_mm(), limits.of("weld.toes")),
                         CheckFigure.atLeast(

@@ -1,6 +1,8 @@
 package org.trammel.shop.designs;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import org.trammel.calc.units.DecimalSign;
 
 /**
  * A number the drawing starts from. Each has a range outside which no frame can be, and a narrower one outside which a
@@ -46,6 +48,68 @@ public enum GeometryInput {
     SEATSTAY_OUTSIDE("Seatstay outside", Group.TUBES, "mm", "8", "60", "12", "25"),
     SEATSTAY_WALL("Seatstay wall", Group.TUBES, "mm", "0.3", "6", "0.5", "2.5"),
 
+    DOWN_TUBE_LENGTH("Down tube, length as bought", Group.BUTTS, "mm", "50", "1500", "200", "900"),
+    DOWN_TUBE_BUTT_AT_HEAD("Down tube, butt at the head tube", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    DOWN_TUBE_MIDDLE_WALL("Down tube, wall between the butts", Group.BUTTS, "mm", "0.3", "6", "0.4", "2"),
+    DOWN_TUBE_BUTT_AT_SHELL("Down tube, butt at the shell", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    DOWN_TUBE_WALL_AT_SHELL("Down tube, wall of the butt at the shell", Group.BUTTS, "mm", "0.3", "6", "0.5", "2.5"),
+    TOP_TUBE_LENGTH("Top tube, length as bought", Group.BUTTS, "mm", "50", "1500", "200", "900"),
+    TOP_TUBE_BUTT_AT_HEAD("Top tube, butt at the head tube", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    TOP_TUBE_MIDDLE_WALL("Top tube, wall between the butts", Group.BUTTS, "mm", "0.3", "6", "0.4", "2"),
+    TOP_TUBE_BUTT_AT_SEAT("Top tube, butt at the seat tube", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    TOP_TUBE_WALL_AT_SEAT("Top tube, wall of the butt at the seat tube", Group.BUTTS, "mm", "0.3", "6", "0.5", "2.5"),
+    SEAT_TUBE_LENGTH("Seat tube, length as bought", Group.BUTTS, "mm", "50", "1500", "200", "900"),
+    SEAT_TUBE_BUTT_AT_SHELL("Seat tube, butt at the shell", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    SEAT_TUBE_MIDDLE_WALL("Seat tube, wall between the butts", Group.BUTTS, "mm", "0.3", "6", "0.4", "2"),
+    SEAT_TUBE_BUTT_AT_TOP("Seat tube, butt at the top", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    SEAT_TUBE_WALL_AT_TOP("Seat tube, wall of the butt at the top", Group.BUTTS, "mm", "0.3", "6", "0.5", "2.5"),
+    CHAINSTAY_LENGTH("Chainstay, length as bought", Group.BUTTS, "mm", "50", "1500", "200", "900"),
+    CHAINSTAY_BUTT_AT_SHELL("Chainstay, butt at the shell", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    CHAINSTAY_MIDDLE_WALL("Chainstay, wall between the butts", Group.BUTTS, "mm", "0.3", "6", "0.4", "2"),
+    CHAINSTAY_BUTT_AT_DROPOUT("Chainstay, butt at the dropout", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    CHAINSTAY_WALL_AT_DROPOUT(
+            "Chainstay, wall of the butt at the dropout", Group.BUTTS, "mm", "0.3", "6", "0.5", "2.5"),
+    SEATSTAY_LENGTH("Seatstay, length as bought", Group.BUTTS, "mm", "50", "1500", "200", "900"),
+    SEATSTAY_BUTT_AT_SEAT("Seatstay, butt at the seat tube", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    SEATSTAY_MIDDLE_WALL("Seatstay, wall between the butts", Group.BUTTS, "mm", "0.3", "6", "0.4", "2"),
+    SEATSTAY_BUTT_AT_DROPOUT("Seatstay, butt at the dropout", Group.BUTTS, "mm", "0", "600", "15", "300"),
+    SEATSTAY_WALL_AT_DROPOUT("Seatstay, wall of the butt at the dropout", Group.BUTTS, "mm", "0.3", "6", "0.5", "2.5"),
+
+    FORMED_DOWN_TUBE_HEAD("Down tube at the head tube, formed upright to", Group.FORMED, "mm", "5", "120", "25", "60"),
+    FORMED_DOWN_TUBE_HEAD_ZONE("Down tube at the head tube, formed over", Group.FORMED, "mm", "5", "600", "30", "200"),
+    FORMED_DOWN_TUBE_SHELL("Down tube at the shell, formed upright to", Group.FORMED, "mm", "5", "120", "25", "60"),
+    FORMED_DOWN_TUBE_SHELL_ZONE("Down tube at the shell, formed over", Group.FORMED, "mm", "5", "600", "30", "200"),
+    FORMED_TOP_TUBE_HEAD("Top tube at the head tube, formed upright to", Group.FORMED, "mm", "5", "120", "20", "50"),
+    FORMED_TOP_TUBE_HEAD_ZONE("Top tube at the head tube, formed over", Group.FORMED, "mm", "5", "600", "30", "200"),
+    FORMED_TOP_TUBE_SEAT("Top tube at the seat tube, formed upright to", Group.FORMED, "mm", "5", "120", "20", "50"),
+    FORMED_TOP_TUBE_SEAT_ZONE("Top tube at the seat tube, formed over", Group.FORMED, "mm", "5", "600", "30", "200"),
+    FORMED_SEAT_TUBE_SHELL("Seat tube at the shell, formed upright to", Group.FORMED, "mm", "5", "120", "20", "50"),
+    FORMED_SEAT_TUBE_SHELL_ZONE("Seat tube at the shell, formed over", Group.FORMED, "mm", "5", "600", "30", "200"),
+    FORMED_CHAINSTAY_SHELL("Chainstay at the shell, formed upright to", Group.FORMED, "mm", "5", "120", "12", "36"),
+    FORMED_CHAINSTAY_SHELL_ZONE("Chainstay at the shell, formed over", Group.FORMED, "mm", "5", "600", "30", "200"),
+
+    CHAINSTAY_BEND_1("Chainstay, first bend from its front end", Group.STAYS, "mm", "1", "900", "20", "450"),
+    CHAINSTAY_BEND_1_OUT(
+            "Chainstay, first bend off the straight line outward", Group.STAYS, "mm", "-80", "80", "-30", "30"),
+    CHAINSTAY_BEND_1_RADIUS("Chainstay, radius of the first bend", Group.STAYS, "mm", "0", "2000", "40", "400"),
+    CHAINSTAY_BEND_2("Chainstay, second bend from its front end", Group.STAYS, "mm", "1", "900", "20", "450"),
+    CHAINSTAY_BEND_2_OUT(
+            "Chainstay, second bend off the straight line outward", Group.STAYS, "mm", "-80", "80", "-30", "30"),
+    CHAINSTAY_BEND_2_RADIUS("Chainstay, radius of the second bend", Group.STAYS, "mm", "0", "2000", "40", "400"),
+    SEATSTAY_BEND_1("Seatstay, first bend from its front end", Group.STAYS, "mm", "1", "900", "20", "450"),
+    SEATSTAY_BEND_1_OUT(
+            "Seatstay, first bend off the straight line outward", Group.STAYS, "mm", "-80", "80", "-30", "30"),
+    SEATSTAY_BEND_1_RADIUS("Seatstay, radius of the first bend", Group.STAYS, "mm", "0", "2000", "40", "400"),
+    SEATSTAY_BEND_2("Seatstay, second bend from its front end", Group.STAYS, "mm", "1", "900", "20", "450"),
+    SEATSTAY_BEND_2_OUT(
+            "Seatstay, second bend off the straight line outward", Group.STAYS, "mm", "-80", "80", "-30", "30"),
+    SEATSTAY_BEND_2_RADIUS("Seatstay, radius of the second bend", Group.STAYS, "mm", "0", "2000", "40", "400"),
+    DROPOUT_PLATE("Dropout plate, thickness", Group.STAYS, "mm", "1", "20", "3", "10"),
+    SLOT_PLAY("Play of the slot for it", Group.STAYS, "mm", "0", "2", "0", "0.3"),
+    SLOT_DEPTH("Depth of the slot", Group.STAYS, "mm", "1", "120", "10", "45"),
+    AXLE_TO_STAY("Axle to the end of the stay's tube", Group.STAYS, "mm", "0", "120", "10", "45"),
+    STAY_OUTSIDE_FACE("Stay's axis outside the axle's face", Group.STAYS, "mm", "-20", "40", "0", "12"),
+
     PIVOT_AHEAD("Main pivot ahead of the shell", Group.SUSPENSION, "mm", "-200", "300", "-20", "80"),
     PIVOT_ABOVE("Main pivot above the shell", Group.SUSPENSION, "mm", "-100", "400", "20", "140"),
     SHOCK_ARM("Pivot to the shock's moving eye", Group.SUSPENSION, "mm", "20", "400", "100", "260"),
@@ -68,21 +132,52 @@ public enum GeometryInput {
 
     /** Where an input stands on the sheet. */
     public enum Group {
-        LAYOUT("Layout"),
-        NODES("Nodes"),
-        TUBES("Tubes"),
-        SUSPENSION("Suspension"),
-        PARTS("Rider's parts"),
-        MASS("Mass");
+        LAYOUT("Layout", ""),
+        NODES("Nodes", ""),
+        TUBES("Tubes", ""),
+        BUTTS(
+                "Butted tubes",
+                "Empty for a plain tube. The wall given above is that of the butt at the first end, and of both where no"
+                        + " other is given."),
+        FORMED(
+                "Formed ends",
+                "Empty where an end stays round. The perimeter is kept, so the other axis follows. The zone is measured"
+                        + " from the tube's end."),
+        STAYS(
+                "Bends and dropouts of the stays",
+                "Empty for straight stays and the shop's usual dropouts: a plate of 6 mm, 25 mm deep in the stay, whose"
+                        + " tube ends 18 mm from the axle, 4 mm outside its face. A bend is given as the corner its"
+                        + " straight parts would meet in."),
+        SUSPENSION("Suspension", ""),
+        PARTS("Rider's parts", ""),
+        MASS("Mass", "");
 
         private final String word;
+        private final String hint;
 
-        Group(String word) {
+        Group(String word, String hint) {
             this.word = word;
+            this.hint = hint;
         }
 
         public String word() {
             return word;
+        }
+
+        /** What leaving it empty means. */
+        public String hint() {
+            return hint;
+        }
+
+        /** Whether most frames need none of it, so that it is folded away. */
+        public boolean optional() {
+            return !hint.isEmpty();
+        }
+
+        /** Whether a field of the form belongs to it. */
+        public boolean holds(String field) {
+            return Arrays.stream(GeometryInput.values())
+                    .anyMatch(input -> input.group == this && field.equals("geometry." + input.code()));
         }
     }
 
@@ -117,6 +212,12 @@ public enum GeometryInput {
 
     public String unit() {
         return band.unit();
+    }
+
+    /** An amount of it in words, as sentences carry it here. */
+    String written(double amount) {
+        return DecimalSign.COMMA.write(Nominal.plain(BigDecimal.valueOf(amount)))
+                + (unit().isEmpty() || unit().equals("°") ? unit() : " " + unit());
     }
 
     /** Whether it is answered by yes, 1, or no, 0. */

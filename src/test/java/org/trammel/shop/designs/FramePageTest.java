@@ -66,6 +66,42 @@ class FramePageTest {
                 .doesNotContain("value=\"SEATSTAY\"");
     }
 
+    /** Cut at 741,2, formed to 35 by 48,46, trimmed to 729,6: the script's; perimeter 42 π; what is cut off by hand. */
+    @Test
+    void buttsFormedEndsBendsAndSlotsStandInTheCutListWithWhatIsLeft() throws Exception {
+        String page = page(given -> {
+            Map<GeometryInput, BigDecimal> more =
+                    TrailFrame.inputs("FORMED_DOWN_TUBE_SHELL 35 FORMED_DOWN_TUBE_SHELL_ZONE 60 TOP_TUBE_LENGTH 620"
+                            + " TOP_TUBE_BUTT_AT_HEAD 100 TOP_TUBE_MIDDLE_WALL 0.8 TOP_TUBE_BUTT_AT_SEAT 70"
+                            + " CHAINSTAY_BEND_1 120 CHAINSTAY_BEND_1_OUT 8 CHAINSTAY_BEND_1_RADIUS 100");
+            given.putAll(more);
+            return given;
+        });
+        assertThat(page)
+                .contains("34,9 × 1,15 / 0,80 / 1,15", "Butted, 620,0\u00a0mm as bought.")
+                .contains(
+                        "The longer butt, 100,0\u00a0mm, goes to the head tube, the shorter, 70,0\u00a0mm, to the seat")
+                .contains("At the shell formed to 35,0\u00a0mm upright and 48,46\u00a0mm across over 60,0\u00a0mm")
+                .contains("its perimeter stays 131,95\u00a0mm", "741,2\u00a0mm, form, then trim to 729,6\u00a0mm")
+                .contains("of the straight tube, from its front end:", "inward on a radius of 100,0\u00a0mm")
+                .contains("Slot 6,1 wide, 25,0\u00a0mm deep")
+                .contains("of the top tube&#39;s butt is left behind the weld, less than 60 mm");
+        assertThat(page).as("the oval has no feather edge on the shell").doesNotContain("tube of 42 mm ends where");
+    }
+
+    @Test
+    void theFormKeepsWhatIsGivenAndFoldsAwayWhatMostFramesDoWithout() throws Exception {
+        String edit = page(
+                given -> {
+                    given.put(GeometryInput.FORMED_DOWN_TUBE_SHELL, new BigDecimal("35"));
+                    given.put(GeometryInput.FORMED_DOWN_TUBE_SHELL_ZONE, new BigDecimal("60"));
+                    return given;
+                },
+                "/designs/{id}/edit");
+        assertThat(edit).contains("<details open=\"open\"><summary>Formed ends");
+        assertThat(edit).contains("<details><summary>Butted tubes", "name=\"geometry.SEATSTAY_BUTT_AT_DROPOUT\"");
+    }
+
     @Test
     void whatIsMissingIsNamedAndTheRestIsComputed() throws Exception {
         String page = page(given -> {
