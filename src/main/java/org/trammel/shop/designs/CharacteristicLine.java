@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * One line of a frame's characteristic list: what the route says, with what the design gives.
  *
  * @param code with the part in front for a child, such as FT/080-1
+ * @param kind of the route it stands in: of the frame's, or of a part's
  * @param operation number of the operation
  * @param fromDesign the route leaves the nominal to the design
  * @param nominal the design's, else the route's; null where there is none
@@ -25,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record CharacteristicLine(
         String code,
+        String kind,
         String operation,
         String operationName,
         String name,

@@ -41,13 +41,16 @@ final class CharacteristicList {
         for (OperationSheet operation : route.operations()) {
             for (CharacteristicSheet characteristic : operation.characteristics()) {
                 String code = part + characteristic.code();
-                lines.put(code, line(code, part + operation.code(), operation, characteristic, given.get(code)));
+                lines.put(
+                        code,
+                        line(code, route.kind(), part + operation.code(), operation, characteristic, given.get(code)));
             }
         }
     }
 
     private static CharacteristicLine line(
             String code,
+            String kind,
             String operationCode,
             OperationSheet operation,
             CharacteristicSheet says,
@@ -60,6 +63,7 @@ final class CharacteristicList {
         BigDecimal routeFrom = says.fromDesign() ? from : says.nominal() == null ? BigDecimal.ZERO : says.nominal();
         return new CharacteristicLine(
                 code,
+                kind,
                 operationCode,
                 operation.name(),
                 says.name(),

@@ -7,10 +7,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.trammel.calc.geometry.CutList;
+import org.trammel.calc.geometry.ExpectedMass;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.FrameTube;
 import org.trammel.calc.geometry.TubeAxes;
 import org.trammel.calc.units.Answer;
+import org.trammel.shop.routes.Kinds;
 
 /**
  * What a computed frame knows that a characteristic of a route asks for. The characteristic says by its name which it
@@ -56,10 +58,20 @@ enum DrawnFeature {
     FRONT_AXLE_HEIGHT("AXLE_HEIGHT", "mm", layout(frame -> frame.frontAxle().y_mm()), "Front axle height over shell"),
     AXLE_WIDTH("AXLE_WIDTH", "mm", input(GeometryInput.AXLE_WIDTH), "Axle width inside"),
     SHELL_WIDTH("SHELL_WIDTH", "mm", input(GeometryInput.SHELL_WIDTH), "Shell width"),
-    SHOCK_LENGTH("SHOCK_LENGTH", "mm", input(GeometryInput.SHOCK_LENGTH), "Shock eye to eye");
+    SHOCK_LENGTH("SHOCK_LENGTH", "mm", input(GeometryInput.SHOCK_LENGTH), "Shock eye to eye"),
+    MASS("MASS", "g", mass(), "Mass uncoated") {
+
+        /** The drawing does not know the tubes of a swing arm, which is weighed by itself. */
+        @Override
+        boolean isOf(String kind) {
+            return !kind.equals(Kinds.SWING_ARM);
+        }
+    };
+
+    private static final double G_PER_KG = 1000;
 
     /** A frame with the inputs it was computed from. */
-    record Drawn(GivenInputs in, ComputedFrame frame) {}
+    record Drawn(GivenInputs in, ComputedFrame frame, Answer<ExpectedMass> mass) {}
 
     private final String toleranceClass;
     private final String unit;
@@ -73,14 +85,24 @@ enum DrawnFeature {
         this.names = List.of(names);
     }
 
-    /** The feature a characteristic asks for by its name and unit. */
-    static Optional<DrawnFeature> asked(String name, String unit) {
+    /**
+     * The feature a characteristic asks for by its name and unit.
+     *
+     * @param kind of the route it stands in
+     */
+    static Optional<DrawnFeature> asked(String kind, String name, String unit) {
         String plain = name.strip().toLowerCase(Locale.ROOT);
         return Arrays.stream(values())
                 .filter(feature -> feature.unit.equals(unit)
+                        && feature.isOf(kind)
                         && feature.names.stream()
                                 .anyMatch(one -> one.toLowerCase(Locale.ROOT).equals(plain)))
                 .findFirst();
+    }
+
+    /** Whether a route of this kind asks for it. */
+    boolean isOf(String kind) {
+        return true;
     }
 
     String toleranceClass() {
@@ -116,6 +138,10 @@ enum DrawnFeature {
                         drawn.frame().geometry(),
                         frame -> axle_mm.apply(frame) - drawn.in().number(pivot))
                 : OptionalDouble.empty();
+    }
+
+    private static Function<Drawn, OptionalDouble> mass() {
+        return drawn -> value(drawn.mass(), expected -> G_PER_KG * expected.mass_kg());
     }
 
     private static Function<Drawn, OptionalDouble> blank(FrameTube tube) {

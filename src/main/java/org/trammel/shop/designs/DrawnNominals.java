@@ -16,11 +16,13 @@ import org.trammel.shop.routes.RouteBook;
 class DrawnNominals {
 
     private final SawDrawer saws;
+    private final MassBasis masses;
     private final Tolerances tolerances;
     private final RouteBook routes;
 
-    DrawnNominals(SawDrawer saws, Tolerances tolerances, RouteBook routes) {
+    DrawnNominals(SawDrawer saws, MassBasis masses, Tolerances tolerances, RouteBook routes) {
         this.saws = saws;
+        this.masses = masses;
         this.tolerances = tolerances;
         this.routes = routes;
     }
@@ -41,13 +43,16 @@ class DrawnNominals {
 
     /** By code, for those lines of a list that the route leaves to the design and the frame knows. */
     Map<String, FromDrawing> of(List<CharacteristicLine> lines, DesignSheet sheet) {
+        ComputedFrame computed = ComputedFrame.of(sheet.geometry(), saws.rules());
         DrawnFeature.Drawn frame = new DrawnFeature.Drawn(
-                new GivenInputs(sheet.geometry()), ComputedFrame.of(sheet.geometry(), saws.rules()));
+                new GivenInputs(sheet.geometry()),
+                computed,
+                FrameMass.of(sheet.geometry(), computed, masses.of(sheet.metal())));
         Map<String, Tolerance> classes = tolerances.inForce();
         Map<String, FromDrawing> drawn = new LinkedHashMap<>();
         for (CharacteristicLine line : lines) {
             if (line.fromDesign()) {
-                DrawnFeature.asked(line.name(), line.unit()).ifPresent(feature -> {
+                DrawnFeature.asked(line.kind(), line.name(), line.unit()).ifPresent(feature -> {
                     OptionalDouble value = feature.of(frame);
                     if (value.isPresent()) {
                         drawn.put(

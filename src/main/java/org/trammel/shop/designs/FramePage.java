@@ -26,12 +26,14 @@ class FramePage {
     private final Formats formats;
     private final SawDrawer saws;
     private final PieceNotes notes;
+    private final MassSheet masses;
 
-    FramePage(Settings settings, Formats formats, SawDrawer saws, PieceNotes notes) {
+    FramePage(Settings settings, Formats formats, SawDrawer saws, PieceNotes notes, MassSheet masses) {
         this.settings = settings;
         this.formats = formats;
         this.saws = saws;
         this.notes = notes;
+        this.masses = masses;
     }
 
     /**
@@ -40,9 +42,15 @@ class FramePage {
      * @param drawing null where it cannot be drawn
      * @param figures what follows from the inputs; empty where nothing does
      * @param tubes the cut list; empty where it cannot be made
+     * @param mass null where there is no cut list
      * @param gaps why something is missing, one sentence each
      */
-    record Shown(@Nullable FrameSheetView drawing, List<Figure> figures, List<Tube> tubes, List<String> gaps) {}
+    record Shown(
+            @Nullable FrameSheetView drawing,
+            List<Figure> figures,
+            List<Tube> tubes,
+            MassSheet.@Nullable Shown mass,
+            List<String> gaps) {}
 
     /** A figure of the frame, in mm or degrees. */
     record Figure(String label, double amount, String unit) {}
@@ -106,6 +114,7 @@ class FramePage {
                                         ? set.value().stays()
                                         : null)
                         : List.of(),
+                frame.cuts() instanceof Answer.Determined<CutList> ? masses.of(sheet, frame) : null,
                 frame.cuts() instanceof Answer.Determined<CutList> list
                         ? Stream.concat(
                                         gaps.stream(),

@@ -40,6 +40,7 @@ class Stories {
     private final Names.Source names;
     private final ReadingWords words;
     private final Stations stations;
+    private final Weighings weighings;
 
     Stories(
             FrameStories frames,
@@ -49,7 +50,8 @@ class Stories {
             Orders orders,
             Names.Source names,
             ReadingWords words,
-            Stations stations) {
+            Stations stations,
+            Weighings weighings) {
         this.frames = frames;
         this.readings = readings;
         this.nonconformances = nonconformances;
@@ -58,6 +60,7 @@ class Stories {
         this.names = names;
         this.words = words;
         this.stations = stations;
+        this.weighings = weighings;
     }
 
     /** The story of a frame as this reader may see it. */
@@ -72,7 +75,9 @@ class Stories {
         Places places = new Places(stations.all());
         FrameSheet.Head head = head(told);
         List<NonconformanceLine> found = nonconformances.of(serial);
-        Map<Long, List<Story.ReadingOf>> readAt = readings(told, seen);
+        List<ReadingLine> read = readings.ofTravellers(
+                told.travellers().stream().map(t -> t.head().travellerId()).toList());
+        Map<Long, List<Story.ReadingOf>> readAt = readings(told, read, seen);
         Entries entries = new Entries(told, seen);
         List<Story.PartOf> parts = told.travellers().stream()
                 .map(t -> new Story.PartOf(
@@ -106,6 +111,7 @@ class Stories {
                                 h.reason().liftedBy(h.source())))
                         .toList(),
                 found.stream().map(n -> found(n, reader)).toList(),
+                weighings.of(told, read),
                 entries.at(Entries.NOWHERE),
                 parts,
                 all,
@@ -153,14 +159,12 @@ class Stories {
                 .orElse(told.travellers().get(0).head());
     }
 
-    private Map<Long, List<Story.ReadingOf>> readings(FrameStory told, Names seen) {
+    private Map<Long, List<Story.ReadingOf>> readings(FrameStory told, List<ReadingLine> read, Names seen) {
         Map<Long, FrameSheet.CharacteristicLine> asked = new HashMap<>();
         told.travellers().stream()
                 .flatMap(t -> t.operations().stream())
                 .flatMap(o -> o.characteristics().stream())
                 .forEach(c -> asked.put(c.characteristicId(), c));
-        List<ReadingLine> read = readings.ofTravellers(
-                told.travellers().stream().map(t -> t.head().travellerId()).toList());
         // A value typed blind by the first of two people is kept back until the second has read.
         return read.stream()
                 .filter(r -> asked.get(r.characteristicId()) == null

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.designs.WeighedFrame;
 import org.trammel.shop.materials.MadeOf;
 import org.trammel.shop.orders.OrderSheet;
 import org.trammel.shop.travellers.FrameSheet;
@@ -18,6 +19,7 @@ import org.trammel.shop.web.ScaleView;
  *
  * @param ways a strip for each traveller in force
  * @param holds open holds
+ * @param weighed the newest weighing that stands, of each traveller, beside what its drawing says
  * @param general what was recorded of the frame as a whole
  * @param parts what was recorded, by traveller and operation
  * @param entries what was recorded, in the order it happened
@@ -30,6 +32,7 @@ record Story(
         List<WayOf> ways,
         List<HeldBy> holds,
         List<Found> nonconformances,
+        List<Weighed> weighed,
         List<Entry> general,
         List<PartOf> parts,
         List<Entry> entries,
@@ -80,6 +83,9 @@ record Story(
             List<String> agreed,
             @Nullable String customer,
             boolean concession) {}
+
+    /** A weighing of the uncoated frame, or of its front triangle, beside its drawing. */
+    public record Weighed(String letter, Instant at, WeighedFrame compared) {}
 
     /** Work let be done by somebody whose six-month confirmation had run out. */
     public record Unconfirmed(

@@ -102,6 +102,23 @@ class FramePageTest {
         assertThat(edit).contains("<details><summary>Butted tubes", "name=\"geometry.SEATSTAY_BUTT_AT_DROPOUT\"");
     }
 
+    /** 1678 g and 15,6 g are the worked example of this frame; its parts are those of the same script. */
+    @Test
+    void theExpectedMassStandsPartByPartWithItsUncertaintyAndTheFormulaInWords() throws Exception {
+        String page = page(given -> {
+            given.putAll(TrailFrame.masses());
+            return given;
+        });
+        assertThat(page).contains("Expected mass of the frame, uncoated", "1678\u00a0g", "u 15,6\u00a0g");
+        assertThat(page)
+                .contains("228,6", "357,4", "200,4", "161,9", "99,3", "219,7", "170,7", "150,0", "1678,0")
+                .contains("chainstay pair", "dropouts", "weld", "off together", "Density <span>2700</span>")
+                .contains("handbook value, from memory");
+        assertThat(page(given -> given))
+                .contains("Expected mass of the frame, uncoated", "Mass of the dropouts is not given.")
+                .doesNotContain("1678\u00a0g");
+    }
+
     @Test
     void whatIsMissingIsNamedAndTheRestIsComputed() throws Exception {
         String page = page(given -> {

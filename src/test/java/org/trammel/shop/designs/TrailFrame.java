@@ -3,9 +3,10 @@ package org.trammel.shop.designs;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Inputs of the first frame of the invented workshop, a hardtail; other tests change one of them at a time. */
-final class TrailFrame {
+public final class TrailFrame {
 
     private static final String[] TYPED = {
         "HEAD_ANGLE",
@@ -72,6 +73,14 @@ final class TrailFrame {
 
     private TrailFrame() {}
 
+    /** All that the first frame's drawing gives, by code, for tests of other modules. */
+    public static Map<String, BigDecimal> whole() {
+        Map<String, BigDecimal> whole = new TreeMap<>();
+        inputs().forEach((input, amount) -> whole.put(input.code(), amount));
+        masses().forEach((input, amount) -> whole.put(input.code(), amount));
+        return whole;
+    }
+
     static Map<GeometryInput, BigDecimal> inputs() {
         Map<GeometryInput, BigDecimal> inputs = new EnumMap<>(GeometryInput.class);
         for (int i = 0; i < TYPED.length; i += 2) {
@@ -83,6 +92,17 @@ final class TrailFrame {
     /** With some inputs changed, and beside them those by which the gate finds nothing red of it. */
     static Map<GeometryInput, BigDecimal> nothingRed(String changed) {
         return inputs("DOWN_TUBE_AT_HEAD 30 TOP_TUBE_OUTSIDE 31.8 DOWN_TUBE_OUTSIDE 38 " + changed);
+    }
+
+    /** What its mass is computed from beside the tubes. */
+    static Map<GeometryInput, BigDecimal> masses() {
+        return Map.of(
+                GeometryInput.HEAD_TUBE_BORE, new BigDecimal("44"),
+                GeometryInput.SHELL_BORE, new BigDecimal("33.5"),
+                GeometryInput.SHELL_WIDTH, new BigDecimal("73"),
+                GeometryInput.DROPOUT_MASS, new BigDecimal("0.15"),
+                GeometryInput.SMALL_PARTS_MASS, new BigDecimal("0.045"),
+                GeometryInput.WELD_MASS, new BigDecimal("0.045"));
     }
 
     /** The same with some inputs changed: pairs of name and number, parted by blanks; a number of "-" takes one away. */
