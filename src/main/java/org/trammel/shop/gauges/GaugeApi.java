@@ -122,23 +122,44 @@ class GaugeApi {
                         body.ranges()));
     }
 
-    record NewCalibration(
+    /**
+     * @param unit of the points; left out, that of the gauge's first range
+     * @param points errors as found; where one is over, the gauge failed
+     * @param putRight left out, nothing was adjusted
+     */
+    record CalibrationBody(
             LocalDate calibratedOn,
-            LocalDate dueOn,
+            @Nullable LocalDate dueOn,
             String certificate,
             @Nullable String makerNumber,
-            @Nullable String asFound) {}
+            @Nullable String asFound,
+            @Nullable String unit,
+            @Nullable List<CalibrationPoint> points,
+            @Nullable Boolean putRight,
+            @Nullable String asLeft) {
+
+        NewCalibration calibration() {
+            return new NewCalibration(
+                    calibratedOn,
+                    dueOn,
+                    certificate,
+                    makerNumber,
+                    orEmpty(asFound),
+                    orEmpty(unit),
+                    points == null ? List.of() : points,
+                    Boolean.TRUE.equals(putRight),
+                    orEmpty(asLeft));
+        }
+
+        private static String orEmpty(@Nullable String text) {
+            return text == null ? "" : text;
+        }
+    }
 
     @PostMapping("/{code}/calibrations")
-    Gauge calibrated(Act act, @PathVariable String code, @RequestBody NewCalibration body) {
-        return register.calibrated(
-                act,
-                code,
-                body.calibratedOn(),
-                body.dueOn(),
-                body.certificate(),
-                body.makerNumber(),
-                body.asFound() == null ? "" : body.asFound());
+    @Operation(summary = "A calibration with its errors as found; one that is over is a failure in the same act")
+    Gauge calibrated(Act act, @PathVariable String code, @RequestBody CalibrationBody body) {
+        return register.calibrated(act, code, body.calibration());
     }
 
     record Because(String reason) {}

@@ -34,6 +34,20 @@ record GaugeForm(Map<String, String> fields) {
         return new NewGauge(text("what"), text("makerNumber"), text("location"), fields.containsKey("aid"), ranges);
     }
 
+    /** A calibration; it is due on no day where it says that the gauge is wrong. */
+    NewCalibration calibration() {
+        return new NewCalibration(
+                day("calibratedOn"),
+                text("dueOn").isEmpty() ? null : day("dueOn"),
+                text("certificate"),
+                text("makerNumber"),
+                text("asFound"),
+                text("pointUnit"),
+                CalibrationEntry.points(text("points"), figure("permissible")),
+                fields.containsKey("putRight"),
+                text("asLeft"));
+    }
+
     List<String> parts() {
         return Stream.of(text("parts").split("[\\s,;]+"))
                 .filter(part -> !part.isEmpty())

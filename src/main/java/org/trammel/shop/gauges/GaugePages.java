@@ -35,13 +35,24 @@ class GaugePages {
     private final Crew crew;
     private final Settings settings;
     private final Formats formats;
+    private final DrawnErrors drawn;
+    private final TooCoarse tooCoarse;
 
-    GaugePages(Gauges gauges, GaugeRegister register, Crew crew, Settings settings, Formats formats) {
+    GaugePages(
+            Gauges gauges,
+            GaugeRegister register,
+            Crew crew,
+            Settings settings,
+            Formats formats,
+            DrawnErrors drawn,
+            TooCoarse tooCoarse) {
         this.gauges = gauges;
         this.register = register;
         this.crew = crew;
         this.settings = settings;
         this.formats = formats;
+        this.drawn = drawn;
+        this.tooCoarse = tooCoarse;
     }
 
     @GetMapping("/shop/gauges")
@@ -88,7 +99,18 @@ class GaugePages {
         model.addAttribute(
                 "line", GaugeLine.of(gauge, settings.today(), settings.whole("gauge.warn.days"), measures(gauge)));
         model.addAttribute("kinds", kindNames());
-        model.addAttribute("calibrations", register.calibrationsOf(gauge.id()));
+        List<Calibration> calibrations = register.calibrationsOf(gauge.id());
+        model.addAttribute("calibrations", calibrations);
+        calibrations.stream()
+                .filter(calibration -> !calibration.points().isEmpty())
+                .findFirst()
+                .ifPresent(calibration -> {
+                    model.addAttribute("shown", calibration);
+                    model.addAttribute("errors", drawn.of(gauge, calibration));
+                });
+        model.addAttribute("coarse", tooCoarse.of(gauge));
+        model.addAttribute("rule", CalibrationPoint.RULE);
+        model.addAttribute("units", units(gauge));
         model.addAttribute("failures", register.failuresOf(gauge.id()));
         model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
         model.addAttribute("today", settings.today());
@@ -141,14 +163,7 @@ class GaugePages {
     @PostMapping("/shop/gauges/{code}/calibration")
     String calibrated(Act act, @PathVariable String code, @RequestParam Map<String, String> fields) {
         GaugeForm form = new GaugeForm(fields);
-        return sheet(register.calibrated(
-                act,
-                code,
-                form.day("calibratedOn"),
-                form.day("dueOn"),
-                form.text("certificate"),
-                form.text("makerNumber"),
-                form.text("asFound")));
+        return sheet(register.calibrated(act, code, form.calibration()));
     }
 
     @PostMapping("/shop/gauges/{code}/block")
@@ -190,6 +205,12 @@ class GaugePages {
                         "The gauge was not found.",
                         "No gauge carries the number " + code + ".",
                         "Choose it from the register."));
+    }
+
+    private static Map<String, String> units(Gauge gauge) {
+        Map<String, String> units = new LinkedHashMap<>();
+        gauge.ranges().forEach(range -> units.put(range.unit(), range.unit()));
+        return units;
     }
 
     private Map<String, String> kindNames() {

@@ -57,15 +57,23 @@ class GaugeRangeRow {
 
     GaugeRange range() {
         return new GaugeRange(
-                kind, unit, bare(lowest), bare(highest), bare(resolution), bare(u), bare(uPercent), uSource);
+                kind,
+                unit,
+                bareOrNone(lowest),
+                bareOrNone(highest),
+                bareOrNone(resolution),
+                bareOrNone(u),
+                bareOrNone(uPercent),
+                uSource);
     }
 
     /** The column's scale says nothing about the figure; 0,010000 and 0,01 are one resolution. */
-    private static @Nullable BigDecimal bare(@Nullable BigDecimal number) {
-        if (number == null) {
-            return null;
-        }
+    static BigDecimal bare(BigDecimal number) {
         BigDecimal stripped = number.stripTrailingZeros();
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+
+    private static @Nullable BigDecimal bareOrNone(@Nullable BigDecimal number) {
+        return number == null ? null : bare(number);
     }
 }

@@ -1,7 +1,6 @@
 package org.trammel.shop.gauges;
 
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Crew;
@@ -19,9 +17,6 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
-import org.trammel.shop.records.Words;
-import org.trammel.shop.records.WordsRef;
-import org.trammel.shop.settings.Settings;
 
 /** The verbs on the register of gauges. Anybody at work may set a gauge aside; the QA lead alone lets it back. */
 @Service
@@ -32,10 +27,9 @@ public class GaugeRegister {
     private final FailureRepository failures;
     private final GaugeKindRepository kinds;
     private final Crew crew;
-    private final Settings settings;
-    private final Words words;
+    private final Calibrating calibrating;
+    private final GaugeFacts said;
     private final ActLog log;
-    private final ApplicationEventPublisher events;
 
     GaugeRegister(
             GaugeRepository rows,
@@ -43,19 +37,17 @@ public class GaugeRegister {
             FailureRepository failures,
             GaugeKindRepository kinds,
             Crew crew,
-            Settings settings,
-            Words words,
-            ActLog log,
-            ApplicationEventPublisher events) {
+            Calibrating calibrating,
+            GaugeFacts said,
+            ActLog log) {
         this.rows = rows;
         this.calibrations = calibrations;
         this.failures = failures;
         this.kinds = kinds;
         this.crew = crew;
-        this.settings = settings;
-        this.words = words;
+        this.calibrating = calibrating;
+        this.said = said;
         this.log = log;
-        this.events = events;
     }
 
     /** Registers a gauge. It may not be used before its first calibration is recorded. */
@@ -150,12 +142,12 @@ public class GaugeRegister {
         refuseSharedMakerNumber(read.makerNumber(), row.code());
         row.edit(read);
         rows.saveAndFlush(row);
-        log.event(Chains.SHOP, "gauge-edited", facts(row));
+        log.event(Chains.SHOP, "gauge-edited", GaugeFacts.of(row));
         return row.gauge();
     }
 
     /**
-     * Records a calibration that found the gauge right.
+     * Records a calibration that found the gauge right, in words only.
      *
      * @param makerNumber the number on the certificate; must be the gauge's own, which catches two alike gauges that
      *     were swapped; null only where the gauge has none
@@ -169,47 +161,24 @@ public class GaugeRegister {
             String certificate,
             @Nullable String makerNumber,
             String asFound) {
+        return calibrated(
+                act, code, new NewCalibration(on, due, certificate, makerNumber, asFound, "", List.of(), false, ""));
+    }
+
+    /**
+     * Records a calibration. Where an error as found is greater than it may be, the gauge failed: that is recorded in
+     * the same transaction, and what was read with it since it was last right is judged again. If it was put right it
+     * waits for the QA lead to let it be used again, else for another calibration.
+     */
+    @Transactional
+    public Gauge calibrated(Act act, String code, NewCalibration entry) {
         if (!opens(act, "calibrate-gauge", code)) {
             return required(code).gauge();
         }
         GaugeRow row = required(code);
-        String not = "The calibration of " + row.code() + " was not recorded.";
-        crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
-        String number = TypedText.line("certificate", "Certificate", not, certificate, 200);
-        String found = TypedText.wordsOrNone("asFound", "As found", not, asFound);
-        refuseFuture("calibratedOn", not, on);
-        if (due.isBefore(on)) {
-            throw Refusal.input(
-                    "dueOn", not, "It would be due on " + due + ", before the day itself.", "Enter a later due date.");
-        }
-        refuseSwapped(row, makerNumber, not);
-        if (calibrations.existsByGaugeIdAndCalibratedOn(row.id(), on)) {
-            throw Refusal.input(
-                    "calibratedOn", not, "One of " + on + " is recorded already.", "Look at its history first.");
-        }
-        calibrations.save(new CalibrationRow(row.id(), on, due, number, found == null ? "" : found, act));
-        row.calibrated(on, due, number, act.at());
-        rows.saveAndFlush(row);
-        rows.setupsWith(row.id()).forEach(GaugeRow::takeDatesOfParts);
-        Map<String, Object> facts = facts(row);
-        facts.put("on", on.toString());
-        facts.put("due", due.toString());
-        log.event(Chains.SHOP, "gauge-calibrated", facts);
+        crew.require(act.by(), "The calibration of " + row.code() + " was not recorded.", Role.QA_LEAD, Role.OWNER);
+        calibrating.record(act, row, entry);
         return row.gauge();
-    }
-
-    private static void refuseSwapped(GaugeRow row, @Nullable String typed, String not) {
-        String own = row.makerNumber();
-        String given = typed == null ? "" : typed.strip();
-        if (own != null && !own.equalsIgnoreCase(given)) {
-            throw Refusal.input(
-                    "makerNumber",
-                    not,
-                    given.isEmpty()
-                            ? "The maker's number on the certificate is missing; " + row.code() + " is " + own + "."
-                            : "The certificate is for " + given + ", " + row.code() + " is " + own + ".",
-                    "Compare label and gauge: two alike gauges may be swapped. Block both until it is clear.");
-        }
     }
 
     /** Sets a gauge aside. Anybody at work may. */
@@ -224,7 +193,7 @@ public class GaugeRegister {
         String why = TypedText.words("reason", "Reason", not, reason);
         row.block(why, act.at());
         rows.saveAndFlush(row);
-        log.event(Chains.SHOP, "gauge-blocked", said(facts(row), why));
+        log.event(Chains.SHOP, "gauge-blocked", said.with(GaugeFacts.of(row), why));
         return row.gauge();
     }
 
@@ -240,11 +209,11 @@ public class GaugeRegister {
         String why = TypedText.words("reason", "Reason", not, reason);
         row.unblock(why, act.at());
         rows.saveAndFlush(row);
-        log.event(Chains.SHOP, "gauge-unblocked", said(facts(row), why));
+        log.event(Chains.SHOP, "gauge-unblocked", said.with(GaugeFacts.of(row), why));
         return row.gauge();
     }
 
-    /** Records that a gauge was found wrong; no reading is taken with it any more. What was read since it was good is not judged again yet. */
+    /** Records that a gauge was found wrong; no reading is taken with it any more. */
     @Transactional
     public Gauge fail(Act act, String code, Failure failure) {
         if (!opens(act, "fail-gauge", code)) {
@@ -253,28 +222,15 @@ public class GaugeRegister {
         GaugeRow row = required(code);
         String not = "The failure of " + row.code() + " was not recorded.";
         crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
-        refuseFuture("foundOn", not, failure.foundOn());
+        calibrating.refuseFuture("foundOn", not, failure.foundOn());
         String note = TypedText.words("note", "Note", not, failure.note());
         if (failure.error() != null && failure.unit().isBlank()) {
             throw Refusal.input("unit", not, "The error found has no unit.", "Enter the unit of the error.");
         }
-        LocalDate lastGood = row.calibratedOn();
         Failure read =
                 new Failure(failure.foundOn(), failure.error(), Units.plain(failure.unit()), failure.errorAt(), note);
-        FailureRow found = failures.save(new FailureRow(row.id(), lastGood, read, act));
-        row.fail(note, act.at());
-        rows.saveAndFlush(row);
-        Set<Long> means = new HashSet<>();
-        means.add(row.id());
-        rows.setupsWith(row.id()).forEach(setup -> means.add(setup.id()));
-        Map<String, Object> facts = facts(row);
-        facts.put("failure", found.id());
-        facts.put("foundOn", read.foundOn().toString());
-        facts.put("lastGoodOn", lastGood == null ? "" : lastGood.toString());
-        facts.put("error", read.error() == null ? "" : read.error().toPlainString() + " " + read.unit());
-        log.event(Chains.SHOP, "gauge-failed", said(facts, note));
-        events.publishEvent(new GaugeFailed(
-                act, row.id(), row.code(), means, lastGood, read.foundOn(), read.error(), read.unit(), read.errorAt()));
+        row.requireMayFail();
+        calibrating.fail(act, row, read, Calibrating.Found.of(read.error()));
         return row.gauge();
     }
 
@@ -290,7 +246,7 @@ public class GaugeRegister {
         String why = TypedText.words("reason", "Reason", not, reason);
         row.retire(why, act.at());
         rows.saveAndFlush(row);
-        log.event(Chains.SHOP, "gauge-retired", said(facts(row), why));
+        log.event(Chains.SHOP, "gauge-retired", said.with(GaugeFacts.of(row), why));
         return row.gauge();
     }
 
@@ -325,16 +281,6 @@ public class GaugeRegister {
         }
     }
 
-    private void refuseFuture(String field, String not, LocalDate day) {
-        if (day.isAfter(settings.today())) {
-            throw Refusal.input(
-                    field,
-                    not,
-                    day + " has not come yet; it is " + settings.today() + ".",
-                    "Enter the day it was done on.");
-        }
-    }
-
     private void requireAtWork(Act act, String not) {
         if (!crew.byId(act.by()).mayWork()) {
             throw Refusal.person(
@@ -342,25 +288,10 @@ public class GaugeRegister {
         }
     }
 
-    private Map<String, Object> said(Map<String, Object> facts, String why) {
-        WordsRef ref = words.keep(why);
-        facts.put("words", ref.id());
-        facts.put("sha256", ref.sha256());
-        return facts;
-    }
-
-    private static Map<String, Object> facts(GaugeRow row) {
-        Map<String, Object> facts = new HashMap<>();
-        facts.put("gauge", row.id());
-        facts.put("code", row.code());
-        facts.put("state", row.state().name());
-        return facts;
-    }
-
     /** Calibrations of a gauge, newest first. */
     @Transactional(readOnly = true)
     public List<Calibration> calibrationsOf(long gaugeId) {
-        return calibrations.findByGaugeIdOrderByCalibratedOnDesc(gaugeId).stream()
+        return calibrations.withPoints(gaugeId).stream()
                 .map(CalibrationRow::calibration)
                 .toList();
     }

@@ -118,13 +118,7 @@ class GaugeRow {
 
     /** Takes over a calibration; one that is older than the newest only joins the history. */
     void calibrated(LocalDate on, LocalDate due, String newCertificate, Instant at) {
-        refuseUnless("calibrated", GaugeState.IN_USE, GaugeState.BLOCKED, GaugeState.FAILED);
-        if (setup) {
-            throw Refusal.state(
-                    code + " was not calibrated.",
-                    "It is a set-up made of " + String.join(", ", partCodes()) + ".",
-                    "Record the calibration of each of them.");
-        }
+        requireMayBeCalibrated();
         if (calibratedOn == null || on.isAfter(calibratedOn)) {
             calibratedOn = on;
             dueOn = due;
@@ -132,6 +126,16 @@ class GaugeRow {
         }
         if (state == GaugeState.FAILED) {
             turn(GaugeState.BLOCKED, "calibrated after it failed; the QA lead lets it be used again", at);
+        }
+    }
+
+    void requireMayBeCalibrated() {
+        refuseUnless("calibrated", GaugeState.IN_USE, GaugeState.BLOCKED, GaugeState.FAILED);
+        if (setup) {
+            throw Refusal.state(
+                    code + " was not calibrated.",
+                    "It is a set-up made of " + String.join(", ", partCodes()) + ".",
+                    "Record the calibration of each of them.");
         }
     }
 
@@ -163,7 +167,7 @@ class GaugeRow {
         turn(GaugeState.IN_USE, reason, at);
     }
 
-    void fail(String reason, Instant at) {
+    void requireMayFail() {
         refuseUnless("failed", GaugeState.IN_USE, GaugeState.BLOCKED);
         if (setup) {
             throw Refusal.state(
@@ -171,6 +175,10 @@ class GaugeRow {
                     "It is a set-up made of " + String.join(", ", partCodes()) + ".",
                     "Fail the part that was found wrong, or block the set-up.");
         }
+    }
+
+    void fail(String reason, Instant at) {
+        requireMayFail();
         turn(GaugeState.FAILED, reason, at);
     }
 

@@ -243,8 +243,8 @@ public class Gauges {
             return new Standing(due);
         }
         return calibrations
-                .findFirstByGaugeIdAndCalibratedOnLessThanEqualOrderByCalibratedOnDesc(row.id(), on)
-                .map(calibration -> new Standing(calibration.calibration().dueOn()))
+                .findFirstByGaugeIdAndStandsTrueAndCalibratedOnLessThanEqualOrderByCalibratedOnDesc(row.id(), on)
+                .map(calibration -> new Standing(calibration.due()))
                 .orElse(null);
     }
 

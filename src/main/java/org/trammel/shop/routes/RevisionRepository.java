@@ -22,4 +22,14 @@ interface RevisionRepository extends JpaRepository<RouteRevision, Long> {
 
     @Query("select r from RouteRevision r join fetch r.route where r.route.id in :routeIds and r.state in :states")
     List<RouteRevision> of(Collection<Long> routeIds, Collection<RevisionState> states);
+
+    @Query("""
+            select distinct new org.trammel.shop.routes.ToleranceAsked(
+                c.gaugeKind, c.unit, c.code, c.name, c.lowerDeviation, c.upperDeviation)
+            from CharacteristicRow c
+            where c.gaugeKind in :gaugeKinds and c.operation.revision.state = org.trammel.shop.routes.RevisionState.RELEASED
+            and c.lowerDeviation is not null and c.upperDeviation is not null
+            order by c.code, c.name
+            """)
+    List<ToleranceAsked> tolerancesOf(Collection<String> gaugeKinds);
 }

@@ -70,6 +70,11 @@ public class RouteBook {
                         "Let the QA lead check its draft and release it."));
     }
 
+    /** What the routes in force have judged with these kinds of gauge between two limits, by code, each once. */
+    public List<ToleranceAsked> tolerancesOf(Collection<String> gaugeKinds) {
+        return gaugeKinds.isEmpty() ? List.of() : revisions.tolerancesOf(gaugeKinds);
+    }
+
     /** One revision, whatever its state. */
     public RouteSheet revision(long revisionId) {
         return revisions.withRoute(List.of(revisionId)).stream()

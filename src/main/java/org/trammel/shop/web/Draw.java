@@ -44,6 +44,11 @@ public class Draw {
         return ScaleDrawing.small(formats, view);
     }
 
+    /** The errors of a gauge over its range. */
+    public String errors(ErrorsView view) {
+        return ErrorsDrawing.of(formats, view);
+    }
+
     public String route(RouteView route) {
         return RouteDrawing.of(route);
     }
