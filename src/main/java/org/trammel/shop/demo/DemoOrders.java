@@ -175,7 +175,11 @@ class DemoOrders {
         if (order.order().equals("O-113")) {
             return Category.YOUNG_ADULT;
         }
-        return order.route().startsWith("ST") ? Category.CITY_AND_TREKKING : Category.MOUNTAIN;
+        String what = order.description();
+        if (what.startsWith("Touring") || what.startsWith("Tandem")) {
+            return Category.CITY_AND_TREKKING;
+        }
+        return what.matches("(Road|All-road|Gravel|Cyclo-cross).*") ? Category.RACING : Category.MOUNTAIN;
     }
 
     /** Draws the frame, has it approved and checked, and releases it; gives its serial. */

@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -13,7 +14,6 @@ final class GateBasis {
 
     private final DesignSheet sheet;
     private final OrderTells.@Nullable Told told;
-    private final String drawn;
 
     /**
      * The inputs of a revision and of its order.
@@ -23,50 +23,59 @@ final class GateBasis {
     GateBasis(DesignSheet sheet, OrderTells.@Nullable Told told) {
         this.told = told;
         this.sheet = sheet;
-        TreeMap<String, String> shape = new TreeMap<>(sheet.geometry());
-        // How heavy its parts are says nothing about the room that a frame leaves.
-        for (GeometryInput input : GeometryInput.values()) {
-            if (input.group() == GeometryInput.Group.MASS) {
-                shape.remove(input.code());
-            }
-        }
-        this.drawn = sheet.metal() + "\n" + sheet.kind() + "\n" + shape;
     }
 
     /**
      * Of one check.
      *
-     * @param figures what it shows: a limit that changed is another input
+     * @param figures what it shows: a limit that changed is another input, and so is a figure that changed by whatever
+     *     it follows from
+     * @param open why figures are missing, or what cannot be
      */
-    String of(GateCheck check, List<CheckFigure> figures) {
-        StringBuilder limits = new StringBuilder();
+    String of(GateCheck check, List<CheckFigure> figures, List<String> open) {
+        StringBuilder shown = new StringBuilder();
         for (CheckFigure figure : figures) {
-            // A limit that comes from the rider would tell of the rider: the setting and the rider's edition stand for
+            // A figure that comes from the rider would tell of the rider: the setting and the rider's edition stand for
             // it.
-            limits.append('\n')
+            shown.append('\n')
                     .append(figure.label())
                     .append('|')
                     .append(
                             figure.personal()
                                     ? figure.setting() + "|" + figure.source() + "|" + rider()
-                                    : figure.limit())
+                                    : figure.value() + "|" + figure.limit())
+                    .append('|')
+                    .append(figure.said())
                     .append('|')
                     .append(figure.wanted());
         }
-        return hash(inputs(check) + limits);
+        open.forEach(words -> shown.append('\n').append(words));
+        return hash(inputs(check) + shown);
     }
 
     private String inputs(GateCheck check) {
         return switch (check) {
-            case CLOSURE, TRAIL, TYRE_CLEARANCE, TOE_CLEARANCE, HEAD_NODES, MITRES, SEATPOST, OVERALL_LENGTH -> drawn;
-            case NOMINALS -> drawn + "\n" + new TreeMap<>(sheet.nominals());
-            case COMPONENTS -> drawn + "\n" + sheet.components();
-            case TEST_FAMILY -> drawn + "\n" + sheet.testFamily() + "\n" + rider();
-            case STANDOVER -> drawn + "\n" + rider();
+            case CLOSURE, TYRE_CLEARANCE, TOE_CLEARANCE, HEAD_NODES, MITRES, SEATPOST, OVERALL_LENGTH -> drawn(check);
+            case TRAIL -> drawn(check) + "\n" + (told == null ? "" : told.category());
+            case NOMINALS -> drawn(check) + "\n" + new TreeMap<>(sheet.nominals());
+            case COMPONENTS -> drawn(check) + "\n" + sheet.components();
+            case TEST_FAMILY -> drawn(check) + "\n" + sheet.testFamily() + "\n" + rider();
+            case STANDOVER -> drawn(check) + "\n" + rider();
             case RIDER_DATA -> rider();
             case COUNTRY -> told == null ? "" : told.country() + "\n" + told.frontBrakeLever();
             case DEPOSIT -> "";
         };
+    }
+
+    private String drawn(GateCheck check) {
+        Map<String, String> rests = new TreeMap<>();
+        for (GeometryInput input : GateInputs.of(check)) {
+            String amount = sheet.geometry().get(input.code());
+            if (amount != null) {
+                rests.put(input.code(), amount);
+            }
+        }
+        return sheet.metal() + "\n" + sheet.kind() + "\n" + rests;
     }
 
     private String rider() {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.geometry.Caution;
 import org.trammel.calc.geometry.Clearances;
@@ -75,10 +76,7 @@ final class GateFigures {
 
     private Map<GateCheck, CheckFigures> all() {
         put(GateCheck.CLOSURE, frame.geometry(), this::closure);
-        put(
-                GateCheck.TRAIL,
-                frame.geometry(),
-                geometry -> Answer.of(List.of(CheckFigure.information("trail", geometry.trail_mm()))));
+        put(GateCheck.TRAIL, frame.geometry(), this::trail);
         put(GateCheck.TYRE_CLEARANCE, frame.geometry(), this::tyre);
         put(GateCheck.TOE_CLEARANCE, frame.geometry(), this::toes);
         put(GateCheck.STANDOVER, frame.axes(), this::standover);
@@ -91,7 +89,8 @@ final class GateFigures {
         put(GateCheck.NOMINALS, frame.geometry(), geometry -> Answer.of(nominals));
         for (GateCheck check : GateCheck.values()) {
             figures.computeIfAbsent(
-                    check, other -> new CheckFigures(List.of(), List.of(), List.of(), basis.of(other, List.of())));
+                    check,
+                    other -> new CheckFigures(List.of(), List.of(), List.of(), basis.of(other, List.of(), List.of())));
         }
         return figures;
     }
@@ -112,8 +111,10 @@ final class GateFigures {
                     .forEach(gap -> (gap.input().equals(ORDER) || in.isMissing(gap) ? lacking : cannot)
                             .add(written(gap.words())));
         }
-        figures.put(check, new CheckFigures(there, lacking, cannot, basis.of(check, there)));
+        List<String> open = Stream.concat(lacking.stream(), cannot.stream()).toList();
+        figures.put(check, new CheckFigures(there, lacking, cannot, basis.of(check, there, open)));
     }
+
     /** A sentence of a computation, with the decimal sign that sentences carry here. */
     private static String written(String words) {
         return words.replaceAll("(?<=\\d)\\.(?=\\d)", ",");
@@ -127,6 +128,19 @@ final class GateFigures {
                                 "off the stack asked for",
                                 Math.abs(geometry.stack_mm() - in.number(GeometryInput.STACK_ASKED)),
                                 limits.of("stack.off")))));
+    }
+
+    /** Inside the band of the category that was ordered. */
+    private Answer<List<CheckFigure>> trail(FrameGeometry geometry) {
+        double trail = geometry.trail_mm();
+        if (told == null) {
+            return Answer.of(List.of(CheckFigure.information("trail, no category told", trail)));
+        }
+        return Answer.of(limits.trail(told.category())
+                .map(band -> List.of(
+                        CheckFigure.atLeast("trail", trail, band.least()),
+                        CheckFigure.atMost("trail", trail, band.most())))
+                .orElseGet(() -> List.of(CheckFigure.information("trail, no band for the category", trail))));
     }
 
     private Answer<List<CheckFigure>> tyre(FrameGeometry geometry) {

@@ -2,6 +2,7 @@ package org.trammel.shop.designs;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.settings.Setting;
@@ -23,6 +24,19 @@ class GateLimits {
 
     double number(String name) {
         return Double.parseDouble(of(name).value());
+    }
+
+    /** Between which the trail of a category of use lies. */
+    record TrailBand(Setting least, Setting most) {}
+
+    /** The band of a category; empty where the shop keeps none. */
+    Optional<TrailBand> trail(String category) {
+        String name = "gate.trail." + category.toLowerCase(Locale.ROOT);
+        return kept(name + ".least").flatMap(least -> kept(name + ".most").map(most -> new TrailBand(least, most)));
+    }
+
+    private Optional<Setting> kept(String key) {
+        return settings.all().stream().filter(one -> one.key().equals(key)).findFirst();
     }
 
     /** The list that names the side of a country's front brake lever; null where neither or both do. */

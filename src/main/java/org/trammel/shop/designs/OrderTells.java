@@ -14,6 +14,7 @@ public interface OrderTells {
      * What is looked at.
      *
      * @param country two letters of ISO 3166-1
+     * @param category of use, such as MOUNTAIN
      * @param frontBrakeLever left, right or none
      * @param inseam_mm inside leg of the rider
      * @param mass_kg of the rider
@@ -21,6 +22,7 @@ public interface OrderTells {
      */
     record Told(
             String country,
+            String category,
             String frontBrakeLever,
             @Nullable BigDecimal inseam_mm,
             @Nullable BigDecimal mass_kg,

@@ -26,6 +26,7 @@ class ToldToTheGate implements OrderTells {
             RiderDetails about = rider.map(Rider::details).orElse(RiderDetails.UNKNOWN);
             return new Told(
                     details.country(),
+                    details.category().name(),
                     details.frontBrakeLever().word(),
                     about.inseam() == null ? null : about.inseam().movePointRight(1),
                     about.mass(),

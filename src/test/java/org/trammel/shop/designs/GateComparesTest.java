@@ -109,6 +109,29 @@ class GateComparesTest {
         gate.answer(hands.act(frame.qa), id, GateCheck.TEST_FAMILY, GateAnswer.MEETS, "as people know it");
     }
 
+    /** The trail of this frame is 120,3: (370 cos 65,5° − 44) / sin 65,5°. */
+    @Test
+    void theTrailIsJudgedByTheBandOfTheCategoryThatWasOrdered() {
+        long id = frame.trail("");
+        CheckFigures mountain = trail(id, "MOUNTAIN");
+        assertThat(mountain.red()).isFalse();
+        assertThat(mountain.figures()).extracting(CheckFigure::source).containsOnly("common practice, from memory");
+        CheckFigures racing = trail(id, "RACING");
+        assertThat(racing.whyRed()).isEqualTo("trail 120,3 mm, limit 75,0 mm or less, margin −45,3 mm");
+        assertThat(racing.givenOn()).isNotEqualTo(mountain.givenOn());
+        CheckFigures other = trail(id, "OTHER");
+        assertThat(other.red()).isFalse();
+        assertThat(other.figures()).extracting(CheckFigure::label).containsExactly("trail, no band for the category");
+        assertThat(line(id, GateCheck.TRAIL).figures())
+                .as("no order tells")
+                .extracting(CheckFigure::label)
+                .containsExactly("trail, no category told");
+    }
+
+    private CheckFigures trail(long id, String category) {
+        return told(id, "SE", "left", "780", "551", category).get(GateCheck.TRAIL);
+    }
+
     @Test
     void aFamilyIsEnteredByQaLeadOrOwnerAndItsNewestNumbersAreComparedAtTheGate() throws Exception {
         String code = "F-" + UUID.randomUUID().toString().substring(0, 8);
@@ -177,12 +200,17 @@ class GateComparesTest {
 
     private Map<GateCheck, CheckFigures> told(
             long id, String country, String lever, String inseam_mm, String longestFork_mm) {
+        return told(id, country, lever, inseam_mm, longestFork_mm, "MOUNTAIN");
+    }
+
+    private Map<GateCheck, CheckFigures> told(
+            long id, String country, String lever, String inseam_mm, String longestFork_mm, String category) {
         DesignSheet sheet = designs.revision(id);
         return GateFigures.of(
                 sheet,
                 ComputedFrame.of(sheet.geometry(), saws.rules()),
                 limits,
-                new OrderTells.Told(country, lever, new BigDecimal(inseam_mm), new BigDecimal("90"), 3),
+                new OrderTells.Told(country, category, lever, new BigDecimal(inseam_mm), new BigDecimal("90"), 3),
                 List.of(),
                 Optional.of(new TestFamily(
                         1,
