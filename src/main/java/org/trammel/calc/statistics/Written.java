@@ -27,10 +27,6 @@ final class Written {
         return DecimalSign.POINT.write(rounded);
     }
 
-    static String signed(double figure, int decimals) {
-        return (figure > 0 ? "+" : "") + decimals(figure, decimals);
-    }
-
     /** Four digits, nothing after the point that says nothing. */
     static String plain(double figure) {
         BigDecimal rounded = new BigDecimal(figure).round(new MathContext(4)).stripTrailingZeros();
