@@ -13,15 +13,15 @@ public record Point(double x_mm, double y_mm) {
         return new Point(Math.cos(angle_rad), Math.sin(angle_rad));
     }
 
-    Point plus(Point other) {
+    public Point plus(Point other) {
         return new Point(x_mm + other.x_mm, y_mm + other.y_mm);
     }
 
-    Point minus(Point other) {
+    public Point minus(Point other) {
         return new Point(x_mm - other.x_mm, y_mm - other.y_mm);
     }
 
-    Point times(double factor) {
+    public Point times(double factor) {
         return new Point(x_mm * factor, y_mm * factor);
     }
 

@@ -30,4 +30,9 @@ public record Means(
     public Means reducedBy(Reduction reduction) {
         return new Means(gaugeId, code, what, unit, resolution, reduction.uncertainty(u), dueOn, aid);
     }
+
+    /** The same for a value computed from what it read, with the unit and the uncertainty of that value. */
+    public Means computing(String otherUnit, BigDecimal otherU) {
+        return new Means(gaugeId, code, what, otherUnit, null, otherU, dueOn, aid);
+    }
 }

@@ -2,8 +2,10 @@ package org.trammel.shop.inspection;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -57,6 +59,14 @@ public class ColdSets {
             BigDecimal amountUsed,
             @Nullable BigDecimal amount,
             @Nullable Instant windowEnds) {}
+
+    /** When a frame was last pushed at one of these operations. */
+    @Transactional(readOnly = true)
+    public Optional<Instant> lastAt(Collection<Long> operationIds) {
+        return coldSets.findByOperationIdInOrderById(operationIds).stream()
+                .map(ColdSet::at)
+                .reduce((earlier, later) -> later);
+    }
 
     /** The room left for a characteristic at an instant. */
     @Transactional(readOnly = true)

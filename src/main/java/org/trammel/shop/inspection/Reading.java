@@ -119,6 +119,9 @@ class Reading {
 
     private @Nullable String reason;
 
+    @Column(name = "reduction_id")
+    private @Nullable Long reductionId;
+
     protected Reading() {}
 
     /** What was read, beside the verdict. */
@@ -129,7 +132,8 @@ class Reading {
             boolean confirmed,
             boolean alike,
             @Nullable Long replacesId,
-            @Nullable String reason) {}
+            @Nullable String reason,
+            @Nullable Long reductionId) {}
 
     /** How it was judged; without limits there is no basis. */
     record Judged(
@@ -171,6 +175,7 @@ class Reading {
         this.actId = act.id();
         this.replacesId = taken.replacesId();
         this.reason = taken.reason();
+        this.reductionId = taken.reductionId();
     }
 
     List<BigDecimal> raw() {
@@ -284,5 +289,10 @@ class Reading {
     @Nullable
     String reason() {
         return reason;
+    }
+
+    @Nullable
+    Long reductionId() {
+        return reductionId;
     }
 }

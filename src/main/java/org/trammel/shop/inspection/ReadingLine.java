@@ -12,6 +12,7 @@ import org.trammel.shop.routes.Rule;
  * @param value the reduced value, in {@code unit}
  * @param u standard uncertainty in {@code unit}; null for an aid
  * @param guardBand in {@code unit}; 0 under the plain rule
+ * @param reductionId the reduction of raw figures it came from; null if it was read as it is
  * @param replaced true if a correction took its place
  */
 public record ReadingLine(
@@ -41,6 +42,7 @@ public record ReadingLine(
         @Nullable Instant deviceAt,
         @Nullable Long replacesId,
         @Nullable String reason,
+        @Nullable Long reductionId,
         boolean replaced) {
 
     static ReadingLine of(Reading r, boolean replaced) {
@@ -71,6 +73,7 @@ public record ReadingLine(
                 r.deviceAt(),
                 r.replacesId(),
                 r.reason(),
+                r.reductionId(),
                 replaced);
     }
 }

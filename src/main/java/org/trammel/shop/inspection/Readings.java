@@ -110,7 +110,7 @@ public class Readings {
      * A correction judges in the place of what it corrects, so only a reading that judges now can be corrected: the
      * newest one, or either of a pair by two people.
      */
-    private void requireStanding(Evidence.Wanted wanted, long readingId) {
+    void requireStanding(Evidence.Wanted wanted, long readingId) {
         Long newest = wanted.readingId();
         boolean ofPair = wanted.secondPerson()
                 && wanted.state() == CharacteristicState.CONFORMING
@@ -154,17 +154,28 @@ public class Readings {
         }
         boolean alike = ask(wanted, input);
         requireAnotherPerson(act, wanted, replaces);
-        BigDecimal value = reduce(wanted, input.raw());
-        Reading.Judged judged = judge.of(wanted, value, means);
-        again.requireReason(act, wanted, means, judged.verdict(), corrected);
-        CharacteristicState state = state(act, wanted, judged.verdict(), replaces);
-        Reading reading = readings.save(new Reading(
+        return judged(
                 act,
                 wanted,
                 means,
                 new Reading.Taken(
-                        input.raw(), value, input.temperatureDegC(), input.confirmed(), alike, replaces, reason),
-                judged));
+                        input.raw(),
+                        reduce(wanted, input.raw()),
+                        input.temperatureDegC(),
+                        input.confirmed(),
+                        alike,
+                        replaces,
+                        reason,
+                        null),
+                corrected);
+    }
+
+    /** Judges what was taken, keeps it, and hands the verdict to the frame. */
+    ReadingLine judged(Act act, Evidence.Wanted wanted, Means means, Reading.Taken taken, @Nullable Reading corrected) {
+        Reading.Judged judged = judge.of(wanted, taken.value(), means);
+        again.requireReason(act, wanted, means, judged.verdict(), corrected);
+        CharacteristicState state = state(act, wanted, judged.verdict(), taken.replacesId());
+        Reading reading = readings.save(new Reading(act, wanted, means, taken, judged));
         evidence.judged(act, wanted.characteristicId(), state, reading.id());
         return ReadingLine.of(reading, false);
     }
@@ -242,7 +253,7 @@ public class Readings {
         return running;
     }
 
-    private void requireAnotherPerson(Act act, Evidence.Wanted wanted, @Nullable Long replaces) {
+    void requireAnotherPerson(Act act, Evidence.Wanted wanted, @Nullable Long replaces) {
         if (!wanted.secondPerson() || wanted.state() != CharacteristicState.FIRST_READ || replaces != null) {
             return;
         }
@@ -260,7 +271,7 @@ public class Readings {
         return Reduction.valueOf(wanted.reduction().name());
     }
 
-    private static BigDecimal reduce(Evidence.Wanted wanted, List<BigDecimal> raw) {
+    static BigDecimal reduce(Evidence.Wanted wanted, List<BigDecimal> raw) {
         Limits limits = wanted.lowerLimit() == null && wanted.upperLimit() == null
                 ? Limits.between(BigDecimal.ZERO, BigDecimal.ZERO)
                 : new Limits(wanted.lowerLimit(), wanted.upperLimit());

@@ -110,6 +110,14 @@ public class Travellers {
         return FrameSheet.Head.of(travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller")));
     }
 
+    /** The traveller that an operation stands on. */
+    public FrameSheet.Head headOf(long operationId) {
+        return head(operations
+                .findById(operationId)
+                .orElseThrow(() -> Bench.noSuch("operation"))
+                .travellerId());
+    }
+
     /** One traveller in full, with the operation at hand. */
     public FrameSheet sheet(long travellerId) {
         return sheet(travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller")));

@@ -1,0 +1,108 @@
+package org.trammel.shop.alignment;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** A place of a frame on the plate that is read by one figure. */
+public enum Spot {
+    SEAT_LOW(Group.SEAT_TUBE, "lower station", true),
+    SEAT_HIGH(Group.SEAT_TUBE, "upper station", true),
+    HEAD_LOW(Group.HEAD_TUBE, "lower station", true),
+    HEAD_HIGH(Group.HEAD_TUBE, "upper station", true),
+    MANDREL_LOW(Group.MANDREL, "lower station", true),
+    MANDREL_HIGH(Group.MANDREL, "upper station", true),
+    POST(Group.SHELL, "middle, on the post", true),
+    FACE_DRIVE_1(Group.SHELL, "drive face, ahead", true),
+    FACE_DRIVE_2(Group.SHELL, "drive face, above behind", true),
+    FACE_DRIVE_3(Group.SHELL, "drive face, below behind", true),
+    FACE_OTHER_1(Group.SHELL, "non-drive face, ahead", true),
+    FACE_OTHER_2(Group.SHELL, "non-drive face, above behind", true),
+    FACE_OTHER_3(Group.SHELL, "non-drive face, below behind", true),
+    AXLE_DRIVE(Group.REAR_END, "drive dropout, inner face", true),
+    AXLE_OTHER(Group.REAR_END, "non-drive dropout, inner face", true),
+    AXLE_WIDTH_1(Group.REAR_END, "width inside, above the axle", false),
+    AXLE_WIDTH_2(Group.REAR_END, "width inside, at the axle", false),
+    AXLE_WIDTH_3(Group.REAR_END, "width inside, below the axle", false),
+    GAP_FORE(Group.REAR_END, "gap fore", false),
+    GAP_AFT(Group.REAR_END, "gap aft", false),
+    GAP_UP(Group.REAR_END, "gap up", false),
+    GAP_DOWN(Group.REAR_END, "gap down", false),
+    STAY_DRIVE(Group.REAR_END, "drive chainstay, pin to pin", false),
+    STAY_OTHER(Group.REAR_END, "non-drive chainstay, pin to pin", false);
+
+    /** What is read together. */
+    public enum Group {
+        SEAT_TUBE("Seat tube"),
+        HEAD_TUBE("Head tube"),
+        MANDREL("Mandrel"),
+        SHELL("Shell"),
+        REAR_END("Rear end");
+
+        private final String words;
+
+        Group(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Angles of three points round a face of the shell, from ahead over above, in degrees. */
+    private static final double[] ROUND_DEG = {0, 120, 240};
+
+    private final Group group;
+    private final String words;
+    private final boolean height;
+
+    Spot(Group group, String words, boolean height) {
+        this.group = group;
+        this.words = words;
+        this.height = height;
+    }
+
+    public Group group() {
+        return group;
+    }
+
+    /** Place within its group. */
+    public String words() {
+        return words;
+    }
+
+    /** The place as a sentence has it. */
+    public String called() {
+        return group.words().toLowerCase(java.util.Locale.ROOT) + ", " + words;
+    }
+
+    /** Whether it is a height above the plate; else a length. */
+    public boolean height() {
+        return height;
+    }
+
+    /** Whether it lies on a tube or mandrel that stands about as high as the post. */
+    boolean onAxis() {
+        return group == Group.SEAT_TUBE || group == Group.HEAD_TUBE || group == Group.MANDREL || this == POST;
+    }
+
+    /** Angle of a point round its face, rad. */
+    double round_rad() {
+        return Math.toRadians(ROUND_DEG[name().charAt(name().length() - 1) - '1']);
+    }
+
+    static List<Spot> of(Group group) {
+        return Arrays.stream(values()).filter(spot -> spot.group == group).toList();
+    }
+
+    static List<Spot> startingWith(String name) {
+        return Arrays.stream(values())
+                .filter(spot -> spot.name().startsWith(name))
+                .toList();
+    }
+
+    static Optional<Spot> named(String name) {
+        return Arrays.stream(values()).filter(spot -> spot.name().equals(name)).findFirst();
+    }
+}

@@ -1,0 +1,119 @@
+package org.trammel.shop.inspection;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.gauges.Gauges;
+import org.trammel.shop.gauges.Means;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.Evidence;
+
+/**
+ * Takes values that another module computed from raw figures: judged by the same rules, under the same gates, by the same
+ * people as a value that was read, all of them in one act and one transaction.
+ */
+@Service
+public class ReducedReadings {
+
+    private final Readings readings;
+    private final ReadingRepository rows;
+    private final Evidence evidence;
+    private final Gauges gauges;
+    private final Settings settings;
+    private final ReadAgain again;
+
+    ReducedReadings(
+            Readings readings,
+            ReadingRepository rows,
+            Evidence evidence,
+            Gauges gauges,
+            Settings settings,
+            ReadAgain again) {
+        this.readings = readings;
+        this.rows = rows;
+        this.evidence = evidence;
+        this.gauges = gauges;
+        this.settings = settings;
+        this.again = again;
+    }
+
+    /**
+     * A computed value.
+     *
+     * @param raw in the characteristic's unit, for its sample points or all of them together; plus is the drive side
+     * @param u standard uncertainty of the value, in that unit, from its budget
+     * @param gauge the gauge its raw figures came from
+     * @param figures those raw figures, in {@code figureUnit}; each must lie in the gauge's range
+     * @param replaces the reading it corrects, since a raw figure of that one was mistyped; null if it is a new one
+     * @param reason why, with {@code replaces}
+     */
+    public record Value(
+            long characteristicId,
+            List<BigDecimal> raw,
+            BigDecimal u,
+            String gauge,
+            String gaugeKind,
+            List<BigDecimal> figures,
+            String figureUnit,
+            @Nullable Long replaces,
+            @Nullable String reason) {}
+
+    /**
+     * Takes them in their order. The act is open already, on the chain of the frame.
+     *
+     * @param reductionId what they were computed in
+     * @throws Refusal for the first that may not be taken; then none is
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public List<ReadingLine> take(Act act, long reductionId, List<Value> values) {
+        List<ReadingLine> taken = new ArrayList<>();
+        for (Value value : values) {
+            taken.add(take(act, reductionId, value));
+        }
+        return taken;
+    }
+
+    private ReadingLine take(Act act, long reductionId, Value value) {
+        Reading corrected = value.replaces() == null
+                ? null
+                : rows.findById(value.replaces())
+                        .orElseThrow(() -> Refusal.missing(
+                                "Nothing was corrected.", "There is no such reading.", "Open the frame again."));
+        Evidence.Wanted wanted = corrected == null
+                ? evidence.readable(act, value.characteristicId())
+                : evidence.correctable(act, value.characteristicId(), corrected.personId());
+        String reason = null;
+        if (corrected != null) {
+            readings.requireStanding(wanted, corrected.id());
+            reason = TypedText.words("reason", "The reason", "The reading is not corrected.", value.reason(), 1000);
+        }
+        Means means = gauges.require(
+                        value.gauge(), value.gaugeKind(), value.figureUnit(), value.figures(), settings.dayOf(act.at()))
+                .computing(wanted.unit(), value.u());
+        if (corrected == null) {
+            again.requireFiner(wanted, means);
+        }
+        readings.requireAnotherPerson(act, wanted, value.replaces());
+        return readings.judged(
+                act,
+                wanted,
+                means,
+                new Reading.Taken(
+                        value.raw(),
+                        Readings.reduce(wanted, value.raw()),
+                        null,
+                        true,
+                        false,
+                        value.replaces(),
+                        reason,
+                        reductionId),
+                corrected);
+    }
+}
