@@ -34,19 +34,26 @@ public record ControlChart(Kind kind, Baseline baseline, List<Trace> traces, Lis
 
     /** What a trace shows; its words as a sentence goes on. */
     public enum Plotted {
-        READING("reading"),
-        MOVING_RANGE("step from the reading before"),
-        WEIGHTED_MEAN("weighted mean"),
-        SUM_ABOVE("sum above the centre"),
-        SUM_BELOW("sum below the centre"),
-        MEAN("mean of the group"),
-        RANGE("range of the group"),
-        DEVIATION("standard deviation of the group");
+        READING("Reading", "reading"),
+        MOVING_RANGE("Reading", "step from the reading before"),
+        WEIGHTED_MEAN("Reading", "weighted mean"),
+        SUM_ABOVE("Reading", "sum above the centre"),
+        SUM_BELOW("Reading", "sum below the centre"),
+        MEAN("Group", "mean of the group"),
+        RANGE("Group", "range of the group"),
+        DEVIATION("Group", "standard deviation of the group");
 
+        private final String noun;
         private final String words;
 
-        Plotted(String words) {
+        Plotted(String noun, String words) {
+            this.noun = noun;
             this.words = words;
+        }
+
+        /** What stands at its place in what was given, as a sentence begins. */
+        String noun() {
+            return noun;
         }
 
         public String words() {
@@ -81,9 +88,23 @@ public record ControlChart(Kind kind, Baseline baseline, List<Trace> traces, Lis
      * A point that a process standing still would seldom show.
      *
      * @param index place of its reading or group in what was given, from 0
-     * @param words a sentence with the figures
+     * @param value what is plotted there
+     * @param bound the limit it is beyond, or the centre line of the pattern it completes
+     * @param sigma standard deviation of readings or means, to which the words round
      */
-    public record Alarm(int index, Plotted plotted, RunRule rule, String words) {}
+    public record Alarm(int index, Plotted plotted, RunRule rule, double value, double bound, double sigma) {
+
+        /** The alarm as a sentence with its figures. */
+        public String words() {
+            String what =
+                    plotted.noun() + " " + (index + 1) + ": the " + plotted.words() + ", " + Written.to(value, sigma);
+            String line = Written.to(bound, sigma) + ".";
+            if (rule != RunRule.BEYOND_LIMITS) {
+                return what + ", completes " + rule.found() + " of the centre line " + line;
+            }
+            return what + (value > bound ? ", is above its upper limit " : ", is below its lower limit ") + line;
+        }
+    }
 
     /** The first alarm, after which somebody should have looked. */
     public Optional<Alarm> first() {

@@ -53,7 +53,7 @@ final class CumulativeSumChart {
         }
         Trace upper = new Trace(Plotted.SUM_ABOVE, 0, sumsAbove);
         Trace lower = new Trace(Plotted.SUM_BELOW, 0, sumsBelow);
-        Alarms alarms = new Alarms("Reading", baseline.sigma());
+        Alarms alarms = new Alarms(baseline.sigma());
         alarms.beyond(upper);
         alarms.beyond(lower);
         return Answer.of(new ControlChart(Kind.CUMULATIVE_SUM, baseline, List.of(upper, lower), alarms.inOrder()));

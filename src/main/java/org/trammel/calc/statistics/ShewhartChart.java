@@ -102,8 +102,8 @@ final class ShewhartChart {
 
     private static ControlChart chart(
             Kind kind, Baseline baseline, Trace centres, double sigma, Trace spreads, Set<RunRule> rules) {
-        Alarms alarms = new Alarms(kind == Kind.INDIVIDUALS ? "Reading" : "Group", sigma);
-        alarms.patterns(centres, sigma, rules.isEmpty() ? rules : EnumSet.copyOf(rules));
+        Alarms alarms = new Alarms(sigma);
+        alarms.patterns(centres, rules.isEmpty() ? rules : EnumSet.copyOf(rules));
         if (rules.contains(RunRule.BEYOND_LIMITS)) {
             alarms.beyond(spreads);
         }

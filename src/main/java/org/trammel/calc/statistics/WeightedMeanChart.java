@@ -49,7 +49,7 @@ final class WeightedMeanChart {
             points.add(new Point(i, mean, baseline.mean() - width, baseline.mean() + width));
         }
         Trace trace = new Trace(Plotted.WEIGHTED_MEAN, baseline.mean(), points);
-        Alarms alarms = new Alarms("Reading", baseline.sigma());
+        Alarms alarms = new Alarms(baseline.sigma());
         alarms.beyond(trace);
         return Answer.of(new ControlChart(Kind.WEIGHTED_MEAN, baseline, List.of(trace), alarms.inOrder()));
     }
