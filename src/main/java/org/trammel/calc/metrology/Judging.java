@@ -10,8 +10,15 @@ import org.jspecify.annotations.Nullable;
  * @param rule the characteristic asks for
  * @param factor guard band in standard uncertainties, such as 1.65
  * @param resolution step in which values are stored, such as 0.001
+ * @param setU standard uncertainty that the shop has set for this characteristic, in the unit of the limits; null to
+ *     judge by the budget of the measurement
  */
-public record Judging(Limits limits, DecisionRule rule, BigDecimal factor, BigDecimal resolution) {
+public record Judging(
+        Limits limits,
+        DecisionRule rule,
+        BigDecimal factor,
+        BigDecimal resolution,
+        @Nullable BigDecimal setU) {
 
     public Judging {
         if (factor.signum() <= 0 || resolution.signum() <= 0) {
@@ -19,17 +26,23 @@ public record Judging(Limits limits, DecisionRule rule, BigDecimal factor, BigDe
         }
     }
 
-    /** The usual: guarded, 1.65 u, thousandths. */
+    /** The usual: guarded, 1.65 u, thousandths, by the budget. */
     public static Judging guarded(Limits limits) {
-        return new Judging(limits, DecisionRule.GUARDED, new BigDecimal("1.65"), new BigDecimal("0.001"));
+        return new Judging(limits, DecisionRule.GUARDED, new BigDecimal("1.65"), new BigDecimal("0.001"), null);
+    }
+
+    /** The same with an uncertainty that the shop has set. */
+    public Judging withU(@Nullable BigDecimal u) {
+        return new Judging(limits, rule, factor, resolution, u);
     }
 
     /** Judges what was measured. */
     public ConformityDecision judge(MeasuredDeviation measured) {
-        return judge(measured.judgedValue(), measured.judgedUncertainty());
+        return judge(measured.judgedValue(), setU == null ? measured.judgedUncertainty() : setU);
     }
 
-    ConformityDecision judge(BigDecimal value, @Nullable BigDecimal u) {
+    /** Judges a value by an uncertainty, whatever is set. */
+    public ConformityDecision judge(BigDecimal value, @Nullable BigDecimal u) {
         return ConformityDecision.of(value, limits, rule, u, factor, resolution);
     }
 }

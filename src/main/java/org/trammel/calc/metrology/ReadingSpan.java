@@ -1,0 +1,97 @@
+package org.trammel.calc.metrology;
+
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.List;
+import org.trammel.calc.metrology.Rejudgement.Outcome;
+import org.trammel.calc.units.Answer;
+
+/**
+ * Least and greatest value that a characteristic with {@link Reduction} can have had, read with a gauge whose error is
+ * unknown within a span; exact decimals.
+ *
+ * <pre>
+ * single, mean, greatest, least, all but a fifth   y − high … y − low: none of them falls when a reading rises
+ * worst                                            least reading − high … greatest reading − low
+ * span                                             from the least to the greatest that independent groups can make it:
+ *     greatest  max over readings i, j of  x_i − x_j (+ high − low if their errors are independent)
+ *     least     every group pushed up as far as it goes under the lowest ceiling that all can keep
+ * </pre>
+ *
+ * The worst reading conforms exactly if all do, which is what its bounds ask.
+ *
+ * @param least in the unit of the readings
+ * @param greatest the same
+ */
+public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
+
+    /**
+     * Finds it.
+     *
+     * @param raw values as stored, all read with the gauge
+     * @param limits of the characteristic
+     */
+    public static Answer<ReadingSpan> of(Reduction reduction, List<BigDecimal> raw, Limits limits, HeightError error) {
+        if (!(reduction.of(raw, limits) instanceof Reduction.Result.Reduced reduced)) {
+            return Answer.none("raw", ((Reduction.Result.NotReducible) reduction.of(raw, limits)).reason());
+        }
+        if (reduction == Reduction.SPAN) {
+            return Answer.of(ofSpan(raw, error));
+        }
+        boolean worst = reduction == Reduction.WORST;
+        BigDecimal low = worst ? Collections.min(raw) : reduced.value();
+        BigDecimal high = worst ? Collections.max(raw) : reduced.value();
+        return Answer.of(new ReadingSpan(low.subtract(error.high_mm()), high.subtract(error.low_mm())));
+    }
+
+    private static ReadingSpan ofSpan(List<BigDecimal> raw, HeightError error) {
+        BigDecimal least = null;
+        BigDecimal greatest = BigDecimal.ZERO;
+        for (List<List<Integer>> way : ErrorGroups.of(raw, error.alike_mm())) {
+            List<List<BigDecimal>> groups = way.stream()
+                    .map(group -> group.stream().map(raw::get).toList())
+                    .toList();
+            greatest = greatest.max(widest(groups, error));
+            BigDecimal narrowest = narrowest(groups, error);
+            least = least == null ? narrowest : least.min(narrowest);
+        }
+        return new ReadingSpan(least == null ? BigDecimal.ZERO : least, greatest);
+    }
+
+    private static BigDecimal widest(List<List<BigDecimal>> groups, HeightError error) {
+        BigDecimal play = error.high_mm().subtract(error.low_mm());
+        BigDecimal widest = BigDecimal.ZERO;
+        for (List<BigDecimal> upper : groups) {
+            for (List<BigDecimal> lower : groups) {
+                BigDecimal apart = Collections.max(upper).subtract(Collections.min(lower));
+                widest = widest.max(upper == lower ? apart : apart.add(play));
+            }
+        }
+        return widest;
+    }
+
+    private static BigDecimal narrowest(List<List<BigDecimal>> groups, HeightError error) {
+        BigDecimal ceiling = groups.stream()
+                .map(group -> Collections.max(group).subtract(error.high_mm()))
+                .max(BigDecimal::compareTo)
+                .orElseThrow();
+        BigDecimal floor = groups.stream()
+                .map(group -> Collections.min(group)
+                        .add(error.low_mm().negate().min(ceiling.subtract(Collections.max(group)))))
+                .min(BigDecimal::compareTo)
+                .orElseThrow();
+        return ceiling.subtract(floor);
+    }
+
+    /**
+     * Re-judges the characteristic.
+     *
+     * @param u standard uncertainty of the reduced value
+     */
+    public Outcome outcome(Judging judging, BigDecimal u) {
+        return judging.judge(least, u) instanceof ConformityDecision.Conforming
+                        && judging.judge(greatest, u) instanceof ConformityDecision.Conforming
+                ? Outcome.CLEARED
+                : Outcome.MEASURE_AGAIN;
+    }
+}
