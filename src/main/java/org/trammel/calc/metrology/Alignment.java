@@ -81,7 +81,9 @@ public record Alignment(
         for (int j = 0; j < y.length; j++) {
             deviations.add(new MeasuredDeviation(model.told().get(j), y[j], propagation.budget(j)));
             for (int k = 0; k < j; k++) {
-                double r = propagation.covariance(j, k) / (propagation.u(j) * propagation.u(k));
+                double product = deviations.get(j).budget().u()
+                        * deviations.get(k).budget().u();
+                double r = product > 0 ? propagation.covariance(j, k) / product : 0;
                 if (Math.abs(r) > WORTH_SAYING) {
                     correlations.add(
                             new Correlation(model.told().get(k), model.told().get(j), r));

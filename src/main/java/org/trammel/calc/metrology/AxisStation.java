@@ -3,7 +3,10 @@ package org.trammel.calc.metrology;
 /**
  * A station on the axis of a tube: where it lies in the side view, and how high its centre stands above the plate.
  *
- * @param x_mm ahead of the shell's axis, as the drawing has it; some millimetres do no harm
+ * <p>What counts is how far the stations of a tube lie apart: a millimetre in ninety changes a lean by a ninetieth of
+ * itself.
+ *
+ * @param x_mm ahead of the shell's axis, as the drawing has it
  * @param y_mm above it, likewise
  */
 public record AxisStation(double x_mm, double y_mm, CentreHeight height) {

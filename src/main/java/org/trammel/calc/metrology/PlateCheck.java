@@ -156,17 +156,34 @@ final class PlateCheck {
 
     /** The same place read as the same figure is one reading typed twice; another figure there is a second reading. */
     private void doubled() {
+        Set<List<Double>> seen = new HashSet<>();
         List<AxisStation> all = new ArrayList<>(readings.headTube());
         all.addAll(readings.seatTube());
-        Set<List<Double>> seen = new HashSet<>();
         for (AxisStation station : all) {
-            asked.holds(
-                    seen.add(List.of(
-                            station.x_mm(), station.y_mm(), station.height().height_mm())),
+            once(
+                    seen,
                     "stations",
-                    "The station " + station.height().top().name()
-                            + " has place and height of another to the last digit: read it again, or delete it.");
+                    "station " + station.height().top().name(),
+                    List.of(station.x_mm(), station.y_mm(), station.height().height_mm()));
         }
+        if (readings.datum() instanceof PlateDatum.Faces faces) {
+            List<FacePoint> points = new ArrayList<>(faces.drive());
+            points.addAll(faces.nonDrive());
+            for (FacePoint point : points) {
+                once(
+                        seen,
+                        "datum",
+                        "point " + point.height().name(),
+                        List.of(point.x_mm(), point.y_mm(), point.height().value_mm()));
+            }
+        }
+    }
+
+    private void once(Set<List<Double>> seen, String input, String what, List<Double> place) {
+        asked.holds(
+                seen.add(place),
+                input,
+                "The " + what + " has place and height of another to the last digit: read it again, or delete it.");
     }
 
     private void shapes(FrameModel model) {

@@ -1,6 +1,7 @@
 package org.trammel.calc.metrology;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,9 @@ final class Propagation {
 
     /** A cause: all contributions of its kind and name. */
     private record Cause(ErrorKind kind, String name) {}
+
+    /** What differences of sensitivities leave of a variance that falls out. */
+    private static final double ROUNDING = 1e-12;
 
     private final double[][] c;
     private final double[][] g;
@@ -104,8 +108,9 @@ final class Propagation {
         return sum;
     }
 
+    /** Standard uncertainty; 0 where all that there is falls out and only rounding is left. */
     double u(int j) {
-        return Math.sqrt(covariance(j, j));
+        return budget(j).u();
     }
 
     /** Whether the result moves with the input at all; what differences leave of rounding does not count. */
@@ -125,12 +130,11 @@ final class Propagation {
                 independent[one.kind().ordinal()] += term * term;
             }
         }
-        double variance = covariance(j, j);
-        double sum = 0;
+        double sum = Arrays.stream(independent).sum();
+        double variance = covariance(j, j) > ROUNDING * sum ? covariance(j, j) : 0;
         List<Budget.Line> lines = new ArrayList<>();
         for (ErrorKind kind : ErrorKind.values()) {
             int k = kind.ordinal();
-            sum += independent[k];
             if (independent[k] > 0) {
                 lines.add(new Budget.Line(
                         kind, Math.sqrt(full[k]), Math.sqrt(independent[k]), variance > 0 ? full[k] / variance : 0));

@@ -66,6 +66,16 @@ class AlignmentBadInputTest {
         assertThat(words(plate.withHeadTube(
                         List.of(first, copied, plate.headTube().get(1)))))
                 .contains("HT again", "to the last digit");
+        assertThat(words(faces(drive -> {
+                    List<FacePoint> all = new ArrayList<>(drive);
+                    RawReading height = all.get(0).height();
+                    all.add(new FacePoint(
+                            all.get(0).x_mm(),
+                            all.get(0).y_mm(),
+                            new RawReading("copy", height.value_mm(), height.gauge(), height.contributions())));
+                    return all;
+                })))
+                .contains("point copy", "to the last digit");
         List<AxisPoint> head = new ArrayList<>(points.headTube());
         ProbedPoint one = head.get(0).first();
         head.add(new AxisPoint(

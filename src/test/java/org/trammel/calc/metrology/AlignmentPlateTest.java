@@ -57,6 +57,22 @@ class AlignmentPlateTest {
         assertThat(0.30 + g).isCloseTo(0.333, within(0.0005));
     }
 
+    /** As the upper end rises, the verdict goes once through the field: from below it, over both bands, beyond it. */
+    @Test
+    void theVerdictIsMonotoneInTheReading() {
+        List<String> passed = new ArrayList<>();
+        for (int step = 0; step <= 240; step++) {
+            List<AxisStation> head = headAt(
+                    45, reading("HT lower", 150.31, true, true), reading("HT upper", 149.2 + 0.01 * step, true, true));
+            String word = TWIST.judge(measured(alignment(example(head, true)), Deviation.TWIST))
+                    .word();
+            if (passed.isEmpty() || !passed.get(passed.size() - 1).equals(word)) {
+                passed.add(word);
+            }
+        }
+        assertThat(passed).containsExactly("not conforming", "undecided", "conforming", "undecided", "not conforming");
+    }
+
     /** Probabilities of the example: 29 % at 0,331 and 81 % at 0,25 on the short base, 99 % at 0,25 on the mandrel. */
     @Test
     void theProbabilitiesOfTheExampleFollowFromItsUncertainties() {
@@ -92,6 +108,28 @@ class AlignmentPlateTest {
                 .isCloseTo(1, within(1e-12));
         assertThat(ofShared.lines().stream().mapToDouble(l -> l.u() * l.u()).sum())
                 .isCloseTo(ofShared.u() * ofShared.u(), within(1e-12));
+    }
+
+    /** Where all doubt is shared and falls out nothing is known of what is left: no certainty, but no verdict. */
+    @Test
+    void anUncertaintyThatFallsOutAltogetherGivesNoVerdict() {
+        PlateReadings example = example(head90(), true);
+        List<Contribution> gaugeAlone = List.of(Contribution.shared(ErrorKind.GAUGE, 0.012, "HG-1"));
+        List<List<AxisStation>> tubes = new ArrayList<>();
+        for (List<AxisStation> tube : List.of(example.headTube(), example.seatTube())) {
+            tubes.add(tube.stream()
+                    .map(s -> new AxisStation(
+                            s.x_mm(),
+                            s.y_mm(),
+                            CentreHeight.at(new RawReading(
+                                    s.height().top().name(), s.height().top().value_mm(), "HG-1", gaugeAlone))))
+                    .toList());
+        }
+        PlateReadings readings = example.withHeadTube(tubes.get(0)).withSeatTube(tubes.get(1));
+        MeasuredDeviation twist = measured(alignment(readings), Deviation.TWIST);
+        assertThat(twist.budget().u()).isZero();
+        assertThat(twist.budget().uIndependent()).isPositive();
+        assertThat(TWIST.judge(twist).word()).isEqualTo("gauge unfit");
     }
 
     /** Twist and seat-tube lean have the seat tube in common: r = −u(ST) / u(twist), elementary. */
