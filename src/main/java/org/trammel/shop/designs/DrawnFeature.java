@@ -1,13 +1,18 @@
 package org.trammel.shop.designs;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.Function;
 import org.trammel.calc.geometry.CutList;
 import org.trammel.calc.geometry.ExpectedMass;
+import org.trammel.calc.geometry.FormedEnd;
+import org.trammel.calc.geometry.FormedPlace;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.FrameTube;
 import org.trammel.calc.geometry.TubeAxes;
@@ -59,6 +64,11 @@ enum DrawnFeature {
     AXLE_WIDTH("AXLE_WIDTH", "mm", input(GeometryInput.AXLE_WIDTH), "Axle width inside"),
     SHELL_WIDTH("SHELL_WIDTH", "mm", input(GeometryInput.SHELL_WIDTH), "Shell width"),
     SHOCK_LENGTH("SHOCK_LENGTH", "mm", input(GeometryInput.SHOCK_LENGTH), "Shock eye to eye"),
+    FORMED_SHORT("FORMED_AXIS", "mm", atShell(Math::min), "Shell end of down tube, short axis"),
+    FORMED_LONG("FORMED_AXIS", "mm", atShell(Math::max), "Shell end of down tube, long axis"),
+    SADDLE_HEIGHT("CONTACT_POINT", "mm", input(GeometryInput.SADDLE_HEIGHT), "Saddle height"),
+    SADDLE_TO_BAR("CONTACT_POINT", "mm", input(GeometryInput.SADDLE_TO_BAR), "Saddle to bar"),
+    SADDLE_OVER_BAR("CONTACT_POINT", "mm", input(GeometryInput.SADDLE_OVER_BAR), "Saddle over bar"),
     MASS("MASS", "g", mass(), "Mass uncoated") {
 
         /** The drawing does not know the tubes of a swing arm, which is weighed by itself. */
@@ -69,6 +79,9 @@ enum DrawnFeature {
     };
 
     private static final double G_PER_KG = 1000;
+
+    /** What the fit sheet says needs no frame that closes. */
+    private static final Set<DrawnFeature> OF_THE_FIT_SHEET = EnumSet.of(SADDLE_HEIGHT, SADDLE_TO_BAR, SADDLE_OVER_BAR);
 
     /** A frame with the inputs it was computed from. */
     record Drawn(GivenInputs in, ComputedFrame frame, Answer<ExpectedMass> mass) {}
@@ -116,11 +129,23 @@ enum DrawnFeature {
 
     /** Millimetres or degrees; empty where the frame does not close, or does not know it. */
     OptionalDouble of(Drawn drawn) {
-        return drawn.frame().geometry() instanceof Answer.Determined ? found.apply(drawn) : OptionalDouble.empty();
+        return OF_THE_FIT_SHEET.contains(this) || drawn.frame().geometry() instanceof Answer.Determined
+                ? found.apply(drawn)
+                : OptionalDouble.empty();
     }
 
     private static Function<Drawn, OptionalDouble> input(GeometryInput input) {
         return drawn -> drawn.in().has(input) ? OptionalDouble.of(drawn.in().number(input)) : OptionalDouble.empty();
+    }
+
+    /** Both axes of the down tube at the shell: those of its oval, or its outside twice where it stays round. */
+    private static Function<Drawn, OptionalDouble> atShell(DoubleBinaryOperator which) {
+        return drawn -> value(drawn.frame().tubes(), tubes -> {
+            FormedEnd end = tubes.formed().get(FormedPlace.DOWN_TUBE_AT_SHELL);
+            return end == null
+                    ? tubes.downTube().outside_mm()
+                    : which.applyAsDouble(end.inFramePlane_mm(), end.acrossFrame_mm());
+        });
     }
 
     private static Function<Drawn, OptionalDouble> layout(Function<FrameGeometry, Double> value) {

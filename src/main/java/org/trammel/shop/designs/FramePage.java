@@ -43,6 +43,7 @@ class FramePage {
      * @param figures what follows from the inputs; empty where nothing does
      * @param tubes the cut list; empty where it cannot be made
      * @param mass null where there is no cut list
+     * @param fit the fit sheet beside it
      * @param gaps why something is missing, one sentence each
      */
     record Shown(
@@ -50,6 +51,7 @@ class FramePage {
             List<Figure> figures,
             List<Tube> tubes,
             MassSheet.@Nullable Shown mass,
+            FitPage fit,
             List<String> gaps) {}
 
     /** A figure of the frame, in mm or degrees. */
@@ -115,6 +117,7 @@ class FramePage {
                                         : null)
                         : List.of(),
                 frame.cuts() instanceof Answer.Determined<CutList> ? masses.of(sheet, frame) : null,
+                FitPage.of(new GivenInputs(sheet.geometry()), frame).inWords(formats::sentence),
                 frame.cuts() instanceof Answer.Determined<CutList> list
                         ? Stream.concat(
                                         gaps.stream(),

@@ -61,13 +61,17 @@ final class GateBasis {
             case COMPONENTS -> drawn(check) + "\n" + sheet.components();
             case TEST_FAMILY -> drawn(check) + "\n" + sheet.testFamily() + "\n" + rider();
             case STANDOVER -> drawn(check) + "\n" + rider();
-            case RIDER_DATA -> rider();
+            case RIDER_DATA -> rests(check) + "\n" + rider();
             case COUNTRY -> told == null ? "" : told.country() + "\n" + told.frontBrakeLever();
             case DEPOSIT -> "";
         };
     }
 
     private String drawn(GateCheck check) {
+        return sheet.metal() + "\n" + sheet.kind() + "\n" + rests(check);
+    }
+
+    private Map<String, String> rests(GateCheck check) {
         Map<String, String> rests = new TreeMap<>();
         for (GeometryInput input : GateInputs.of(check)) {
             String amount = sheet.geometry().get(input.code());
@@ -75,7 +79,7 @@ final class GateBasis {
                 rests.put(input.code(), amount);
             }
         }
-        return sheet.metal() + "\n" + sheet.kind() + "\n" + rests;
+        return rests;
     }
 
     private String rider() {

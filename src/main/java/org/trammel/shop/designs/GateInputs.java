@@ -76,16 +76,24 @@ final class GateInputs {
                                 union(SEAT_AXIS, of(GeometryInput.Group.SUSPENSION, input -> true)),
                                 union(named("SEAT_TUBE_"), union(named("FORMED_SEAT_TUBE"), named("SEATPOST")))),
                         GeometryInput.SADDLE_CLAMP,
+                        GeometryInput.SADDLE_HEIGHT,
+                        GeometryInput.SADDLE_STACK,
                         GeometryInput.TOP_TUBE_AT_SEAT,
                         GeometryInput.TOP_TUBE_OUTSIDE,
                         GeometryInput.SEATSTAY_AT_SEAT);
             case OVERALL_LENGTH -> with(CLOSED, GeometryInput.PIVOT_AHEAD);
-            case MITRES -> drawnBut(GeometryInput.Group.PARTS);
-            case TEST_FAMILY -> drawnBut(GeometryInput.Group.PARTS);
+            case MITRES -> drawnBut(GeometryInput.Group.PARTS, GeometryInput.Group.FIT);
+            case TEST_FAMILY -> drawnBut(GeometryInput.Group.PARTS, GeometryInput.Group.FIT);
             case COMPONENTS ->
                 drawnBut(GeometryInput.Group.NODES, GeometryInput.Group.BUTTS, GeometryInput.Group.FORMED);
-            case NOMINALS -> drawnBut();
-            case RIDER_DATA, COUNTRY, DEPOSIT -> Set.of();
+            case NOMINALS -> EnumSet.allOf(GeometryInput.class);
+            case RIDER_DATA ->
+                EnumSet.of(
+                        GeometryInput.SADDLE_HEIGHT,
+                        GeometryInput.SADDLE_SETBACK,
+                        GeometryInput.SADDLE_TO_BAR,
+                        GeometryInput.SADDLE_OVER_BAR);
+            case COUNTRY, DEPOSIT -> Set.of();
         };
     }
 

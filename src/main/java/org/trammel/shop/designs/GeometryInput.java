@@ -125,6 +125,17 @@ public enum GeometryInput {
     SEATPOST_MARK("Least insertion by the seatpost's mark", Group.PARTS, "mm", "20", "400", "60", "160"),
     SEATPOST_DEPTH("Free depth of the seat tube", Group.PARTS, "mm", "40", "900", "100", "500"),
 
+    SADDLE_HEIGHT("Saddle height, shell to saddle along the seat tube", Group.FIT, "mm", "300", "1100", "520", "860"),
+    SADDLE_SETBACK("Saddle tip behind the shell", Group.FIT, "mm", "-250", "300", "-40", "130"),
+    SADDLE_TO_BAR("Saddle tip to the bar's middle", Group.FIT, "mm", "200", "1000", "400", "700"),
+    SADDLE_OVER_BAR("Saddle over the bar's middle", Group.FIT, "mm", "-300", "300", "-120", "150"),
+    SADDLE_STACK("Saddle's top above its clamp", Group.FIT, "mm", "10", "150", "30", "65"),
+    UPPER_STACK("Upper headset stack", Group.FIT, "mm", "0", "80", "0", "30"),
+    SPACERS("Spacers under the stem", Group.FIT, "mm", "0", "200", "0", "50"),
+    STEM_HEIGHT("Stem's height on the steerer", Group.FIT, "mm", "10", "150", "25", "50"),
+    STEM_LENGTH("Stem, steerer to bar", Group.FIT, "mm", "0", "250", "30", "130"),
+    STEM_RISE("Stem's rise against the square to the steerer", Group.FIT, "°", "-45", "80", "-20", "40"),
+
     DROPOUT_MASS("Mass of the dropouts", Group.MASS, "kg", "0.01", "2", "0.08", "0.4"),
     WELD_MASS("Mass of welds or fillets", Group.MASS, "kg", "0", "1", "0.01", "0.2"),
     SMALL_PARTS_MASS("Mass of small parts", Group.MASS, "kg", "0", "2", "0.01", "0.3"),
@@ -150,6 +161,11 @@ public enum GeometryInput {
                         + " straight parts would meet in."),
         SUSPENSION("Suspension", ""),
         PARTS("Rider's parts", ""),
+        FIT(
+                "Fit sheet",
+                "Where the builder decided that saddle and bar stand; empty where nothing was decided. Heights are"
+                        + " measured to the saddle's top, lengths from its tip, and the bar in its middle at the stem."
+                        + " Millimetres, not centimetres or inches."),
         MASS("Mass", "");
 
         private final String word;

@@ -89,6 +89,19 @@ class FramePageTest {
         assertThat(page).as("the oval has no feather edge on the shell").doesNotContain("tube of 42 mm ends where");
     }
 
+    /** The same hand-worked figures as for the computation alone. */
+    @Test
+    void theFitSheetStandsBesideWhatFrameAndPartsAllowAndSaysNothingOfTheRider() throws Exception {
+        String page = page(given -> TrailFrame.inputs("SADDLE_HEIGHT 748 SADDLE_SETBACK 45 SADDLE_TO_BAR 560"
+                + " SADDLE_OVER_BAR 40 SADDLE_STACK 45 SEATPOST 400 UPPER_STACK 12 STEM_HEIGHT 40 STEM_LENGTH 70"
+                + " STEM_RISE -17"));
+        assertThat(page)
+                .contains("Fit sheet</h2>", "748,0", "560,5", "+0,5", "271,3\u00a0mm", "128,7\u00a0mm", "66,2\u00a0mm")
+                .contains("decided by builder and rider")
+                .doesNotContain("comfort", "healthy", "injury");
+        assertThat(page(given -> given)).doesNotContain("Fit sheet</h2>");
+    }
+
     @Test
     void theFormKeepsWhatIsGivenAndFoldsAwayWhatMostFramesDoWithout() throws Exception {
         String edit = page(

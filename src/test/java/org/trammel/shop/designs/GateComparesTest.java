@@ -128,6 +128,24 @@ class GateComparesTest {
                 .containsExactly("trail, no category told");
     }
 
+    /** Clamp (748 sin 74,5° − 45) / sin 74,5° = 701,30, so 271,30 stand out of a post of 400. */
+    @Test
+    void theSeatpostIsJudgedByTheFitSheetWhereNobodyTypedTheClamp() {
+        String fit = "SADDLE_HEIGHT 748 SADDLE_STACK 45 SEATPOST 360 SEATPOST_MARK 100";
+        CheckFigures post = told(frame.trail(fit), "SE", "left", "780").get(GateCheck.SEATPOST);
+        assertThat(post.whyRed())
+                .isEqualTo("inserted by the fit sheet, to the mark 88,7 mm, limit 100,0 mm or more, margin −11,3 mm");
+        assertThat(told(frame.trail(fit + " SADDLE_CLAMP 680"), "SE", "left", "780")
+                        .get(GateCheck.SEATPOST)
+                        .red())
+                .as("typed goes first")
+                .isFalse();
+        assertThat(told(frame.trail("SADDLE_HEIGHT 748 SEATPOST 360 SEATPOST_MARK 100"), "SE", "left", "780")
+                        .get(GateCheck.SEATPOST)
+                        .lacking())
+                .containsExactly("Saddle's top above its clamp is not given.");
+    }
+
     private CheckFigures trail(long id, String category) {
         return told(id, "SE", "left", "780", "551", category).get(GateCheck.TRAIL);
     }
