@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.trammel.calc.units.Answer;
 
 class DewPointTest {
 
@@ -43,20 +44,52 @@ class DewPointTest {
     /** Example of a paint guide: air 16 °C and 71 %, surface 13 °C, less than 3 K above the dew point of 11 °C: stop. */
     @Test
     void theMarginOfASurfaceIsJudgedWithoutRoundingUp() {
-        DewPoint.Determined dewPoint =
-                (DewPoint.Determined) DewPoint.of(BigDecimal.valueOf(16), BigDecimal.valueOf(71));
-        assertThat(dewPoint.marginK(BigDecimal.valueOf(13))).isBetween(new BigDecimal("2.0"), new BigDecimal("2.3"));
-        assertThat(new DewPoint.Determined(10.001).marginK(BigDecimal.valueOf(13)))
-                .isEqualByComparingTo("2.99");
+        DewPoint dewPoint = point(BigDecimal.valueOf(16), BigDecimal.valueOf(71));
+        assertThat(dewPoint.margin_K(BigDecimal.valueOf(13))).isBetween(new BigDecimal("2.0"), new BigDecimal("2.3"));
+        assertThat(new DewPoint(10.001, null).margin_K(BigDecimal.valueOf(13))).isEqualByComparingTo("2.99");
+    }
+
+    /** Worked by hand: 21 °C and 68 % give 14.87 °C; metal of 17.2 °C is 2.3 K above, of 18.5 °C 3.6 K; 3 K from 17.9 on. */
+    @Test
+    void metalIsWarmEnoughFromAMarginOn() {
+        DewPoint dewPoint = point(BigDecimal.valueOf(21), BigDecimal.valueOf(68));
+        assertThat(dewPoint.settles_degC()).isCloseTo(14.87, within(0.005));
+        assertThat(dewPoint.over()).isEqualTo(DewPoint.Over.WATER);
+        assertThat(dewPoint.margin_K(new BigDecimal("17.2"))).isEqualByComparingTo("2.33");
+        assertThat(dewPoint.margin_K(new BigDecimal("18.5"))).isEqualByComparingTo("3.63");
+        assertThat(dewPoint.leastSurface_degC(BigDecimal.valueOf(3))).isEqualByComparingTo("17.9");
+    }
+
+    /**
+     * The coating maker's sheet prints 4.1 for air of 5 °C and 50 %, its sign lost: the frost point. Over water −4.58, over ice
+     * −4.04, computed apart.
+     */
+    @Test
+    void belowZeroTheFrostPointIsToldBesideTheDewPointAndDecides() {
+        DewPoint dewPoint = point(BigDecimal.valueOf(5), BigDecimal.valueOf(50));
+        assertThat(dewPoint.water_degC()).isCloseTo(-4.58, within(0.005));
+        assertThat(dewPoint.frost_degC()).isCloseTo(-4.04, within(0.005)).isCloseTo(-4.1, within(0.1));
+        assertThat(dewPoint.over()).isEqualTo(DewPoint.Over.ICE);
+        assertThat(dewPoint.margin_K(BigDecimal.ZERO)).isEqualByComparingTo("4.04");
+    }
+
+    /** Relative humidity for 25 °C with a dew point of 15 °C is 53.80 %: a test value of MetPy, by other constants. */
+    @Test
+    void theHumidityOfAWeatherLibraryComesBack() {
+        assertThat(degC(BigDecimal.valueOf(25), new BigDecimal("53.80"))).isCloseTo(15, within(0.02));
     }
 
     @ParameterizedTest
     @CsvSource({"20, 0", "20, -1", "20, 100.1", "60.1, 50", "-45.1, 50", "1000, 50"})
     void outsideItsRangeThereIsNoAnswer(BigDecimal air, BigDecimal humidity) {
-        assertThat(DewPoint.of(air, humidity)).isInstanceOf(DewPoint.NotDeterminable.class);
+        assertThat(DewPoint.of(air, humidity)).isInstanceOf(Answer.NotDeterminable.class);
     }
 
     private static double degC(BigDecimal air, BigDecimal humidity) {
-        return ((DewPoint.Determined) DewPoint.of(air, humidity)).degC();
+        return point(air, humidity).water_degC();
+    }
+
+    private static DewPoint point(BigDecimal air, BigDecimal humidity) {
+        return OvenRuns.value(DewPoint.of(air, humidity));
     }
 }
