@@ -53,7 +53,6 @@ final class LeastSquares {
         RealVector centred = MatrixUtils.createRealVector(
                 Arrays.stream(response).map(each -> each - ofY.mean()).toArray());
         RealVector slopes = turned.getSolver().solve(centred);
-        slopes = slopes.add(turned.getSolver().solve(centred.subtract(x.operate(slopes))));
         RealVector residuals = centred.subtract(x.operate(slopes));
         double left = residuals.dotProduct(residuals);
         int degreesOfFreedom = n - p - 1;

@@ -20,7 +20,7 @@ import org.trammel.calc.units.Answer;
  * of the occasions). Refused as a whole: as many occasions as coefficients or fewer (two points for a line), a column of
  * one value, a column that follows from others, occasions exactly on the line.
  *
- * <p>Accuracy: orthogonal decomposition of centred, scaled columns with one refinement; certified values of hard data
+ * <p>Accuracy: orthogonal decomposition of centred, scaled columns; certified values of hard data
  * come to nine digits and more.
  *
  * <p>Source: N. R. Draper, H. Smith, Applied Regression Analysis (3rd ed. 1998), chapters 1, 5 (formulas); D. C.

@@ -182,6 +182,40 @@ class ControlChartTest {
         assertThat(DRIFT).allMatch(each -> Math.abs(each) <= 1.0);
     }
 
+    /** Steps and spreads have limits of their own: D₄ d₂ = 3.686 and (c₄ + 3 √(1 − c₄²)) = 2.606 for pairs, as printed (D₂, B₆). */
+    @Test
+    void aLeapBetweenReadingsThatLieWithinTheirLimitsIsToldByItsStep() {
+        List<Double> leap = List.of(-1.85, 1.85);
+        ControlChart singles = Published.value(ControlChart.individuals(leap, given(0, 1), RunRule.LIMITS_ALONE));
+        assertThat(singles.alarms()).singleElement().satisfies(alarm -> {
+            assertThat(alarm.plotted()).isEqualTo(ControlChart.Plotted.MOVING_RANGE);
+            assertThat(alarm.words())
+                    .isEqualTo("Reading 2: the step from the reading before, 3.70, is above its upper limit 3.69.");
+        });
+        assertThat(Published.value(ControlChart.individuals(List.of(-1.84, 1.84), given(0, 1), RunRule.NELSON))
+                        .alarms())
+                .isEmpty();
+        assertThat(Published.value(ControlChart.meansAndRanges(List.of(leap), given(0, 1), RunRule.LIMITS_ALONE))
+                        .alarms())
+                .extracting(Alarm::plotted)
+                .containsExactly(ControlChart.Plotted.RANGE);
+        assertThat(Published.value(ControlChart.meansAndDeviations(List.of(leap), given(0, 1), RunRule.LIMITS_ALONE))
+                        .alarms())
+                .extracting(Alarm::plotted)
+                .containsExactly(ControlChart.Plotted.DEVIATION);
+    }
+
+    /** With all the weight on the newest reading the mean is that reading, and its limits those of single readings. */
+    @Test
+    void aMeanOfTheNewestReadingAloneIsTheReading() {
+        ControlChart weighted =
+                Published.value(ControlChart.weightedMean(DRIFT, given(0, 0.31), new WeightedMeanSetting(1, 3, false)));
+        ControlChart singles = Published.value(ControlChart.individuals(DRIFT, given(0, 0.31), RunRule.LIMITS_ALONE));
+        assertThat(plotted(weighted, 0)).containsExactly(plotted(singles, 0));
+        assertThat(weighted.traces().get(0).points().get(0).upper()).isCloseTo(0.93, within(1e-12));
+        assertThat(indices(weighted)).containsExactly(11);
+    }
+
     /** What a chart says does not hang on the unit, and down is up mirrored. */
     @Test
     void chartsFollowTheUnitAndTheSign() {

@@ -150,6 +150,26 @@ class GaugeStudyTest {
         }
     }
 
+    /** Six ranges of two: d₂* 1.181 (Duncan, table D3; from memory). Appraisers who agree add nothing. */
+    @Test
+    void fewRangesAreWeighedByTheirTableAndAppraisersWhoAgreeAddNothing() {
+        List<Reading> readings = new ArrayList<>();
+        for (String appraiser : List.of("A", "B")) {
+            for (int part = 1; part <= 3; part++) {
+                readings.add(new Reading("P" + part, appraiser, part));
+                readings.add(new Reading("P" + part, appraiser, part + 0.2));
+            }
+        }
+        GaugeStudy of = Published.value(GaugeStudy.byRanges(readings, null));
+        assertThat(of.of(Source.REPEATABILITY).deviation()).isCloseTo(0.2 / 1.181, within(5e-5));
+        assertThat(of.of(Source.REPRODUCIBILITY).deviation()).isZero();
+        assertThat(of.of(Source.PARTS).deviation()).isCloseTo(2 / 1.91155, within(1e-5));
+        assertThat(Published.value(GaugeStudy.byVariances(readings, null))
+                        .of(Source.REPRODUCIBILITY)
+                        .deviation())
+                .isZero();
+    }
+
     private static double square(double x) {
         return x * x;
     }

@@ -37,6 +37,25 @@ class PushProposalTest {
         assertThat(proposal.firstSet_mm()).isLessThan(proposal.set_mm());
     }
 
+    /** As much as is allowed is allowed; a first push that only bends the tube and springs back leaves nothing. */
+    @Test
+    void boundsBelongToWhatIsAllowed() {
+        PushProposal least = Published.value(PushProposal.of(history(), 0.5, 0.5));
+        assertThat(least.firstPush_mm()).isLessThan(least.line().constant().estimate());
+        assertThat(least.firstSet_mm()).isZero();
+    }
+
+    @Test
+    void aPushThatMayBeNoneAtAllIsNotProposed() {
+        List<Push> loose = List.of(
+                new Push(0.3, 0.02), new Push(2.3, 0.5), new Push(5.3, 1), new Push(7.2, 1.5), new Push(10.2, 2));
+        assertThat(Published.words(PushProposal.of(loose, 0.02, 2.5)))
+                .singleElement()
+                .asString()
+                .startsWith("The pushes of the history scatter too far: for 0.02 mm");
+        assertThat(Published.value(PushProposal.of(loose, 1, 2.5)).push_mm()).isCloseTo(5, within(0.3));
+    }
+
     /** The line follows: a softer tube's first push joins the history and pulls the next proposal down. */
     @Test
     void eachPushIsLearntFrom() {

@@ -60,6 +60,8 @@ class RunsTest {
         assertQuiet(list("0 0.1 0.2 0.2 0.3 0.4 0.5"), RunRule.SIX_RISING_OR_FALLING);
         assertCompletes(turns(0.5, 14), RunRule.FOURTEEN_ALTERNATING);
         assertQuiet(turns(0.5, 13), RunRule.FOURTEEN_ALTERNATING);
+        assertQuiet(Collections.nCopies(20, 0.1), RunRule.FOURTEEN_ALTERNATING);
+        assertQuiet(Collections.nCopies(20, 0.1), RunRule.SIX_RISING_OR_FALLING);
         assertCompletes(list("2.1 0 2.1"), RunRule.TWO_OF_THREE_BEYOND_TWO);
         assertQuiet(list("2.1 0 -2.1"), RunRule.TWO_OF_THREE_BEYOND_TWO);
         assertQuiet(list("2.1 0 0 2.1 2 2"), RunRule.TWO_OF_THREE_BEYOND_TWO);
