@@ -10,6 +10,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.trammel.calc.metrology.PlateReadings.PlateDatum;
 
 /**
@@ -55,6 +57,39 @@ class AlignmentPlateTest {
         double g = 1.65 * twist.judgedUncertainty().doubleValue();
         assertThat(0.30 - g).isCloseTo(0.267, within(0.0005));
         assertThat(0.30 + g).isCloseTo(0.333, within(0.0005));
+    }
+
+    /** Further rows of the same table, heights and results as computed independently: seat tube at 100 and 400 mm. */
+    @ParameterizedTest
+    @CsvSource({
+        "150.10, 150.34, 150.22, 149.90, 90, 0.046, -0.204, -0.250, undecided",
+        "150.12, 150.42, 150.31, 149.88, 90, 0.057, -0.274, -0.331, undecided",
+        "150.12, 150.42, 150.45, 148.95, 300, 0.057, -0.286, -0.344, not conforming",
+        "150.05, 150.11, 150.02, 149.80, 300, 0.011, -0.042, -0.053, conforming",
+        "150.00, 150.09, 150.30, 149.10, 300, 0.017, -0.229, -0.246, conforming",
+        "149.98, 150.01, 150.10, 149.96, 300, 0.006, -0.027, -0.032, conforming"
+    })
+    void readingsOfATableReduceToItsResults(
+            double seat100,
+            double seat400,
+            double lower,
+            double upper,
+            double base,
+            double seatLean,
+            double headLean,
+            double twist,
+            String word) {
+        boolean tube = base < 300;
+        List<AxisStation> head =
+                headAt(base / 2, reading("HT lower", lower, tube, true), reading("HT upper", upper, tube, true));
+        List<AxisStation> seat = List.of(
+                AxisStation.along(0, 0, SEAT_ANGLE, 100, CentreHeight.at(reading("ST low", seat100, true, true))),
+                AxisStation.along(0, 0, SEAT_ANGLE, 400, CentreHeight.at(reading("ST high", seat400, true, true))));
+        Alignment alignment = alignment(example(head, true).withSeatTube(seat));
+        assertThat(Math.toDegrees(value(alignment, Deviation.SEAT_TUBE_LEAN))).isCloseTo(seatLean, within(0.00051));
+        assertThat(Math.toDegrees(value(alignment, Deviation.HEAD_TUBE_LEAN))).isCloseTo(headLean, within(0.00051));
+        assertThat(Math.toDegrees(value(alignment, Deviation.TWIST))).isCloseTo(twist, within(0.00051));
+        assertThat(TWIST.judge(measured(alignment, Deviation.TWIST)).word()).isEqualTo(word);
     }
 
     /** As the upper end rises, the verdict goes once through the field: from below it, over both bands, beyond it. */
