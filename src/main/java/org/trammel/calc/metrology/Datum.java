@@ -28,25 +28,32 @@ record Datum(Vec normal, Vec middle) {
      *
      * @param drive spots of the face on the drive side
      * @param nonDrive spots of the other
+     * @param driveWeights of the fit, both faces on one scale
+     * @param nonDriveWeights the same
      */
-    record Faces(List<Spot> drive, List<Spot> nonDrive) implements Source {
+    record Faces(List<Spot> drive, List<Spot> nonDrive, double[] driveWeights, double[] nonDriveWeights)
+            implements Source {
+
+        static Faces of(List<Spot> drive, List<Spot> nonDrive) {
+            double[] weights = Spot.weights(
+                    Stream.concat(drive.stream(), nonDrive.stream()).toList());
+            return new Faces(
+                    drive,
+                    nonDrive,
+                    Arrays.copyOf(weights, drive.size()),
+                    Arrays.copyOfRange(weights, drive.size(), weights.length));
+        }
 
         @Override
         public Datum at(double[] q) {
             List<Vec> d = Spot.at(drive, q);
             List<Vec> n = Spot.at(nonDrive, q);
-            double[] wd = Spot.weights(all());
-            double[] wn = Arrays.copyOfRange(wd, d.size(), wd.length);
-            wd = Arrays.copyOf(wd, d.size());
-            Vec meanD = Vec.mean(d, wd);
-            Vec meanN = Vec.mean(n, wn);
-            Vec across = Scatter.of(List.of(d, n), List.of(wd, wn)).across();
+            Vec meanD = Vec.mean(d, driveWeights);
+            Vec meanN = Vec.mean(n, nonDriveWeights);
+            Vec across = Scatter.of(List.of(d, n), List.of(driveWeights, nonDriveWeights))
+                    .across();
             Vec normal = across.dot(meanD.minus(meanN)) < 0 ? across.times(-1) : across;
             return new Datum(normal, meanD.plus(meanN).times(0.5));
-        }
-
-        private List<Spot> all() {
-            return Stream.concat(drive.stream(), nonDrive.stream()).toList();
         }
     }
 }

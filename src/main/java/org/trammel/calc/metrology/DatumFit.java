@@ -1,8 +1,6 @@
 package org.trammel.calc.metrology;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.units.DecimalSign;
 
@@ -50,16 +48,15 @@ public record DatumFit(
         Datum datum = faces.at(q);
         List<Vec> d = Spot.at(faces.drive(), q);
         List<Vec> n = Spot.at(faces.nonDrive(), q);
-        double[] all = Spot.weights(
-                Stream.concat(faces.drive().stream(), faces.nonDrive().stream()).toList());
-        double[] wd = Arrays.copyOf(all, d.size());
-        double[] wn = Arrays.copyOfRange(all, d.size(), all.length);
+        double[] wd = faces.driveWeights();
+        double[] wn = faces.nonDriveWeights();
+        int count = d.size() + n.size();
         Vec meanD = Vec.mean(d, wd);
         Vec meanN = Vec.mean(n, wn);
         double greatest = -1;
         double squares = 0;
         String farthest = "";
-        for (int i = 0; i < all.length; i++) {
+        for (int i = 0; i < count; i++) {
             boolean drive = i < d.size();
             Spot spot = drive ? faces.drive().get(i) : faces.nonDrive().get(i - d.size());
             double off = datum.normal().dot(spot.at(q).minus(drive ? meanD : meanN));
@@ -74,7 +71,7 @@ public record DatumFit(
         return new DatumFit(
                 datum.normal().dot(meanD.minus(meanN)),
                 greatest,
-                Math.sqrt(squares / (all.length - FITTED)),
+                Math.sqrt(squares / (count - FITTED)),
                 farthest,
                 Math.atan2(alone.cross(other).length(), Math.abs(alone.dot(other))),
                 onPlate

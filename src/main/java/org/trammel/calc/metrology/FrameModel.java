@@ -49,6 +49,10 @@ final class FrameModel implements UnaryOperator<double[]> {
         Datum plane = datum.at(q);
         Map<Deviation, Double> into = new EnumMap<>(Deviation.class);
         parts.forEach(part -> part.tell(q, plane, into));
-        return told.stream().mapToDouble(into::get).toArray();
+        double[] y = new double[told.size()];
+        for (int j = 0; j < y.length; j++) {
+            y[j] = into.getOrDefault(told.get(j), 0.0);
+        }
+        return y;
     }
 }

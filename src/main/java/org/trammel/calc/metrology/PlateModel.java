@@ -69,7 +69,7 @@ final class PlateModel {
 
     private Datum.Source datum() {
         if (readings.datum() instanceof PlateDatum.Faces faces) {
-            return new Datum.Faces(face(faces.drive()), face(faces.nonDrive()));
+            return Datum.Faces.of(face(faces.drive()), face(faces.nonDrive()));
         }
         PlateDatum.Post post = (PlateDatum.Post) readings.datum();
         Height centre = height(post.centre());

@@ -18,7 +18,7 @@ final class PointModel {
 
     private FrameModel build(PointReadings readings) {
         List<FramePart> parts = new ArrayList<>();
-        Datum.Source datum = new Datum.Faces(spots(readings.driveFace()), spots(readings.nonDriveFace()));
+        Datum.Source datum = Datum.Faces.of(spots(readings.driveFace()), spots(readings.nonDriveFace()));
         List<Spot> head = axis(readings.headTube());
         List<Spot> seat = axis(readings.seatTube());
         parts.add(new FramePart.Tubes(head, seat));

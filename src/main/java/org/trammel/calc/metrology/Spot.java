@@ -1,5 +1,6 @@
 package org.trammel.calc.metrology;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -21,14 +22,23 @@ record Spot(String name, Place place, double ownVariance_mm2) {
     }
 
     static List<Vec> at(List<Spot> spots, double[] q) {
-        return spots.stream().map(spot -> spot.at(q)).toList();
+        List<Vec> points = new ArrayList<>(spots.size());
+        for (Spot spot : spots) {
+            points.add(spot.at(q));
+        }
+        return points;
     }
 
     /** Weights of a fit: by the own variances, all alike where one of them is zero. */
     static double[] weights(List<Spot> spots) {
-        double least = spots.stream().mapToDouble(Spot::ownVariance_mm2).min().orElse(0);
-        return spots.stream()
-                .mapToDouble(spot -> least > 0 ? least / spot.ownVariance_mm2() : 1)
-                .toArray();
+        double least = Double.MAX_VALUE;
+        for (Spot spot : spots) {
+            least = Math.min(least, spot.ownVariance_mm2());
+        }
+        double[] weights = new double[spots.size()];
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = least > 0 ? least / spots.get(i).ownVariance_mm2() : 1;
+        }
+        return weights;
     }
 }

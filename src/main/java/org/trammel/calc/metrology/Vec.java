@@ -47,12 +47,17 @@ record Vec(double x, double y, double z) {
 
     /** Weighted mean. */
     static Vec mean(List<Vec> points, double[] weights) {
-        Vec sum = ZERO;
+        double sumX = 0;
+        double sumY = 0;
+        double sumZ = 0;
         double all = 0;
         for (int i = 0; i < weights.length; i++) {
-            sum = sum.plus(points.get(i).times(weights[i]));
+            Vec point = points.get(i);
+            sumX += weights[i] * point.x;
+            sumY += weights[i] * point.y;
+            sumZ += weights[i] * point.z;
             all += weights[i];
         }
-        return sum.times(1 / all);
+        return new Vec(sumX / all, sumY / all, sumZ / all);
     }
 }
