@@ -29,6 +29,11 @@ public record SpacePoint(double x_mm, double y_mm, double z_mm) {
         return new SpacePoint(x_mm * factor, y_mm * factor, z_mm * factor);
     }
 
+    /** The point so far on the way to another one: 0 here, 1 there. */
+    public SpacePoint between(SpacePoint other, double share) {
+        return plus(other.minus(this).times(share));
+    }
+
     double dot(SpacePoint other) {
         return x_mm * other.x_mm + y_mm * other.y_mm + z_mm * other.z_mm;
     }

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import org.trammel.calc.units.Answer;
 
 /** Frames nobody drew: every number by itself within what upright bicycles have, and a little beyond; of a fixed seed. */
-final class RandomFrames {
+public final class RandomFrames {
 
     private RandomFrames() {}
 
@@ -46,6 +46,12 @@ final class RandomFrames {
     static List<FrameGeometry> frames(int count, long seed) {
         Random random = new Random(seed);
         return Stream.generate(() -> frame(random)).limit(count).toList();
+    }
+
+    /** So many frames with the places of their tubes. */
+    public static List<TubeAxes> axes(int count, long seed) {
+        Random random = new Random(seed);
+        return Stream.generate(() -> axes(random)).limit(count).toList();
     }
 
     static double between(Random random, double from, double to) {
