@@ -1,6 +1,7 @@
 package org.trammel.calc.drawing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.trammel.calc.drawing.Mark.Anchor;
 import org.trammel.calc.drawing.Mark.Fill;
@@ -27,6 +28,7 @@ public final class PlanSheet {
     private final Board board;
     private final Lettering lettering;
     private final Scale scale;
+    private final List<SpacePoint> axis;
     private final double axle_mm;
     private final double outer_mm;
 
@@ -36,15 +38,13 @@ public final class PlanSheet {
         this.sheet = new SheetFrame(paper, block, lettering);
         this.board = sheet.board();
         this.lettering = lettering;
+        this.axis = plan.axis();
         this.axle_mm = plan.geometry().rearAxle().x_mm();
         this.outer_mm = Math.max(
                 Math.max(
                         sizes.shellWidth_mm() / 2,
                         sizes.axleWidth_mm() / 2 + sizes.plate().thickness_mm()),
-                Math.max(
-                                plan.chainstay().rear().z_mm(),
-                                plan.chainstay().front().z_mm())
-                        + sizes.chainstayOutside_mm() / 2);
+                axis.stream().mapToDouble(SpacePoint::z_mm).max().orElse(0) + sizes.chainstayOutside_mm() / 2);
         this.scale = scale();
     }
 
@@ -56,6 +56,10 @@ public final class PlanSheet {
      */
     public static DrawnSheet of(RearPlan plan, TitleBlock block, Lettering lettering, Paper paper, int number, int of) {
         return new PlanSheet(plan, block, lettering, paper).drawn(number, of);
+    }
+
+    private SpacePoint rear() {
+        return axis.get(axis.size() - 1);
     }
 
     private double behind_mm() {
@@ -108,7 +112,7 @@ public final class PlanSheet {
     private void dropout(int side) {
         double face = side * sizes.axleWidth_mm() / 2;
         double outside = face + side * sizes.plate().thickness_mm();
-        double end = plan.chainstay().rear().x_mm();
+        double end = rear().x_mm();
         board.area(
                 List.of(seen(behind_mm(), face), seen(end, face), seen(end, outside), seen(behind_mm(), outside)),
                 Pen.OUTLINE,
@@ -116,29 +120,41 @@ public final class PlanSheet {
     }
 
     private void stay(int side) {
-        At front = seen(plan.chainstay().front(), side);
-        At rear = seen(plan.chainstay().rear(), side);
-        At along = front.minus(rear).unit();
-        double half = scale.length(sizes.chainstayOutside_mm() / 2);
+        List<At> places =
+                new ArrayList<>(axis.stream().map(place -> seen(place, side)).toList());
+        At onward = places.get(0).minus(places.get(1)).unit();
+        At front = places.get(0);
         // it runs on under the shell, which is drawn over it
-        At under = front.plus(along, scale.length(sizes.shellOutside_mm() / 3));
-        board.area(
-                List.of(
-                        rear.plus(along.left(), half),
-                        under.plus(along.left(), half),
-                        under.plus(along.left(), -half),
-                        rear.plus(along.left(), -half)),
-                Pen.OUTLINE,
-                Fill.PAPER);
+        places.set(0, front.plus(onward, scale.length(sizes.shellOutside_mm() / 3)));
+        double half = scale.length(sizes.chainstayOutside_mm() / 2);
+        List<At> outline = new ArrayList<>();
+        for (int way : new int[] {1, -1}) {
+            List<At> edge = new ArrayList<>();
+            for (int i = 0; i < places.size(); i++) {
+                At before = places.get(Math.max(0, i - 1));
+                At after = places.get(Math.min(places.size() - 1, i + 1));
+                edge.add(places.get(i).plus(before.minus(after).unit().left(), way * half));
+            }
+            if (way > 0) {
+                Collections.reverse(edge);
+            }
+            outline.addAll(edge);
+        }
+        board.area(outline, Pen.OUTLINE, Fill.PAPER);
+        At rear = places.get(places.size() - 1);
+        At along = places.get(places.size() - 2).minus(rear).unit();
         slot(side, along);
-        board.line(rear.plus(along, -4), front.plus(along, 4), Pen.CENTRE);
+        List<At> centre = new ArrayList<>(places);
+        centre.set(0, front.plus(onward, 4));
+        centre.set(centre.size() - 1, rear.plus(along, -4));
+        board.path(centre, Pen.CENTRE, Kind.THIN);
     }
 
     /** The part of the plate that the stay's slot takes in. */
     private void slot(int side, At along) {
         double face = side * sizes.axleWidth_mm() / 2;
         double outside = face + side * sizes.plate().thickness_mm();
-        double end = plan.chainstay().rear().x_mm();
+        double end = rear().x_mm();
         double deep = end + sizes.plate().depth_mm() * along.x();
         List<At> hidden = List.of(seen(end, face), seen(deep, face), seen(deep, outside), seen(end, outside));
         board.path(hidden, Pen.HIDDEN, Kind.THIN);
@@ -205,8 +221,8 @@ public final class PlanSheet {
         double wide = sizes.shellWidth_mm() / 2;
         double right = seen(sizes.shellOutside_mm() / 2, 0).x();
         double low = seen(0, outer_mm).y();
-        double stays = plan.chainstay().front().z_mm();
-        double frontX = plan.chainstay().front().x_mm();
+        double stays = axis.get(0).z_mm();
+        double frontX = axis.get(0).x_mm();
 
         side("non-drive side", -1);
         side("drive side", 1);
@@ -252,12 +268,13 @@ public final class PlanSheet {
                     14,
                     20);
         });
-        SpacePoint third = plan.chainstay().front().between(plan.chainstay().rear(), 0.35);
+        SpacePoint third = axis.get(0).between(axis.get(1), axis.size() > 2 ? 0.6 : 0.35);
         At edge = seen(third.x_mm(), -third.z_mm()).plus(new At(0, scale.length(sizes.chainstayOutside_mm() / 2)));
         of.note(
                 edge,
                 "Ø " + lettering.mm(sizes.chainstayOutside_mm()) + ", splay "
-                        + lettering.degrees(plan.chainstay().splay_rad()),
+                        + lettering.degrees(plan.chainstay().chord().splay_rad())
+                        + (axis.size() > 2 ? " end to end" : ""),
                 10,
                 14,
                 18,

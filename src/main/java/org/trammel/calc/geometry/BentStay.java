@@ -40,6 +40,36 @@ public record BentStay(Stay chord, List<Mark> marks, double developed_mm, SpaceP
         marks = List.copyOf(marks);
     }
 
+    /** The axis from its front end to its rear end, each bend as a line of so many corners. */
+    public List<SpacePoint> axis(int cornersABend) {
+        SpacePoint line = chord.rearward();
+        SpacePoint outward = SpacePoint.DRIVE_SIDE
+                .minus(line.times(SpacePoint.DRIVE_SIDE.dot(line)))
+                .unit();
+        double heading = Math.atan2(atFront.dot(outward), atFront.dot(line));
+        SpacePoint at = chord.front();
+        List<SpacePoint> axis = new ArrayList<>(List.of(at));
+        double along = 0;
+        for (Mark mark : marks) {
+            at = at.plus(pointing(line, outward, heading).times(mark.begins_mm() - along));
+            axis.add(at);
+            for (int i = 0; i < cornersABend; i++) {
+                double turn = mark.turn_rad() / cornersABend;
+                double chordOfTurn = 2 * mark.radius_mm() * Math.sin(Math.abs(turn) / 2);
+                at = at.plus(pointing(line, outward, heading + turn / 2).times(chordOfTurn));
+                axis.add(at);
+                heading += turn;
+            }
+            along = mark.begins_mm() + mark.arc_mm();
+        }
+        axis.add(chord.rear());
+        return axis;
+    }
+
+    private static SpacePoint pointing(SpacePoint line, SpacePoint outward, double heading_rad) {
+        return line.times(Math.cos(heading_rad)).plus(outward.times(Math.sin(heading_rad)));
+    }
+
     /** Bends a stay; without an answer where corners are out of order or bends run into each other or past an end. */
     public static Answer<BentStay> of(Stay chord, List<StayBend> bends) {
         Objections objections = new Objections();

@@ -1,5 +1,6 @@
 package org.trammel.calc.geometry;
 
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.units.Answer;
@@ -12,14 +13,16 @@ import org.trammel.calc.units.Answer;
  * room = least distance of that line from (wheel radius − tyre / 2, 0) − tyre / 2 − stay / 2
  * </pre>
  *
- * The tyre is a ring of round section; below 0 tyre and stay overlap. Validity: straight round stays whose line runs to
- * the axle in the side view. Source: plane trigonometry. Accuracy that of double precision.
+ * The tyre is a ring of round section; below 0 tyre and stay overlap. Validity: round stays, straight or bent across the
+ * side view, in which their line runs to the axle. Source: plane trigonometry. Accuracy that of double precision.
  *
  * @param geometry the frame
  * @param chainstay axis of the drive side's chainstay; the other one is its mirror image
  * @param sizes what is drawn about the axes
  */
-public record RearPlan(FrameGeometry geometry, Stay chainstay, Sizes sizes) {
+public record RearPlan(FrameGeometry geometry, BentStay chainstay, Sizes sizes) {
+
+    private static final int CORNERS_A_BEND = 24;
 
     /**
      * Sizes of what is seen.
@@ -50,7 +53,7 @@ public record RearPlan(FrameGeometry geometry, Stay chainstay, Sizes sizes) {
     public record TyreRoom(double room_mm, SpacePoint onStay) {}
 
     /** Looks whether it can be drawn. */
-    public static Answer<RearPlan> of(FrameGeometry geometry, Stays stays, Sizes sizes) {
+    public static Answer<RearPlan> of(FrameGeometry geometry, BentStay chainstay, Sizes sizes) {
         Double tyre = sizes.tyreWidth_mm();
         double radius = geometry.layout().rearWheelRadius_mm();
         Objections objections = new Objections()
@@ -63,7 +66,7 @@ public record RearPlan(FrameGeometry geometry, Stay chainstay, Sizes sizes) {
                     () -> "The rear tyre's width of " + Objections.shown(tyre) + " does not fit its wheel of "
                             + Objections.shown(radius) + " radius.");
         }
-        return objections.orElse(() -> Answer.of(new RearPlan(geometry, stays.chainstay(), sizes)));
+        return objections.orElse(() -> Answer.of(new RearPlan(geometry, chainstay, sizes)));
     }
 
     /** The room between tyre and chainstay; empty where the tyre's width is not known. */
@@ -73,16 +76,31 @@ public record RearPlan(FrameGeometry geometry, Stay chainstay, Sizes sizes) {
             return Optional.empty();
         }
         double core = geometry.layout().rearWheelRadius_mm() - tyre / 2;
-        double front = fromAxle_mm(chainstay.front());
-        double along = fromAxle_mm(chainstay.rear()) - front;
-        double outward = chainstay.rear().z_mm() - chainstay.front().z_mm();
-        double share =
-                ((core - front) * along - chainstay.front().z_mm() * outward) / (along * along + outward * outward);
-        double within = Math.max(0, Math.min(1, share));
-        SpacePoint nearest =
-                chainstay.front().plus(chainstay.rear().minus(chainstay.front()).times(within));
-        double distance = Math.hypot(front + along * within - core, nearest.z_mm());
-        return Optional.of(new TyreRoom(distance - tyre / 2 - sizes.chainstayOutside_mm() / 2, nearest));
+        List<SpacePoint> axis = axis();
+        double least = Double.POSITIVE_INFINITY;
+        SpacePoint onStay = axis.get(0);
+        for (int i = 1; i < axis.size(); i++) {
+            SpacePoint nearest = nearest(axis.get(i - 1), axis.get(i), core);
+            double distance = Math.hypot(fromAxle_mm(nearest) - core, nearest.z_mm());
+            if (distance < least) {
+                least = distance;
+                onStay = nearest;
+            }
+        }
+        return Optional.of(new TyreRoom(least - tyre / 2 - sizes.chainstayOutside_mm() / 2, onStay));
+    }
+
+    /** The chainstay's axis from the shell to its rear end. */
+    public List<SpacePoint> axis() {
+        return chainstay.axis(CORNERS_A_BEND);
+    }
+
+    private SpacePoint nearest(SpacePoint from, SpacePoint to, double core) {
+        double start = fromAxle_mm(from);
+        double along = fromAxle_mm(to) - start;
+        double outward = to.z_mm() - from.z_mm();
+        double share = ((core - start) * along - from.z_mm() * outward) / (along * along + outward * outward);
+        return from.between(to, Math.max(0, Math.min(1, share)));
     }
 
     private double fromAxle_mm(SpacePoint place) {

@@ -6,9 +6,11 @@ import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.JointPlaces;
 import org.trammel.calc.geometry.Layout;
 import org.trammel.calc.geometry.Point;
+import org.trammel.calc.geometry.RearPlan;
 import org.trammel.calc.geometry.SawRules;
 import org.trammel.calc.geometry.Shock;
 import org.trammel.calc.geometry.SideView;
+import org.trammel.calc.geometry.StaySet;
 import org.trammel.calc.geometry.Suspension;
 import org.trammel.calc.geometry.Swing;
 import org.trammel.calc.geometry.TubeAxes;
@@ -23,6 +25,7 @@ import org.trammel.calc.units.Answer;
  * @param axes top tube and down tube
  * @param side the view from the drive side
  * @param tubes what they are made of, and how their ends are formed
+ * @param rear the rear end from above
  * @param cuts the tubes as they are cut
  */
 record ComputedFrame(
@@ -30,6 +33,7 @@ record ComputedFrame(
         Answer<TubeAxes> axes,
         Answer<SideView> side,
         Answer<TubeSet> tubes,
+        Answer<RearPlan> rear,
         Answer<CutList> cuts) {
 
     /** Outsides of stays where the drawing gives none: they are drawn, never cut, by these. */
@@ -47,7 +51,15 @@ record ComputedFrame(
                 axes,
                 axes.then(there -> side(in, there)),
                 tubes,
+                TubeInputs.with(geometry, tubes, (there, set) -> rear(in, there, set)),
                 TubeInputs.with(axes, tubes, (there, set) -> CutList.of(there, set, rules)));
+    }
+
+    /** The view from the drive side alone. */
+    static Answer<SideView> side(Map<String, String> typed) {
+        GivenInputs in = new GivenInputs(typed);
+        return TubeInputs.with(layout(in).then(FrameGeometry::of), places(in), TubeAxes::of)
+                .then(axes -> side(in, axes));
     }
 
     private static Answer<Layout> layout(GivenInputs in) {
@@ -127,6 +139,28 @@ record ComputedFrame(
                         Suspension.FrameEye.HIGHER))
                 .then(rear -> Answer.of(
                         SideView.swinging(axes, rear.swing().pivot(), rear.armEye(), rear.frameEye(), outsides(in))));
+    }
+
+    private static Answer<RearPlan> rear(GivenInputs in, FrameGeometry geometry, TubeSet tubes) {
+        StaySet stays = tubes.stays();
+        if (stays == null) {
+            return Answer.none(
+                    "pivotAhead", "The inputs say nothing of how wide a swing arm is: it is not drawn from above.");
+        }
+        return in.all(GeometryInput.SHELL_WIDTH)
+                .then(there -> RearPlan.of(
+                        geometry,
+                        stays.chainstayPath(),
+                        new RearPlan.Sizes(
+                                tubes.shellOutside_mm(),
+                                in.number(GeometryInput.SHELL_BORE, 0),
+                                in.number(GeometryInput.SHELL_WIDTH),
+                                in.number(GeometryInput.AXLE_WIDTH),
+                                stays.chainstay().outside_mm(),
+                                stays.plate(),
+                                in.has(GeometryInput.REAR_TYRE_WIDTH)
+                                        ? in.number(GeometryInput.REAR_TYRE_WIDTH)
+                                        : null)));
     }
 
     private static SideView.Outsides outsides(GivenInputs in) {

@@ -28,8 +28,6 @@ import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.StoredFile;
-import org.trammel.shop.settings.Settings;
-import org.trammel.shop.web.Formats;
 import org.trammel.shop.web.Shown;
 import org.trammel.shop.web.TypedFields;
 
@@ -44,8 +42,7 @@ class DesignPages {
     private final Crew crew;
     private final FramePage frames;
     private final Templates templates;
-    private final Formats formats;
-    private final Settings settings;
+    private final PaperSizes papers;
 
     DesignPages(
             DesignReading reading,
@@ -54,16 +51,14 @@ class DesignPages {
             Crew crew,
             FramePage frames,
             Templates templates,
-            Formats formats,
-            Settings settings) {
+            PaperSizes papers) {
         this.reading = reading;
         this.office = office;
         this.gate = gate;
         this.crew = crew;
         this.frames = frames;
         this.templates = templates;
-        this.formats = formats;
-        this.settings = settings;
+        this.papers = papers;
     }
 
     @GetMapping
@@ -81,11 +76,7 @@ class DesignPages {
     @GetMapping("/frame")
     String frame(@PathVariable long id, SignedOn who, Model model) {
         RevisionStory story = show(id, who, model);
-        model.addAttribute(
-                "frame",
-                frames.of(
-                        story.sheet(),
-                        formats.date(settings.dayOf(story.revision().begunAt()))));
+        model.addAttribute("frame", frames.of(story, papers.usual()));
         model.addAttribute("papers", templates.choice(story.sheet()));
         return "designs/frame";
     }

@@ -2,34 +2,37 @@ package org.trammel.shop.designs;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.drawing.DrawnSheet;
 import org.trammel.calc.geometry.Caution;
 import org.trammel.calc.geometry.CutList;
 import org.trammel.calc.geometry.CutPiece;
 import org.trammel.calc.geometry.EndCut;
 import org.trammel.calc.geometry.FrameGeometry;
-import org.trammel.calc.geometry.SideView;
+import org.trammel.calc.geometry.Paper;
 import org.trammel.calc.geometry.StaySet;
 import org.trammel.calc.geometry.TubeSet;
 import org.trammel.calc.units.Answer;
-import org.trammel.shop.settings.Settings;
+import org.trammel.shop.records.Refusal;
 import org.trammel.shop.web.Formats;
-import org.trammel.shop.web.FrameSheetView;
 
 /** Makes the sheet with the drawing, its figures and the cut list out of a revision's inputs. */
 @Component
 class FramePage {
 
-    private final Settings settings;
+    private static final String UNDONE = "No drawing was made.";
+
+    private final DesignSheets sheets;
     private final Formats formats;
     private final SawDrawer saws;
     private final PieceNotes notes;
     private final MassSheet masses;
 
-    FramePage(Settings settings, Formats formats, SawDrawer saws, PieceNotes notes, MassSheet masses) {
-        this.settings = settings;
+    FramePage(DesignSheets sheets, Formats formats, SawDrawer saws, PieceNotes notes, MassSheet masses) {
+        this.sheets = sheets;
         this.formats = formats;
         this.saws = saws;
         this.notes = notes;
@@ -39,7 +42,8 @@ class FramePage {
     /**
      * What the sheet shows.
      *
-     * @param drawing null where it cannot be drawn
+     * @param drawings the views, each on its sheet; empty where the frame cannot be drawn
+     * @param notAbove why the rear end is not drawn from above although the frame is drawn
      * @param figures what follows from the inputs; empty where nothing does
      * @param tubes the cut list; empty where it cannot be made
      * @param mass null where there is no cut list
@@ -47,7 +51,8 @@ class FramePage {
      * @param gaps why something is missing, one sentence each
      */
     record Shown(
-            @Nullable FrameSheetView drawing,
+            List<DrawnSheet> drawings,
+            List<String> notAbove,
             List<Figure> figures,
             List<Tube> tubes,
             MassSheet.@Nullable Shown mass,
@@ -87,35 +92,17 @@ class FramePage {
      */
     record End(String what, String saw, double least_mm, double most_mm, boolean mitred) {}
 
-    Shown of(DesignSheet sheet, String drawnOn) {
+    Shown of(RevisionStory story, Paper paper) {
+        DesignSheet sheet = story.sheet();
         ComputedFrame frame = computed(sheet);
-        List<String> gaps = Stream.of(frame.geometry(), frame.axes(), frame.side(), frame.cuts())
-                .flatMap(answer -> answer instanceof Answer.NotDeterminable<?> none
-                        ? none.gaps().stream().map(Answer.Gap::words).map(formats::sentence)
-                        : Stream.empty())
-                .distinct()
-                .toList();
+        List<String> gaps = gaps(frame.geometry(), frame.axes(), frame.side(), frame.cuts());
+        List<DrawnSheet> drawn = drawn(story, frame, paper);
         return new Shown(
-                frame.side() instanceof Answer.Determined<SideView> side
-                        ? new FrameSheetView(
-                                side.value(),
-                                null,
-                                settings.text("shop.name"),
-                                sheet.description(),
-                                sheet.drawnFor(),
-                                sheet.letter(),
-                                FrameWords.metal(sheet.metal()),
-                                sheet.state().word(),
-                                drawnOn)
-                        : null,
-                frame.geometry() instanceof Answer.Determined<FrameGeometry> there ? figures(there.value()) : List.of(),
-                frame.cuts() instanceof Answer.Determined<CutList> list
-                        ? tubes(
-                                list.value(),
-                                frame.tubes() instanceof Answer.Determined<TubeSet> set
-                                        ? set.value().stays()
-                                        : null)
-                        : List.of(),
+                // what the last sheet says stands in the page's own tables
+                drawn.stream().filter(one -> one.scale() > 0).toList(),
+                drawn.isEmpty() ? List.of() : gaps(frame.rear()),
+                figures(frame),
+                tubes(frame),
                 frame.cuts() instanceof Answer.Determined<CutList> ? masses.of(sheet, frame) : null,
                 FitPage.of(new GivenInputs(sheet.geometry()), frame).inWords(formats::sentence),
                 frame.cuts() instanceof Answer.Determined<CutList> list
@@ -128,9 +115,47 @@ class FramePage {
                         : gaps);
     }
 
+    private List<DrawnSheet> drawn(RevisionStory story, ComputedFrame frame, Paper paper) {
+        return sheets.of(story, frame, figures(frame), tubes(frame), paper);
+    }
+
+    /** All sheets of the drawing as a file. */
+    Templates.Made file(RevisionStory story, Paper paper) {
+        DesignSheet sheet = story.sheet();
+        ComputedFrame frame = computed(sheet);
+        List<DrawnSheet> drawn = drawn(story, frame, paper);
+        if (drawn.isEmpty()) {
+            throw Refusal.state(
+                    UNDONE,
+                    gaps(frame.side()).stream().limit(3).collect(Collectors.joining(" ")),
+                    "Complete the inputs of a draft; the drawing's page names all that is missing.");
+        }
+        return new Templates.Made(sheet.drawnFor() + "-" + sheet.letter() + "-drawing.pdf", sheets.file(sheet, drawn));
+    }
+
+    private List<String> gaps(Answer<?>... answers) {
+        return Stream.of(answers)
+                .flatMap(answer -> answer instanceof Answer.NotDeterminable<?> none
+                        ? none.gaps().stream().map(Answer.Gap::words).map(formats::sentence)
+                        : Stream.empty())
+                .distinct()
+                .toList();
+    }
+
     /** What follows from the inputs by the settings of now. */
     ComputedFrame computed(DesignSheet sheet) {
         return ComputedFrame.of(sheet.geometry(), saws.rules());
+    }
+
+    private static List<Figure> figures(ComputedFrame frame) {
+        return frame.geometry() instanceof Answer.Determined<FrameGeometry> there ? figures(there.value()) : List.of();
+    }
+
+    private List<Tube> tubes(ComputedFrame frame) {
+        StaySet stays = frame.tubes() instanceof Answer.Determined<TubeSet> set
+                ? set.value().stays()
+                : null;
+        return frame.cuts() instanceof Answer.Determined<CutList> list ? tubes(list.value(), stays) : List.of();
     }
 
     private static List<Figure> figures(FrameGeometry frame) {

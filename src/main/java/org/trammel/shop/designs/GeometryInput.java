@@ -25,6 +25,7 @@ public enum GeometryInput {
     FRONT_WHEEL_RADIUS("Front wheel radius with tyre", Group.LAYOUT, "mm", "100", "500", "250", "400"),
     REAR_WHEEL_RADIUS("Rear wheel radius with tyre", Group.LAYOUT, "mm", "100", "500", "250", "400"),
     AXLE_WIDTH("Rear axle width", Group.LAYOUT, "mm", "80", "260", "100", "200"),
+    REAR_TYRE_WIDTH("Rear tyre width", Group.LAYOUT, "mm", "15", "150", "22", "120"),
 
     TOP_TUBE_AT_HEAD("Top tube below the top of the head tube", Group.NODES, "mm", "1", "250", "15", "70"),
     DOWN_TUBE_AT_HEAD("Down tube above the bottom of the head tube", Group.NODES, "mm", "1", "250", "15", "70"),

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
@@ -16,7 +15,6 @@ import org.trammel.calc.geometry.FrameTube;
 import org.trammel.calc.geometry.Paper;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.records.Refusal;
-import org.trammel.shop.settings.Settings;
 import org.trammel.shop.web.Formats;
 
 /** Makes the templates a revision's tubes are cut by, or says why there are none. */
@@ -25,36 +23,27 @@ class Templates {
 
     private static final String UNDONE = "No template was made.";
 
-    /** Where sheets are US Letter (Unicode CLDR 47, paperSize). */
-    private static final Set<String> LETTER =
-            Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
-
     private final FramePage frames;
     private final TemplateSheets sheets;
-    private final Settings settings;
+    private final PaperSizes papers;
     private final Formats formats;
     private final ObjectProvider<FrameSerials> serials;
 
     Templates(
             FramePage frames,
             TemplateSheets sheets,
-            Settings settings,
+            PaperSizes papers,
             Formats formats,
             ObjectProvider<FrameSerials> serials) {
         this.frames = frames;
         this.sheets = sheets;
-        this.settings = settings;
+        this.papers = papers;
         this.formats = formats;
         this.serials = serials;
     }
 
     /** A file and its name. */
     record Made(String name, byte[] content) {}
-
-    /** The paper of the shop's region. */
-    Paper usualPaper() {
-        return LETTER.contains(settings.locale().getCountry()) ? Paper.US_LETTER : Paper.A4;
-    }
 
     /**
      * What can be asked for.
@@ -74,10 +63,7 @@ class Templates {
                     .map(CutPiece::tube)
                     .forEach(tube -> tubes.put(tube.name(), tube.word()));
         }
-        Map<String, String> papers = new LinkedHashMap<>();
-        papers.put(Paper.A4.name(), "A4");
-        papers.put(Paper.US_LETTER.name(), "US Letter");
-        return new Choice(tubes, papers, usualPaper().name(), !givenUp(sheet));
+        return new Choice(tubes, PaperSizes.names(), papers.usual().name(), !givenUp(sheet));
     }
 
     private static boolean givenUp(DesignSheet sheet) {
@@ -92,7 +78,7 @@ class Templates {
      * @param paper name of a paper; null for the usual one
      */
     Made of(DesignSheet sheet, @Nullable String tube, @Nullable String end, @Nullable String paper) {
-        Paper chosen = paper(paper);
+        Paper chosen = papers.of(paper, UNDONE);
         FrameTube one = tube(tube);
         boolean both = end == null || end.isBlank();
         if (!both && !end.equals("1") && !end.equals("2")) {
@@ -126,20 +112,6 @@ class Templates {
                 sheet.metal(),
                 sheet.state().word(),
                 sheet.state() == DesignState.RELEASED ? "" : "not released");
-    }
-
-    private Paper paper(@Nullable String typed) {
-        if (typed == null || typed.isBlank()) {
-            return usualPaper();
-        }
-        return Arrays.stream(Paper.values())
-                .filter(each -> each.name().equals(typed))
-                .findFirst()
-                .orElseThrow(() -> Refusal.input(
-                        "paper",
-                        UNDONE,
-                        "“" + typed + "” is no paper a template is laid out for.",
-                        "Choose A4 or US_LETTER."));
     }
 
     private static @Nullable FrameTube tube(@Nullable String typed) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.drawing.DrawnSheet;
 import org.trammel.calc.marks.PunchMark;
 import org.trammel.calc.marks.ScribeMark;
 
@@ -53,9 +54,13 @@ public class Draw {
         return RouteDrawing.of(route);
     }
 
-    /** The drawing sheet of a frame. */
-    public String frame(FrameSheetView view) {
-        return FrameDrawing.sheet(formats, view);
+    /**
+     * A sheet of a drawing.
+     *
+     * @param what said before its finding to those who hear it
+     */
+    public String sheet(String what, DrawnSheet sheet) {
+        return SheetPicture.of("frame-sheet", what, sheet);
     }
 
     /** The punch of a person: people come one after the other, and so do punches. */

@@ -22,10 +22,10 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  */
 public final class PdfFile implements AutoCloseable {
 
-    private static final String REGULAR = "/fonts/b612-latin-400-normal.ttf";
-    private static final String BOLD = "/fonts/b612-latin-700-normal.ttf";
+    static final String REGULAR = "/fonts/b612-latin-400-normal.ttf";
+    static final String BOLD = "/fonts/b612-latin-700-normal.ttf";
     /** Letters that the others lack. */
-    private static final String MORE = "/fonts/atkinson-hyperlegible-next-latin-ext-400-normal.ttf";
+    static final String MORE = "/fonts/atkinson-hyperlegible-next-latin-ext-400-normal.ttf";
 
     private final PDDocument document = new PDDocument();
     private final PDFont regular;

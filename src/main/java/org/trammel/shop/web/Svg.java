@@ -100,6 +100,10 @@ final class Svg {
     }
 
     Svg path(String d, String fill, @Nullable String stroke, double width) {
+        return path(d, fill, stroke, width, null);
+    }
+
+    Svg path(String d, String fill, @Nullable String stroke, double width, @Nullable String dash) {
         out.append("<path d=\"").append(d).append("\" fill=\"").append(fill).append('"');
         if (stroke != null) {
             out.append(" stroke=\"")
@@ -107,6 +111,9 @@ final class Svg {
                     .append("\" stroke-width=\"")
                     .append(n(width))
                     .append('"');
+        }
+        if (dash != null && !dash.isEmpty()) {
+            out.append(" stroke-dasharray=\"").append(dash).append('"');
         }
         out.append("/>");
         return this;
@@ -135,15 +142,15 @@ final class Svg {
         return this;
     }
 
-    /** Text about its middle, turned clockwise by so many degrees. */
-    Svg turned(double x, double y, double degrees, String words, double size, String fill) {
+    /** Text turned clockwise about its point by so many degrees; anchor is start, middle or end. */
+    Svg turned(double x, double y, double degrees, String words, double size, String anchor, String fill) {
         out.append("<g transform=\"translate(")
                 .append(n(x))
                 .append(' ')
                 .append(n(y))
                 .append(") rotate(");
         out.append(n(degrees)).append(")\">");
-        text(0, 0, words, size, "middle", fill, false);
+        text(0, 0, words, size, anchor, fill, false);
         out.append("</g>");
         return this;
     }

@@ -5,11 +5,13 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.geometry.BentStay;
 import org.trammel.calc.geometry.DemoFrames;
 import org.trammel.calc.geometry.DropoutPlate;
 import org.trammel.calc.geometry.RandomFrames;
 import org.trammel.calc.geometry.RearPlan;
 import org.trammel.calc.geometry.SideView;
+import org.trammel.calc.geometry.StayBend;
 import org.trammel.calc.geometry.StayPlaces;
 import org.trammel.calc.geometry.Stays;
 import org.trammel.calc.geometry.TubeAxes;
@@ -85,7 +87,7 @@ public final class DrawnFrames {
                 SideView.rigid(axes, axes.geometry().onSeatTube(row.number("seatstay_at_seat_mm")), outsides),
                 value(RearPlan.of(
                         row.geometry(),
-                        stays,
+                        value(BentStay.of(stays.chainstay(), List.of())),
                         new RearPlan.Sizes(
                                 row.number("shell_outside_mm"),
                                 row.number("shell_bore_mm"),
@@ -108,9 +110,10 @@ public final class DrawnFrames {
         double below = axes.geometry().layout().seatTube_mm() * 0.15;
         Optional<RearPlan> plan =
                 Stays.of(axes.geometry(), new StayPlaces(below, 20 + i % 16, 100 + i % 98, 18, 4, 40, 27 + i % 12))
-                                        .then(stays -> RearPlan.of(
+                                        .then(stays -> BentStay.of(stays.chainstay(), bends(i)))
+                                        .then(stay -> RearPlan.of(
                                                 axes.geometry(),
-                                                stays,
+                                                stay,
                                                 new RearPlan.Sizes(
                                                         40,
                                                         i % 3 == 0 ? 0 : 34,
@@ -123,6 +126,14 @@ public final class DrawnFrames {
                         ? Optional.of(there.value())
                         : Optional.empty();
         return new Drawn(name, SideView.rigid(axes, axes.geometry().onSeatTube(below), outsides), plan.orElse(null));
+    }
+
+    /** Every third stay is bent once, every fifth twice. */
+    private static List<StayBend> bends(int i) {
+        if (i % 3 == 1) {
+            return List.of(new StayBend(150, i % 2 == 0 ? 12 : -9, 120));
+        }
+        return i % 5 == 2 ? List.of(new StayBend(90, -8, 100), new StayBend(210, 14, 150)) : List.of();
     }
 
     private static <T> T value(Answer<T> answer) {

@@ -13,14 +13,18 @@ import org.springframework.web.bind.annotation.RequestParam;
 
 /** The files that are printed of a revision. */
 @Controller
-class TemplatePages {
+class PrintPages {
 
     private final DesignReading reading;
     private final Templates templates;
+    private final FramePage frames;
+    private final PaperSizes papers;
 
-    TemplatePages(DesignReading reading, Templates templates) {
+    PrintPages(DesignReading reading, Templates templates, FramePage frames, PaperSizes papers) {
         this.reading = reading;
         this.templates = templates;
+        this.frames = frames;
+        this.papers = papers;
     }
 
     /** The templates of a tube, or of the whole frame. */
@@ -30,7 +34,16 @@ class TemplatePages {
             @RequestParam(required = false) @Nullable String tube,
             @RequestParam(required = false) @Nullable String end,
             @RequestParam(required = false) @Nullable String paper) {
-        Templates.Made made = templates.of(reading.story(id, false).sheet(), tube, end, paper);
+        return printed(templates.of(reading.story(id, false).sheet(), tube, end, paper));
+    }
+
+    /** The drawing with its numbers, all sheets. */
+    @GetMapping("/designs/{id:\\d+}/sheets")
+    ResponseEntity<byte[]> sheets(@PathVariable long id, @RequestParam(required = false) @Nullable String paper) {
+        return printed(frames.file(reading.story(id, false), papers.of(paper, "No drawing was made.")));
+    }
+
+    private static ResponseEntity<byte[]> printed(Templates.Made made) {
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_PDF)
                 .header(
