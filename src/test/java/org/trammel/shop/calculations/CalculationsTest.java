@@ -225,7 +225,18 @@ class CalculationsTest {
                 .filter(path -> path.startsWith("/api/v1/calculations/"))
                 .map(path -> path.substring("/api/v1/calculations/".length()))
                 .toList();
-        assertThat(names).containsExactlyInAnyOrder("geometry", "mitre", "mass", "suspension", "nesting");
+        assertThat(names)
+                .containsExactlyInAnyOrder(
+                        "geometry",
+                        "mitre",
+                        "mass",
+                        "suspension",
+                        "nesting",
+                        "soak",
+                        "equivalent-time",
+                        "cure",
+                        "dew-point",
+                        "film");
         for (String name : names) {
             Map<String, Map<String, Object>> examples = JsonPath.read(
                     description,

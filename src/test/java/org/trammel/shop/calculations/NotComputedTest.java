@@ -11,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
@@ -59,6 +59,28 @@ class NotComputedTest {
              "blanks": [{"name": "seat tube", "frame": "1", "section": "34.9 x 1.35", "alloy": "6061", "lengthMm": 571}],
              "stock": [{"section": "34.9 x 1.35", "alloy": "6061", "lot": "T-1", "lengthMm": 1500, "count": 9}]}""";
 
+    private static final String RECORD = """
+            "record": {"minutes": [0, 60, 540], "longestGapMin": 600, "thermocouples": [{"name": "TC-07", "degC": [20, 177, 177],
+              "readsHighByK": 0}]}""";
+
+    private static final String SOAK = "{" + RECORD + """
+            , "steps": [{"setDegC": 177, "belowK": 5, "aboveK": 5, "soakH": 8, "longestSoakH": 9, "steepestRiseKPerH": 200}],
+             "neverDegC": 200, "coldestPlaceK": 0, "hottestPlaceK": 0}""";
+
+    private static final String EQUIVALENT_TIME = "{" + RECORD + """
+            , "referenceDegC": 177, "activation": {"usualKJPerMol": 115, "lowKJPerMol": 80, "highKJPerMol": 130, "source": "shop"}}""";
+
+    private static final String CURE = """
+            {"pairs": [{"metalDegC": 200, "minutes": 10}, {"metalDegC": 180, "minutes": 20}], "least": 1, "most": 1.5,
+             "metalDegC": 190, "minutes": 15}""";
+
+    private static final String DEW_POINT =
+            "{\"airDegC\": 21, \"humidityPercent\": 68, \"surfaceDegC\": 18, \"marginK\": 3}";
+
+    private static final String FILM = """
+            {"rule": "SPOTS_AND_AREAS", "leastUm": 60, "mostUm": 90, "level": "THREE",
+             "areas": [{"name": "down tube", "spotsUm": [[61, 62, 63], [64, 65, 66]]}]}""";
+
     @Autowired
     private MockMvc mvc;
 
@@ -81,12 +103,29 @@ class NotComputedTest {
             case "mitre" -> MITRE;
             case "mass" -> MASS;
             case "suspension" -> SUSPENSION;
+            case "soak" -> SOAK;
+            case "equivalent-time" -> EQUIVALENT_TIME;
+            case "cure" -> CURE;
+            case "dew-point" -> DEW_POINT;
+            case "film" -> FILM;
             default -> NESTING;
         };
     }
 
     @ParameterizedTest
-    @CsvSource({"geometry", "mitre", "mass", "suspension", "nesting"})
+    @ValueSource(
+            strings = {
+                "geometry",
+                "mitre",
+                "mass",
+                "suspension",
+                "nesting",
+                "soak",
+                "equivalent-time",
+                "cure",
+                "dew-point",
+                "film"
+            })
     void theUsualFiguresCompute(String name) throws Exception {
         worker.computed(name, usual(name));
     }
@@ -163,7 +202,17 @@ class NotComputedTest {
 
     @Test
     void whoeverIsNotSignedOnComputesNothing() throws Exception {
-        for (String name : List.of("geometry", "mitre", "mass", "suspension", "nesting")) {
+        for (String name : List.of(
+                "geometry",
+                "mitre",
+                "mass",
+                "suspension",
+                "nesting",
+                "soak",
+                "equivalent-time",
+                "cure",
+                "dew-point",
+                "film")) {
             assertThat(mvc.perform(post("/api/v1/calculations/" + name)
                                     .contentType(MediaType.APPLICATION_JSON)
                                     .content(usual(name))
