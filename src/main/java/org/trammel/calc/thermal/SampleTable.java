@@ -21,6 +21,9 @@ final class SampleTable {
     private static final int PIECE_BITS = 14;
     private static final int PIECE = 1 << PIECE_BITS;
 
+    private static final long[] GIVEN_AWAY = new long[0];
+    private static final int[] NOTHING = new int[0];
+
     private final int channels;
     private final List<long[]> times = new ArrayList<>();
     private final List<int[]> lines = new ArrayList<>();
@@ -84,15 +87,20 @@ final class SampleTable {
      */
     Samples samples(List<String> names, @Nullable ZoneId wall, LogChoices choices) throws Unread {
         long[] at = new long[rows];
-        int[] line = new int[rows];
         for (int piece = 0, row = 0; row < rows; piece++, row += PIECE) {
             System.arraycopy(times.get(piece), 0, at, row, Math.min(PIECE, rows - row));
+            times.set(piece, GIVEN_AWAY);
+        }
+        int[] line = new int[rows];
+        for (int piece = 0, row = 0; row < rows; piece++, row += PIECE) {
             System.arraycopy(lines.get(piece), 0, line, row, Math.min(PIECE, rows - row));
         }
-        times.clear();
         lines.clear();
         if (wall != null && rows > 0) {
             WallClock.settle(wall, at, line);
+        }
+        if (asItStands(at, choices)) {
+            return new Samples(names, at, columns(null));
         }
         int[] kept = withoutDuplicates(at, order(at, line), line, choices);
         if (kept.length == 0) {
@@ -102,15 +110,39 @@ final class SampleTable {
         for (int row = 0; row < kept.length; row++) {
             ordered[row] = at[kept[row]];
         }
+        return new Samples(names, ordered, columns(kept));
+    }
+
+    /** Whether every row stays, in the order of the file: nothing is copied then that is not needed. */
+    private boolean asItStands(long[] at, LogChoices choices) {
+        boolean rises = rows > 0
+                && at[rows - 1] - at[0] <= MOST_MS
+                && (choices.from() == null || at[0] >= choices.from().toEpochMilli())
+                && (choices.until() == null || at[rows - 1] <= choices.until().toEpochMilli());
+        for (int row = 1; row < rows && rises; row++) {
+            rises = at[row] > at[row - 1];
+        }
+        return rises;
+    }
+
+    /**
+     * The readings by channel; the pieces are given up on the way.
+     *
+     * @param kept rows that stay, or null for all
+     */
+    private int[][] columns(int @Nullable [] kept) {
         int[][] columns = new int[channels][];
         for (int channel = 0; channel < channels; channel++) {
-            columns[channel] = new int[kept.length];
-            for (int row = 0; row < kept.length; row++) {
-                columns[channel][row] = reading(channel, kept[row]);
+            columns[channel] = new int[kept == null ? rows : kept.length];
+            for (int row = 0; row < columns[channel].length; row++) {
+                columns[channel][row] = reading(channel, kept == null ? row : kept[row]);
+            }
+            for (int[][] piece : readings) {
+                piece[channel] = NOTHING;
             }
         }
         readings.clear();
-        return new Samples(names, ordered, columns);
+        return columns;
     }
 
     private String none() {

@@ -52,8 +52,8 @@ final class WallClock {
             greatest = Math.max(greatest, time);
         }
         Instant from = Instant.ofEpochMilli(least - AROUND_MS);
-        long[] offsets = new long[times.length];
-        long offset = rules.getOffset(from).getTotalSeconds() * 1000L;
+        int[] offsets = new int[times.length];
+        int offset = rules.getOffset(from).getTotalSeconds() * 1000;
         Arrays.fill(offsets, offset);
         ZoneOffsetTransition change = rules.nextTransition(from);
         while (change != null && wall_ms(change.getDateTimeBefore()) - AROUND_MS <= greatest) {
@@ -65,9 +65,9 @@ final class WallClock {
         }
     }
 
-    private void through(ZoneOffsetTransition change, long[] offsets) throws Unread {
-        long before_ms = change.getOffsetBefore().getTotalSeconds() * 1000L;
-        long after_ms = change.getOffsetAfter().getTotalSeconds() * 1000L;
+    private void through(ZoneOffsetTransition change, int[] offsets) throws Unread {
+        int before_ms = change.getOffsetBefore().getTotalSeconds() * 1000;
+        int after_ms = change.getOffsetAfter().getTotalSeconds() * 1000;
         long from = wall_ms(change.isGap() ? change.getDateTimeBefore() : change.getDateTimeAfter());
         long until = wall_ms(change.isGap() ? change.getDateTimeAfter() : change.getDateTimeBefore());
         int first = -1;
