@@ -27,7 +27,9 @@ record CheckFigures(List<CheckFigure> figures, List<String> lacking, List<String
 
     /** What is not met, with value, limit and margin. */
     String whyRed() {
-        return Stream.concat(figures.stream().filter(CheckFigure::red).map(CheckFigure::words), cannot.stream())
+        return Stream.concat(
+                        figures.stream().filter(CheckFigure::red).map(CheckFigure::words),
+                        cannot.stream().map(sentence -> sentence.replaceFirst("\\.$", "")))
                 .collect(Collectors.joining("; "));
     }
 }

@@ -5,14 +5,10 @@ import org.trammel.calc.geometry.CutList;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.JointPlaces;
 import org.trammel.calc.geometry.Layout;
-import org.trammel.calc.geometry.Point;
 import org.trammel.calc.geometry.RearPlan;
 import org.trammel.calc.geometry.SawRules;
-import org.trammel.calc.geometry.Shock;
 import org.trammel.calc.geometry.SideView;
 import org.trammel.calc.geometry.StaySet;
-import org.trammel.calc.geometry.Suspension;
-import org.trammel.calc.geometry.Swing;
 import org.trammel.calc.geometry.TubeAxes;
 import org.trammel.calc.geometry.TubeSet;
 import org.trammel.calc.units.Answer;
@@ -119,24 +115,7 @@ record ComputedFrame(
     }
 
     private static Answer<SideView> swinging(GivenInputs in, TubeAxes axes) {
-        return in.all(
-                        GeometryInput.PIVOT_AHEAD,
-                        GeometryInput.PIVOT_ABOVE,
-                        GeometryInput.SHOCK_ARM,
-                        GeometryInput.SHOCK_ARM_ANGLE,
-                        GeometryInput.TRAVEL,
-                        GeometryInput.SHOCK_LENGTH,
-                        GeometryInput.SHOCK_STROKE)
-                .then(there -> Swing.of(
-                        new Point(in.number(GeometryInput.PIVOT_AHEAD), in.number(GeometryInput.PIVOT_ABOVE)),
-                        axes.geometry().rearAxle(),
-                        in.number(GeometryInput.TRAVEL)))
-                .then(swing -> Suspension.of(
-                        swing,
-                        in.number(GeometryInput.SHOCK_ARM),
-                        Math.toRadians(in.number(GeometryInput.SHOCK_ARM_ANGLE)),
-                        new Shock(in.number(GeometryInput.SHOCK_LENGTH), in.number(GeometryInput.SHOCK_STROKE)),
-                        Suspension.FrameEye.HIGHER))
+        return SwingInputs.suspension(in, axes.geometry())
                 .then(rear -> Answer.of(
                         SideView.swinging(axes, rear.swing().pivot(), rear.armEye(), rear.frameEye(), outsides(in))));
     }

@@ -110,6 +110,15 @@ public class DesignGate {
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(GateCheck.class)));
     }
 
+    /** The checks that the gate asks of a revision. */
+    @Transactional(readOnly = true)
+    public Set<GateCheck> asked(long revisionId) {
+        DesignSheet sheet = opening.load(revisionId).sheet();
+        return EnumSet.allOf(GateCheck.class).stream()
+                .filter(check -> check.concerns(sheet))
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(GateCheck.class)));
+    }
+
     /**
      * Answers one check of the gate, for its inputs as they are now. An answer that changes after somebody signed takes
      * the signatures back: they were given for the answers before.
@@ -137,6 +146,13 @@ public class DesignGate {
                     deed,
                     "The revision names no test family that covers the frame.",
                     "Name the family in the draft, or write the decision for a frame outside all families.");
+        }
+        if (!check.concerns(revision.sheet())) {
+            throw Refusal.input(
+                    "check",
+                    deed,
+                    "Revision " + revision.letter() + " has no swing arm, so the gate does not ask for it.",
+                    "Answer the checks that the design sheet shows.");
         }
         CheckFigures now = stand.figures(revision.sheet(), check);
         if (now.red() && answer != GateAnswer.DECIDED) {

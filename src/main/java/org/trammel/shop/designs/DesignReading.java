@@ -151,6 +151,7 @@ class DesignReading {
             Map<Long, String> names,
             boolean personal) {
         return Stream.of(GateCheck.values())
+                .filter(figures::containsKey)
                 .map(check -> line(
                         check, answered.get(check), Objects.requireNonNull(figures.get(check)), said, names, personal))
                 .toList();

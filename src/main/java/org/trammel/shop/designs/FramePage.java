@@ -30,13 +30,21 @@ class FramePage {
     private final SawDrawer saws;
     private final PieceNotes notes;
     private final MassSheet masses;
+    private final SwingSheet swings;
 
-    FramePage(DesignSheets sheets, Formats formats, SawDrawer saws, PieceNotes notes, MassSheet masses) {
+    FramePage(
+            DesignSheets sheets,
+            Formats formats,
+            SawDrawer saws,
+            PieceNotes notes,
+            MassSheet masses,
+            SwingSheet swings) {
         this.sheets = sheets;
         this.formats = formats;
         this.saws = saws;
         this.notes = notes;
         this.masses = masses;
+        this.swings = swings;
     }
 
     /**
@@ -46,6 +54,7 @@ class FramePage {
      * @param notAbove why the rear end is not drawn from above although the frame is drawn
      * @param figures what follows from the inputs; empty where nothing does
      * @param tubes the cut list; empty where it cannot be made
+     * @param swing null for a frame without a swing arm
      * @param mass null where there is no cut list
      * @param fit the fit sheet beside it
      * @param gaps why something is missing, one sentence each
@@ -55,12 +64,19 @@ class FramePage {
             List<String> notAbove,
             List<Figure> figures,
             List<Tube> tubes,
+            SwingSheet.@Nullable Shown swing,
             MassSheet.@Nullable Shown mass,
             FitPage fit,
             List<String> gaps) {}
 
-    /** A figure of the frame, in mm or degrees. */
-    record Figure(String label, double amount, String unit) {}
+    /** A figure of the frame, in mm, degrees or percent; a ratio has no unit. */
+    record Figure(String label, double amount, String unit, int decimals) {
+
+        /** With one decimal. */
+        Figure(String label, double amount, String unit) {
+            this(label, amount, unit, 1);
+        }
+    }
 
     /**
      * A line of the cut list, angles in degrees, lengths in mm.
@@ -103,6 +119,7 @@ class FramePage {
                 drawn.isEmpty() ? List.of() : gaps(frame.rear()),
                 figures(frame),
                 tubes(frame),
+                swings.of(sheet, frame),
                 frame.cuts() instanceof Answer.Determined<CutList> ? masses.of(sheet, frame) : null,
                 FitPage.of(new GivenInputs(sheet.geometry()), frame).inWords(formats::sentence),
                 frame.cuts() instanceof Answer.Determined<CutList> list

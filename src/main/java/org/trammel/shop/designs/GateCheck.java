@@ -1,5 +1,7 @@
 package org.trammel.shop.designs;
 
+import org.trammel.shop.routes.Kinds;
+
 /** What owner and QA lead look at before a drawing goes to the shop. */
 public enum GateCheck {
     RIDER_DATA("Rider data", "complete, and asked twice where unusual"),
@@ -7,6 +9,7 @@ public enum GateCheck {
     CLOSURE("Closure", "stack from the inputs as it was asked for"),
     TRAIL("Trail", "inside the band of the category of use"),
     TYRE_CLEARANCE("Rear tyre to seat tube", "room for mud, and for what the frame gives"),
+    SWING("Room of the swing arm", "tyre, arm and shock clear of seat tube and down tube over the whole travel"),
     TOE_CLEARANCE("Pedal axle to front tyre", "room to turn the wheel, unless the feet are held"),
     STANDOVER("Standover", "below the inseam"),
     HEAD_NODES("Head tube nodes", "weld toes apart, tube edges inside both ends"),
@@ -24,6 +27,13 @@ public enum GateCheck {
     GateCheck(String label, String rule) {
         this.label = label;
         this.rule = rule;
+    }
+
+    /** Whether a frame has this check at all: the room of a swing arm is asked of a frame that has one. */
+    public boolean concerns(DesignSheet sheet) {
+        return this != SWING
+                || sheet.kind().equals(Kinds.FULL_SUSPENSION)
+                || sheet.geometry().containsKey(GeometryInput.PIVOT_AHEAD.code());
     }
 
     public String label() {

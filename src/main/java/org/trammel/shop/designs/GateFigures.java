@@ -3,9 +3,11 @@ package org.trammel.shop.designs;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -58,7 +60,7 @@ final class GateFigures {
     }
 
     /**
-     * By check, every check.
+     * By check, every check that concerns the frame.
      *
      * @param told null where no order tells anything
      * @param nominals typed nominals beside those of the drawing
@@ -78,6 +80,9 @@ final class GateFigures {
         put(GateCheck.CLOSURE, frame.geometry(), this::closure);
         put(GateCheck.TRAIL, frame.geometry(), this::trail);
         put(GateCheck.TYRE_CLEARANCE, frame.geometry(), this::tyre);
+        if (GateCheck.SWING.concerns(sheet)) {
+            put(GateCheck.SWING, new SwingFigures(in, frame, limits).all());
+        }
         put(GateCheck.TOE_CLEARANCE, frame.geometry(), this::toes);
         put(GateCheck.STANDOVER, frame.axes(), this::standover);
         put(GateCheck.HEAD_NODES, frame.axes(), this::nodes);
@@ -88,9 +93,12 @@ final class GateFigures {
         put(GateCheck.TEST_FAMILY, frame.geometry(), this::family);
         put(GateCheck.NOMINALS, frame.geometry(), geometry -> Answer.of(nominals));
         for (GateCheck check : GateCheck.values()) {
-            figures.computeIfAbsent(
-                    check,
-                    other -> new CheckFigures(List.of(), List.of(), List.of(), basis.of(other, List.of(), List.of())));
+            if (check.concerns(sheet)) {
+                figures.computeIfAbsent(
+                        check,
+                        other -> new CheckFigures(
+                                List.of(), List.of(), List.of(), basis.of(other, List.of(), List.of())));
+            }
         }
         return figures;
     }
@@ -100,19 +108,27 @@ final class GateFigures {
     }
 
     private <T> void put(GateCheck check, Answer<T> from, Function<T, Answer<List<CheckFigure>>> made) {
-        List<CheckFigure> there = List.of();
-        List<String> lacking = new ArrayList<>();
-        List<String> cannot = new ArrayList<>();
-        Answer<List<CheckFigure>> answer = from.then(made);
-        if (answer instanceof Answer.Determined<List<CheckFigure>> found) {
-            there = found.value();
-        } else if (answer instanceof Answer.NotDeterminable<List<CheckFigure>> none) {
-            none.gaps()
-                    .forEach(gap -> (gap.input().equals(ORDER) || in.isMissing(gap) ? lacking : cannot)
-                            .add(written(gap.words())));
+        put(check, List.of(from.then(made)));
+    }
+
+    /** What can be computed is shown, whatever is missing for the rest. */
+    private void put(GateCheck check, List<Answer<List<CheckFigure>>> answers) {
+        List<CheckFigure> there = new ArrayList<>();
+        Set<String> lacking = new LinkedHashSet<>();
+        Set<String> cannot = new LinkedHashSet<>();
+        for (Answer<List<CheckFigure>> answer : answers) {
+            if (answer instanceof Answer.Determined<List<CheckFigure>> found) {
+                there.addAll(found.value());
+            } else if (answer instanceof Answer.NotDeterminable<List<CheckFigure>> none) {
+                none.gaps()
+                        .forEach(gap -> (gap.input().equals(ORDER) || in.isMissing(gap) ? lacking : cannot)
+                                .add(written(gap.words())));
+            }
         }
         List<String> open = Stream.concat(lacking.stream(), cannot.stream()).toList();
-        figures.put(check, new CheckFigures(there, lacking, cannot, basis.of(check, there, open)));
+        figures.put(
+                check,
+                new CheckFigures(there, List.copyOf(lacking), List.copyOf(cannot), basis.of(check, there, open)));
     }
 
     /** A sentence of a computation, with the decimal sign that sentences carry here. */

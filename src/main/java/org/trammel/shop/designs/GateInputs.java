@@ -46,6 +46,16 @@ final class GateInputs {
                         GeometryInput.SEAT_TUBE_OUTSIDE,
                         GeometryInput.FORMED_SEAT_TUBE_SHELL,
                         GeometryInput.FORMED_SEAT_TUBE_SHELL_ZONE);
+            case SWING ->
+                with(
+                        union(CLOSED, of(GeometryInput.Group.SUSPENSION, input -> true)),
+                        GeometryInput.DOWN_TUBE_AT_HEAD,
+                        GeometryInput.SEAT_TUBE_OUTSIDE,
+                        GeometryInput.DOWN_TUBE_OUTSIDE,
+                        GeometryInput.FORMED_SEAT_TUBE_SHELL,
+                        GeometryInput.FORMED_SEAT_TUBE_SHELL_ZONE,
+                        GeometryInput.FORMED_DOWN_TUBE_SHELL,
+                        GeometryInput.FORMED_DOWN_TUBE_SHELL_ZONE);
             case TOE_CLEARANCE -> with(FRONT, GeometryInput.CRANK, GeometryInput.FEET_HELD);
             case STANDOVER ->
                 with(

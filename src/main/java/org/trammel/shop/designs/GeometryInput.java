@@ -118,6 +118,17 @@ public enum GeometryInput {
     TRAVEL("Rear travel", Group.SUSPENSION, "mm", "10", "300", "80", "220"),
     SHOCK_LENGTH("Shock, eye to eye", Group.SUSPENSION, "mm", "80", "350", "150", "270"),
     SHOCK_STROKE("Shock stroke", Group.SUSPENSION, "mm", "10", "120", "30", "80"),
+    FRAME_EYE_AHEAD(
+            "Shock's eye on the frame, ahead of the shell", Group.SUSPENSION, "mm", "-300", "600", "-50", "400"),
+    FRAME_EYE_ABOVE("Shock's eye on the frame, above the shell", Group.SUSPENSION, "mm", "-200", "700", "20", "500"),
+    SAG("Sag, share of the shock's stroke", Group.SUSPENSION, "%", "1", "90", "15", "40"),
+    SHOCK_OUTSIDE("Shock, outside of its body", Group.SUSPENSION, "mm", "10", "150", "35", "75"),
+    SHOCK_EYE_OUTSIDE("Shock, outside of its eyes with their mounts", Group.SUSPENSION, "mm", "5", "100", "15", "40"),
+    SHOCK_EYE("Shock, from an eye's centre to its body", Group.SUSPENSION, "mm", "0", "100", "10", "50"),
+    ARM_INSIDE("Swing arm, inside between its sides", Group.SUSPENSION, "mm", "10", "250", "36", "110"),
+    ARM_SIDE("Swing arm, depth of its sides", Group.SUSPENSION, "mm", "5", "120", "12", "45"),
+    ARM_BRIDGE("Swing arm, from pivot to its bridge", Group.SUSPENSION, "mm", "10", "600", "50", "200"),
+    ARM_BRIDGE_OUTSIDE("Swing arm, outside of its bridge", Group.SUSPENSION, "mm", "5", "100", "8", "40"),
 
     CRANK("Crank length", Group.PARTS, "mm", "80", "250", "155", "180"),
     FEET_HELD("Pedals hold the feet", Group.PARTS, "", "0", "1", "0", "1"),
@@ -160,7 +171,11 @@ public enum GeometryInput {
                 "Empty for straight stays and the shop's usual dropouts: a plate of 6 mm, 25 mm deep in the stay, whose"
                         + " tube ends 18 mm from the axle, 4 mm outside its face. A bend is given as the corner its"
                         + " straight parts would meet in."),
-        SUSPENSION("Suspension", ""),
+        SUSPENSION(
+                "Suspension",
+                "Empty for a frame without a swing arm. The swing arm is drawn with nothing on it. Where the shock's eye on"
+                        + " the frame is not given, the higher place is taken at which the travel uses the whole stroke."
+                        + " The bridge lies on the line from pivot to axle."),
         PARTS("Rider's parts", ""),
         FIT(
                 "Fit sheet",

@@ -63,6 +63,11 @@ public class Draw {
         return SheetPicture.of("frame-sheet", what, sheet);
     }
 
+    /** A curve between its axes; the table of its points stands beside it. */
+    public String curve(CurveView view) {
+        return CurveDrawing.of(formats, view);
+    }
+
     /** The punch of a person: people come one after the other, and so do punches. */
     public String punch(long personId) {
         List<PunchMark> all = PunchMark.all();

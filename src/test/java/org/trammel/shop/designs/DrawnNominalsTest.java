@@ -250,7 +250,10 @@ class DrawnNominalsTest {
     }
 
     private RevisionStory.CheckLine line(long id) {
-        return story(id).checks().get(GateCheck.NOMINALS.ordinal());
+        return story(id).checks().stream()
+                .filter(line -> line.check() == GateCheck.NOMINALS)
+                .findFirst()
+                .orElseThrow();
     }
 
     private String page(String address) throws Exception {

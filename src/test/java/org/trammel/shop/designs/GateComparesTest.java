@@ -244,6 +244,9 @@ class GateComparesTest {
     }
 
     private RevisionStory.CheckLine line(long id, GateCheck check) {
-        return reading.story(id, true).checks().get(check.ordinal());
+        return reading.story(id, true).checks().stream()
+                .filter(line -> line.check() == check)
+                .findFirst()
+                .orElseThrow();
     }
 }
