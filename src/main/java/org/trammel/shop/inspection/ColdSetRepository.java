@@ -1,5 +1,6 @@
 package org.trammel.shop.inspection;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -9,6 +10,15 @@ import org.springframework.data.jpa.repository.Query;
 interface ColdSetRepository extends JpaRepository<ColdSet, Long> {
 
     List<ColdSet> findByOperationIdInOrderById(Collection<Long> operationIds);
+
+    /** When a frame was first pushed. */
+    record First(long travellerId, Instant at) {}
+
+    @Query("""
+            select new org.trammel.shop.inspection.ColdSetRepository$First(s.travellerId, min(s.at))
+            from ColdSet s group by s.travellerId
+            """)
+    List<First> firsts();
 
     @Query("select distinct s.personId from ColdSet s where s.operationId = :operationId")
     Set<Long> peopleAt(long operationId);

@@ -16,6 +16,8 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
 
     List<Reading> findByTravellerIdInOrderById(Collection<Long> travellerIds);
 
+    List<Reading> findByCharacteristicCodeInOrderById(Collection<String> codes);
+
     List<Reading> findByActId(UUID actId);
 
     boolean existsByReplacesId(long replacesId);

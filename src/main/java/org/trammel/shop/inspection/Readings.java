@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.metrology.Limits;
@@ -36,6 +37,7 @@ public class Readings {
     private final Settings settings;
     private final Judge judge;
     private final ReadAgain again;
+    private final ApplicationEventPublisher events;
 
     Readings(
             ReadingRepository readings,
@@ -44,7 +46,8 @@ public class Readings {
             Gauges gauges,
             Settings settings,
             Judge judge,
-            ReadAgain again) {
+            ReadAgain again,
+            ApplicationEventPublisher events) {
         this.readings = readings;
         this.coldSets = coldSets;
         this.evidence = evidence;
@@ -52,6 +55,7 @@ public class Readings {
         this.settings = settings;
         this.judge = judge;
         this.again = again;
+        this.events = events;
     }
 
     /**
@@ -177,6 +181,8 @@ public class Readings {
         CharacteristicState state = state(act, wanted, judged.verdict(), taken.replacesId());
         Reading reading = readings.save(new Reading(act, wanted, means, taken, judged));
         evidence.judged(act, wanted.characteristicId(), state, reading.id());
+        events.publishEvent(
+                new ReadingTaken(act, wanted.travellerId(), wanted.operationId(), wanted.code(), reading.id()));
         return ReadingLine.of(reading, false);
     }
 
@@ -333,7 +339,7 @@ public class Readings {
         return travellerIds.isEmpty() ? List.of() : lines(readings.findByTravellerIdInOrderById(travellerIds));
     }
 
-    private static List<ReadingLine> lines(List<Reading> all) {
+    static List<ReadingLine> lines(List<Reading> all) {
         Set<Long> replaced = new HashSet<>();
         all.stream().map(Reading::replacesId).filter(Objects::nonNull).forEach(replaced::add);
         return all.stream()

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
@@ -140,6 +141,16 @@ public class Stations {
         row.stop(act.at());
         log.event(Chains.SHOP, "jig-stopped", Map.of("jig", code));
         return row.sheet();
+    }
+
+    /** Stops a jig in an act that is open already, by a rule the QA lead set; one that is stopped stays so. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void stopJigByRule(Act act, String code) {
+        JigRow row = knownJig(code);
+        if (!row.stopped()) {
+            row.stop(act.at());
+            log.event(Chains.SHOP, "jig-stopped", Map.of("jig", code));
+        }
     }
 
     /** Frees a stopped jig. */

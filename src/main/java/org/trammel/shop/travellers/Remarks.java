@@ -153,7 +153,7 @@ public class Remarks {
 
     /** Raises a call inside an act that is open. */
     @Transactional
-    public void callWithin(Act act, long travellerId, @Nullable Long operationId, String words) {
+    public void callWithin(Act act, @Nullable Long travellerId, @Nullable Long operationId, String words) {
         calls.save(new ShopCall(travellerId, operationId, words, act.by(), act.at()));
     }
 

@@ -50,6 +50,11 @@ public class Draw {
         return ErrorsDrawing.of(formats, view);
     }
 
+    /** A control chart. */
+    public String chart(ChartView view) {
+        return ChartDrawing.of(formats, view);
+    }
+
     public String route(RouteView route) {
         return RouteDrawing.of(route);
     }

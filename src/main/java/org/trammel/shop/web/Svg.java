@@ -119,6 +119,14 @@ final class Svg {
         return this;
     }
 
+    /** An open line that is not drawn through. */
+    Svg dashed(String d, String stroke, double width, String dash) {
+        out.append("<path d=\"").append(d).append("\" fill=\"none\" stroke=\"").append(stroke);
+        out.append("\" stroke-width=\"").append(n(width)).append("\" stroke-dasharray=\"");
+        out.append(dash).append("\"/>");
+        return this;
+    }
+
     Svg circle(double x, double y, double r, String fill) {
         out.append("<circle cx=\"")
                 .append(n(x))

@@ -81,6 +81,7 @@ public abstract class InventedSetUp {
         settings();
         lot();
         route();
+        facts.put("drift", "" + new InventedDrift(this).watched());
     }
 
     private void people() throws Exception {

@@ -31,6 +31,7 @@ public record Screen(
     /** What an address is tried with before the shop has it: well formed, and nobody's. */
     private static final Map<String, String> NOBODYS = Map.ofEntries(
             Map.entry("gauge", "TW-9"),
+            Map.entry("drift", "1"),
             Map.entry("lot", "TI-9.A"),
             Map.entry("key", "shop.name"),
             Map.entry("route", "ODD-1"),

@@ -1,0 +1,105 @@
+package org.trammel.shop.drift;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.springframework.stereotype.Component;
+import org.trammel.calc.statistics.ControlChart;
+import org.trammel.calc.statistics.ControlChart.Alarm;
+import org.trammel.calc.statistics.ControlChart.Kind;
+import org.trammel.calc.statistics.ControlChart.Plotted;
+import org.trammel.calc.statistics.ControlChart.Trace;
+import org.trammel.shop.web.ChartView;
+import org.trammel.shop.web.Formats;
+
+/** Makes what is drawn and told of the charts of a series. */
+@Component
+class DrawnCharts {
+
+    private static final Map<Kind, String> TITLES = Map.of(
+            Kind.INDIVIDUALS, "Readings and steps between them",
+            Kind.WEIGHTED_MEAN, "Weighted mean",
+            Kind.CUMULATIVE_SUM, "Cumulative sum");
+
+    private static final Map<Plotted, String> NAMES = Map.of(
+            Plotted.READING, "Readings",
+            Plotted.MOVING_RANGE, "Step from the reading before",
+            Plotted.WEIGHTED_MEAN, "Weighted mean",
+            Plotted.SUM_ABOVE, "Sums above and below the centre");
+
+    private final Formats formats;
+
+    DrawnCharts(Formats formats) {
+        this.formats = formats;
+    }
+
+    /** A chart as a page shows it. */
+    record Drawn(String title, String finding, ChartView view) {}
+
+    List<Drawn> of(Charted charted) {
+        return charted.charts().stream().map(chart -> drawn(charted, chart)).toList();
+    }
+
+    private Drawn drawn(Charted charted, ControlChart chart) {
+        int decimals = decimals(charted.base().sigma().doubleValue());
+        Set<String> alarmed = new HashSet<>();
+        chart.alarms().forEach(alarm -> alarmed.add(alarm.plotted() + " " + alarm.index()));
+        List<ChartView.Panel> panels = new ArrayList<>();
+        if (chart.kind() == Kind.CUMULATIVE_SUM) {
+            panels.add(new ChartView.Panel(
+                    NAMES.get(Plotted.SUM_ABOVE),
+                    0,
+                    decimals,
+                    chart.traces().stream().map(t -> trace(t, alarmed)).toList()));
+        } else {
+            chart.traces()
+                    .forEach(t -> panels.add(new ChartView.Panel(
+                            NAMES.get(t.plotted()), t.centre(), decimals, List.of(trace(t, alarmed)))));
+        }
+        Point last = charted.points().get(charted.points().size() - 1);
+        String finding = finding(charted, chart);
+        String newest = last.earlier() ? last.frame() : formats.mark(last.frame());
+        return new Drawn(
+                TITLES.get(chart.kind()),
+                finding,
+                new ChartView(
+                        "Jig " + charted.series().jig() + ", "
+                                + charted.series().name() + ", "
+                                + TITLES.get(chart.kind()).toLowerCase(java.util.Locale.ROOT) + ": " + finding,
+                        panels,
+                        charted.points().size(),
+                        charted.inBase(),
+                        newest.length() > 10 ? "newest" : newest));
+    }
+
+    private static ChartView.Trace trace(Trace trace, Set<String> alarmed) {
+        return new ChartView.Trace(trace.points().stream()
+                .map(p -> new ChartView.Point(
+                        p.index(),
+                        p.value(),
+                        p.lower(),
+                        p.upper(),
+                        alarmed.contains(trace.plotted() + " " + p.index())))
+                .toList());
+    }
+
+    /** What a chart says, in a sentence. */
+    private String finding(Charted charted, ControlChart chart) {
+        int count = charted.points().size();
+        String of = count == 1 ? "1 reading" : count + " readings";
+        return chart.first()
+                .map(alarm -> "first alarm at reading " + (alarm.index() + 1) + " of " + count + ". " + words(alarm))
+                .orElse(of + ", no alarm.");
+    }
+
+    String words(Alarm alarm) {
+        return formats.sentence(alarm.words());
+    }
+
+    /** As many decimals as tell a hundredth of a standard deviation apart. */
+    static int decimals(double sigma) {
+        return Math.max(0, Math.min(6, 2 - (int) Math.floor(Math.log10(sigma))));
+    }
+}

@@ -1,0 +1,149 @@
+package org.trammel.shop.drift;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.calc.statistics.BaseDoubts;
+import org.trammel.calc.statistics.CumulativeSumSetting;
+import org.trammel.calc.statistics.WeightedMeanSetting;
+import org.trammel.calc.units.Answer;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.SeenAs;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.stations.Jig;
+import org.trammel.shop.stations.Stations;
+import org.trammel.shop.web.Formats;
+
+/** The drift charts of the jigs. */
+@Controller
+@RequestMapping("/qa/drift")
+class DriftPages {
+
+    private final DriftCharts charts;
+    private final DriftBook book;
+    private final DrawnCharts drawn;
+    private final Stations stations;
+    private final Crew crew;
+    private final Formats formats;
+
+    DriftPages(DriftCharts charts, DriftBook book, DrawnCharts drawn, Stations stations, Crew crew, Formats formats) {
+        this.charts = charts;
+        this.book = book;
+        this.drawn = drawn;
+        this.stations = stations;
+        this.crew = crew;
+        this.formats = formats;
+    }
+
+    /** A series on the list. */
+    public record Line(Series series, Charted.Stand stand, int readings, String words) {}
+
+    /** A charted reading in the table. */
+    public record Row(int number, Point point, double shown, boolean inBase, List<String> alarms) {}
+
+    @GetMapping
+    String list(SignedOn who, Model model) {
+        model.addAttribute("lines", charts.all().stream().map(this::line).toList());
+        model.addAttribute("qa", who.person().is(Role.QA_LEAD));
+        Map<String, String> jigs = new LinkedHashMap<>();
+        stations.jigs().stream().map(Jig::code).forEach(code -> jigs.put(code, code));
+        model.addAttribute("jigs", jigs);
+        return "drift/list";
+    }
+
+    private Line line(Charted of) {
+        String words = switch (of.stand()) {
+            case DRIFTS -> "since reading " + (of.driftsSince() + 1) + ". " + drawn.words(of.began());
+            case DRIFTED -> drawn.words(of.alarms().get(0));
+            case NO_BASE -> "The QA lead takes a base; until then there are no limits.";
+            case EMPTY -> "Nothing was read on this jig yet.";
+            case STILL -> "No reading is out of what the base lets expect.";
+        };
+        return new Line(of.series(), of.stand(), of.points().size(), words);
+    }
+
+    @PostMapping
+    String watch(Act act, @RequestParam Map<String, String> fields) {
+        return sheet(book.watch(act, new DriftForm(fields).series()).id());
+    }
+
+    @GetMapping("/{id}")
+    String one(@PathVariable long id, SignedOn who, Model model) {
+        Charted of = charts.of(id);
+        Base base = of.base();
+        model.addAttribute("of", of);
+        model.addAttribute("line", line(of));
+        model.addAttribute("charts", drawn.of(of));
+        model.addAttribute("rows", rows(of));
+        model.addAttribute(
+                "decimals", base == null ? 3 : DrawnCharts.decimals(base.sigma().doubleValue()));
+        model.addAttribute("doubts", base == null ? List.of() : doubts(of));
+        model.addAttribute("bases", charts.bases(id));
+        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
+        model.addAttribute("jig", stations.jig(of.series().jig()).orElse(null));
+        model.addAttribute("qa", who.person().is(Role.QA_LEAD));
+        model.addAttribute("kinds", DriftForm.KINDS);
+        model.addAttribute("usualMean", WeightedMeanSetting.USUAL);
+        model.addAttribute("usualSum", CumulativeSumSetting.USUAL);
+        return "drift/sheet";
+    }
+
+    private List<Row> rows(Charted of) {
+        int inBase = of.inBase();
+        return IntStream.range(0, of.points().size())
+                .mapToObj(i -> new Row(
+                        i + 1,
+                        of.points().get(i),
+                        of.values().get(i),
+                        i < inBase,
+                        of.alarmsOf(i).stream().map(drawn::words).toList()))
+                .toList();
+    }
+
+    private List<String> doubts(Charted of) {
+        Base base = of.base();
+        if (base == null || base.kind() == Base.Kind.GIVEN) {
+            return List.of();
+        }
+        Answer<BaseDoubts> answer = BaseDoubts.of(of.values().subList(0, of.inBase()));
+        return answer instanceof Answer.Determined<BaseDoubts> told
+                ? told.value().sentences().stream().map(formats::sentence).toList()
+                : ((Answer.NotDeterminable<BaseDoubts>) answer)
+                        .gaps().stream()
+                                .map(gap -> formats.sentence(gap.words()))
+                                .toList();
+    }
+
+    @PostMapping("/{id}/base")
+    String base(Act act, @PathVariable long id, @RequestParam Map<String, String> fields) {
+        book.base(act, id, new DriftForm(fields).base());
+        return sheet(id);
+    }
+
+    @PostMapping("/{id}/earlier")
+    String takeOver(
+            Act act,
+            @PathVariable long id,
+            @RequestParam Map<String, String> fields,
+            @RequestParam(defaultValue = "") @Nullable String source) {
+        book.takeOver(act, id, new DriftForm(fields).earlier(), source == null ? "" : source);
+        return sheet(id);
+    }
+
+    private static String sheet(long id) {
+        return "redirect:/qa/drift/" + id;
+    }
+}

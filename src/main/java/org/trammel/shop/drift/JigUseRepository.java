@@ -1,0 +1,14 @@
+package org.trammel.shop.drift;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.repository.Repository;
+
+interface JigUseRepository extends Repository<JigUseRow, Long> {
+
+    JigUseRow save(JigUseRow row);
+
+    List<JigUseRow> findAllByOrderById();
+
+    Optional<JigUseRow> findFirstByTravellerIdOrderByIdDesc(long travellerId);
+}
