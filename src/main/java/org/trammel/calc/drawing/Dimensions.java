@@ -266,7 +266,12 @@ final class Dimensions {
 
     /** A note with a leader to what it is about; its words stand on a line of their own. */
     void note(At about, String words, double... lengths) {
-        double width = board.lettering().width_mm(words, LETTERS_MM, false);
+        note(about, words, LETTERS_MM, lengths);
+    }
+
+    /** The same in letters of another size. */
+    void note(At about, String words, double size, double[] lengths) {
+        double width = board.lettering().width_mm(words, size, false);
         double least = Double.POSITIVE_INFINITY;
         At knee = about;
         boolean ahead = true;
@@ -276,7 +281,7 @@ final class Dimensions {
                 boolean tryAhead = Math.abs(degrees) < 90;
                 At end = tryKnee.plus(new At(tryAhead ? 1 : -1, 0), width);
                 double cost = 5.0 * i
-                        + board.cost(Board.box(above(tryKnee, end), new At(1, 0), width, LETTERS_MM))
+                        + board.cost(Board.box(above(tryKnee, end), new At(1, 0), width, size))
                         + board.cost(new Stretch(about, tryKnee, Kind.DIMENSION), true)
                         + board.cost(new Stretch(tryKnee, end, Kind.DIMENSION), false);
                 if (cost < least) {
@@ -290,7 +295,7 @@ final class Dimensions {
         board.line(about, knee, Pen.NARROW, Kind.DIMENSION);
         board.line(knee, end, Pen.NARROW, Kind.DIMENSION);
         arrow(about, about.minus(knee).unit());
-        board.figure(above(knee, end), 0, words, LETTERS_MM);
+        board.figure(above(knee, end), 0, words, size);
     }
 
     private static At above(At one, At two) {

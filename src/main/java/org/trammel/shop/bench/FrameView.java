@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.drawing.DrawnSheet;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.FrameSheet;
@@ -21,6 +22,7 @@ import org.trammel.shop.web.RouteView;
  * @param measured characteristics of the operation at hand
  * @param pictures photographs of the operation at hand, oldest first
  * @param ahead the operations that follow, where nothing is measured at the one at hand
+ * @param drawing the frame with the part that the step at hand is about; null where there is none to show
  */
 record FrameView(
         FrameSheet.Head head,
@@ -36,10 +38,14 @@ record FrameView(
         List<Measured> measured,
         List<Ahead> ahead,
         List<FrameSheet.NoteLine> notes,
-        List<Picture> pictures) {
+        List<Picture> pictures,
+        @Nullable DrawnSheet drawing) {
 
     /** How many characteristics fit beside the plate without folding; one fewer where a hold stands above it. */
     private static final int MEASURED = 3;
+
+    /** How many of the operations that follow stand beside a drawing. */
+    private static final int AHEAD_OF_A_DRAWING = 2;
 
     public String tag() {
         return head.tag();
@@ -51,6 +57,11 @@ record FrameView(
         return measured.size() <= fit
                 ? measured
                 : measured.stream().filter(this::open).limit(fit).toList();
+    }
+
+    /** Fewer of what follows where a drawing takes the room. */
+    public List<Ahead> aheadShown() {
+        return drawing == null || ahead.size() <= AHEAD_OF_A_DRAWING ? ahead : ahead.subList(0, AHEAD_OF_A_DRAWING);
     }
 
     /** The holds behind the first. Their reasons stay in sight, the rest of them is folded. */

@@ -31,16 +31,25 @@ class FrameViews {
     private final AtHand atHand;
     private final Plates plates;
     private final Strips strips;
+    private final AtHandPictures drawings;
     private final Words words;
     private final Formats formats;
     private final Settings settings;
     private final Clock clock;
 
     FrameViews(
-            AtHand atHand, Plates plates, Strips strips, Words words, Formats formats, Settings settings, Clock clock) {
+            AtHand atHand,
+            Plates plates,
+            Strips strips,
+            AtHandPictures drawings,
+            Words words,
+            Formats formats,
+            Settings settings,
+            Clock clock) {
         this.atHand = atHand;
         this.plates = plates;
         this.strips = strips;
+        this.drawings = drawings;
         this.words = words;
         this.formats = formats;
         this.settings = settings;
@@ -86,7 +95,8 @@ class FrameViews {
                 measured(at, asked.characteristicId()),
                 at == null || !at.characteristics().isEmpty() ? List.of() : ahead(sheet, at),
                 sheet.notes(),
-                pictures(at));
+                pictures(at),
+                at == null || !at.characteristics().isEmpty() ? null : drawings.of(sheet.head(), current));
     }
 
     /** Nothing is asked of an operation that waits and wants no photograph: there can be none. */

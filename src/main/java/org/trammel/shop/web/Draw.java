@@ -73,6 +73,11 @@ public class Draw {
         return CurveDrawing.of(formats, view);
     }
 
+    /** The frame in small with the part at hand. */
+    public String atHand(DrawnSheet sheet) {
+        return SheetPicture.of("at-hand", "", sheet);
+    }
+
     /** The punch of a person: people come one after the other, and so do punches. */
     public String punch(long personId) {
         List<PunchMark> all = PunchMark.all();
