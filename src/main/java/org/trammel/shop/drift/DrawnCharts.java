@@ -74,12 +74,13 @@ class DrawnCharts {
                         newest.length() > 10 ? "newest" : newest));
     }
 
+    /** A step cannot be below 0, so that its lower limit, 0, is none and is not drawn. */
     private static ChartView.Trace trace(Trace trace, Set<String> alarmed) {
         return new ChartView.Trace(trace.points().stream()
                 .map(p -> new ChartView.Point(
                         p.index(),
                         p.value(),
-                        p.lower(),
+                        trace.plotted() == Plotted.MOVING_RANGE ? trace.centre() : p.lower(),
                         p.upper(),
                         alarmed.contains(trace.plotted() + " " + p.index())))
                 .toList());
@@ -90,7 +91,7 @@ class DrawnCharts {
         int count = charted.points().size();
         String of = count == 1 ? "1 reading" : count + " readings";
         return chart.first()
-                .map(alarm -> "first alarm at reading " + (alarm.index() + 1) + " of " + count + ". " + words(alarm))
+                .map(alarm -> "First alarm at reading " + (alarm.index() + 1) + " of " + count + ". " + words(alarm))
                 .orElse(of + ", no alarm.");
     }
 

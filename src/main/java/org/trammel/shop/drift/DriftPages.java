@@ -66,7 +66,7 @@ class DriftPages {
 
     private Line line(Charted of) {
         String words = switch (of.stand()) {
-            case DRIFTS -> "since reading " + (of.driftsSince() + 1) + ". " + drawn.words(of.began());
+            case DRIFTS -> "Since reading " + (of.driftsSince() + 1) + ". " + drawn.words(of.began());
             case DRIFTED -> drawn.words(of.alarms().get(0));
             case NO_BASE -> "The QA lead takes a base; until then there are no limits.";
             case EMPTY -> "Nothing was read on this jig yet.";

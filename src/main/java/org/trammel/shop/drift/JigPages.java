@@ -1,0 +1,69 @@
+package org.trammel.shop.drift;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.stations.Jig;
+import org.trammel.shop.stations.Stations;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.TravellerState;
+import org.trammel.shop.travellers.Travellers;
+
+/** The sheet on which the welder notes the jig of a frame. */
+@Controller
+class JigPages {
+
+    private final JigUses uses;
+    private final Travellers travellers;
+    private final Stations stations;
+
+    JigPages(JigUses uses, Travellers travellers, Stations stations) {
+        this.uses = uses;
+        this.travellers = travellers;
+        this.stations = stations;
+    }
+
+    /** A piece and the jig it was set up in. */
+    public record Piece(String part, String jig) {}
+
+    @GetMapping("/frames/{serial}/jig")
+    String sheet(@PathVariable String serial, SignedOn who, Model model) {
+        travellers.inForce(serial, "");
+        List<FrameSheet.Head> pieces = travellers.heads(serial).stream()
+                .filter(head -> head.state() != TravellerState.WITHDRAWN)
+                .toList();
+        model.addAttribute("serial", serial);
+        model.addAttribute(
+                "pieces",
+                pieces.stream()
+                        .map(head -> new Piece(
+                                head.part(), uses.of(head.travellerId()).orElse("")))
+                        .toList());
+        Map<String, String> parts = new LinkedHashMap<>();
+        pieces.forEach(head -> parts.put(head.part(), head.part().isEmpty() ? "the frame" : head.part()));
+        model.addAttribute("parts", parts);
+        Map<String, String> jigs = new LinkedHashMap<>();
+        stations.jigs().stream().filter(jig -> !jig.stopped()).map(Jig::code).forEach(code -> jigs.put(code, code));
+        model.addAttribute("jigs", jigs);
+        model.addAttribute("works", who.person().mayWork());
+        return "drift/jig";
+    }
+
+    @PostMapping("/frames/{serial}/jig")
+    String setUp(
+            Act act,
+            @PathVariable String serial,
+            @RequestParam(defaultValue = "") String part,
+            @RequestParam(defaultValue = "") String jig) {
+        uses.setUp(act, serial, part, jig);
+        return "redirect:/frames/" + serial + "/jig";
+    }
+}

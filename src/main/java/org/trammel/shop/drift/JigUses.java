@@ -1,0 +1,87 @@
+package org.trammel.shop.drift;
+
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.stations.Jig;
+import org.trammel.shop.stations.Stations;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Travellers;
+
+/** In which jig frames and their parts were set up. */
+@Service
+public class JigUses {
+
+    private final JigUseRepository uses;
+    private final Travellers travellers;
+    private final Stations stations;
+    private final DriftCharts charts;
+    private final JigCalls calls;
+    private final Crew crew;
+    private final ActLog log;
+
+    JigUses(
+            JigUseRepository uses,
+            Travellers travellers,
+            Stations stations,
+            DriftCharts charts,
+            JigCalls calls,
+            Crew crew,
+            ActLog log) {
+        this.uses = uses;
+        this.travellers = travellers;
+        this.stations = stations;
+        this.charts = charts;
+        this.calls = calls;
+        this.crew = crew;
+        this.log = log;
+    }
+
+    /** The jig a traveller was last set up in. */
+    @Transactional(readOnly = true)
+    public Optional<String> of(long travellerId) {
+        return uses.findFirstByTravellerIdOrderByIdDesc(travellerId).map(JigUseRow::jigCode);
+    }
+
+    /**
+     * Notes that a frame, or a part of one, is set up in a jig; said again it corrects what was said before. Where it was
+     * read already, its readings count on that jig's charts from now on.
+     *
+     * @param part empty for the whole frame
+     */
+    @Transactional
+    public void setUp(Act act, String serial, String part, String jigCode) {
+        FrameSheet.Head head = travellers.inForce(serial, part);
+        if (!log.opens(
+                act, "set-up-in-jig", "traveller:" + head.travellerId(), Chains.bearing(head.serial()), Chains.SHOP)) {
+            return;
+        }
+        String not = "The jig was not noted.";
+        Person person = crew.byId(act.by());
+        if (!person.mayWork()) {
+            throw Refusal.person(not, person.initials() + " reads here, and does no work.", "Let the welder note it.");
+        }
+        Jig jig = stations.jig(jigCode)
+                .orElseThrow(
+                        () -> Refusal.input("jig", not, "There is no jig " + jigCode + ".", "Choose one of the list."));
+        if (jig.stopped()) {
+            throw Refusal.state(
+                    not,
+                    "Jig " + jig.code() + " is stopped.",
+                    "Set the frame up in another one, or call the QA lead, who frees it after a check.");
+        }
+        JigUseRow use = uses.save(new JigUseRow(act, head, jig.code()));
+        log.event(
+                Chains.bearing(head.serial()),
+                "set up in a jig",
+                Map.of("traveller", use.travellerId(), "jig", use.jigCode()));
+        charts.onJig(jig.code()).forEach(series -> calls.look(act, series, head.travellerId(), null));
+    }
+}
