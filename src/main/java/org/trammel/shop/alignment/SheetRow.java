@@ -24,14 +24,19 @@ class SheetRow {
     private long travellerId;
 
     private int turn;
+
+    /** How often the frame had been pushed at the operation when the turn began. */
+    private int pushes;
+
     private Instant at;
 
     protected SheetRow() {}
 
-    SheetRow(long operationId, long travellerId, int turn, Instant at) {
+    SheetRow(long operationId, long travellerId, int turn, int pushes, Instant at) {
         this.operationId = operationId;
         this.travellerId = travellerId;
         this.turn = turn;
+        this.pushes = pushes;
         this.at = at;
     }
 
@@ -51,7 +56,7 @@ class SheetRow {
         return turn;
     }
 
-    Instant at() {
-        return at;
+    int pushes() {
+        return pushes;
     }
 }

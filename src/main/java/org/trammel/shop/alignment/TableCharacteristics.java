@@ -1,9 +1,17 @@
 package org.trammel.shop.alignment;
 
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.metrology.Deviation;
@@ -15,21 +23,29 @@ import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Travellers;
 
 /** Which characteristics of the routes are deviations of the table, as the QA lead says it. */
 @Service
 public class TableCharacteristics {
 
+    private static final Duration KEPT = Duration.ofSeconds(5);
     private static final String UNCHANGED = "What the table measures was not changed.";
 
     private final TableCharacteristicRepository rows;
+    private final Travellers travellers;
     private final Crew crew;
     private final ActLog log;
+    private final Clock clock;
+    private volatile @Nullable Copy copy;
 
-    TableCharacteristics(TableCharacteristicRepository rows, Crew crew, ActLog log) {
+    TableCharacteristics(
+            TableCharacteristicRepository rows, Travellers travellers, Crew crew, ActLog log, Clock clock) {
         this.rows = rows;
+        this.travellers = travellers;
         this.crew = crew;
         this.log = log;
+        this.clock = clock;
     }
 
     /**
@@ -39,16 +55,39 @@ public class TableCharacteristics {
      */
     public record Measured(FrameSheet.CharacteristicLine line, List<Deviation> deviations) {}
 
-    /** All that are in force, those measured elsewhere included. */
-    @Transactional(readOnly = true)
+    /** All that are in force, those measured elsewhere included. They change a few times a year, and pages ask often. */
     public List<TableCharacteristic> inForce() {
-        return rows.inForce().stream()
-                .map(TableCharacteristicRow::characteristic)
-                .toList();
+        Copy now = copy;
+        Instant at = clock.instant();
+        if (now == null || Duration.between(now.at(), at).abs().compareTo(KEPT) > 0) {
+            now = new Copy(
+                    at,
+                    rows.inForce().stream()
+                            .map(TableCharacteristicRow::characteristic)
+                            .toList());
+            copy = now;
+        }
+        return now.all();
+    }
+
+    private record Copy(Instant at, List<TableCharacteristic> all) {}
+
+    @EventListener(ApplicationReadyEvent.class)
+    void begin() {
+        inForce();
+    }
+
+    /** Which of the operations have something to be measured on the table. */
+    public Set<Long> measuring(Collection<Long> operationIds) {
+        return travellers.measuring(
+                operationIds,
+                inForce().stream()
+                        .filter(one -> !one.deviations().isEmpty())
+                        .map(one -> key(one.name()))
+                        .toList());
     }
 
     /** Those of an operation, in its order. */
-    @Transactional(readOnly = true)
     public List<Measured> of(List<FrameSheet.CharacteristicLine> lines) {
         Map<String, TableCharacteristic> all =
                 inForce().stream().collect(Collectors.toMap(one -> key(one.name()), one -> one));
@@ -78,6 +117,7 @@ public class TableCharacteristics {
                     "Choose deviations of one unit.");
         }
         TableCharacteristicRow row = rows.save(new TableCharacteristicRow(act, said, deviations, from));
+        copy = null;
         log.event(
                 Chains.SHOP,
                 "table-characteristic",

@@ -1,6 +1,5 @@
 package org.trammel.shop.alignment;
 
-import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -83,9 +82,8 @@ class TurnOfSheet {
 
     /** The turn in force; empty if the next has not begun. */
     Optional<SheetRow> inForce(long operationId) {
-        Instant bent = coldSets.lastAt(List.of(operationId)).orElse(Instant.MIN);
-        return sheets.findFirstByOperationIdOrderByTurnDesc(operationId)
-                .filter(sheet -> sheet.at().isAfter(bent));
+        int pushes = coldSets.pushesAt(operationId);
+        return sheets.findFirstByOperationIdOrderByTurnDesc(operationId).filter(sheet -> sheet.pushes() == pushes);
     }
 
     /** The turn in force, begun now if need be, with its set-up. */
@@ -99,6 +97,7 @@ class TurnOfSheet {
                 wanted.operationId(),
                 wanted.travellerId(),
                 before.map(SheetRow::turn).orElse(0) + 1,
+                coldSets.pushesAt(wanted.operationId()),
                 act.at()));
     }
 

@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.alignment.TableCharacteristics;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Signer;
@@ -34,6 +35,7 @@ class SheetPages {
     private final SignViews signing;
     private final ConfirmationOverrides overrides;
     private final LastGauge lastGauge;
+    private final TableCharacteristics table;
 
     SheetPages(
             Tags tags,
@@ -41,13 +43,15 @@ class SheetPages {
             ReadingViews readings,
             SignViews signing,
             ConfirmationOverrides overrides,
-            LastGauge lastGauge) {
+            LastGauge lastGauge,
+            TableCharacteristics table) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
         this.signing = signing;
         this.overrides = overrides;
         this.lastGauge = lastGauge;
+        this.table = table;
     }
 
     /** What the address of the sheet may ask for. */
@@ -87,7 +91,18 @@ class SheetPages {
                 view);
         model.addAttribute("reading", reading);
         model.addAttribute("view", reading.frame());
+        model.addAttribute("table", onTheTable(sheet, characteristic));
         return "bench/reading";
+    }
+
+    /** The operation at hand, where the alignment table measures the characteristic. */
+    private @Nullable Long onTheTable(FrameSheet sheet, long characteristicId) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        return at != null
+                        && table.of(at.characteristics()).stream()
+                                .anyMatch(one -> one.line().characteristicId() == characteristicId)
+                ? at.line().operationId()
+                : null;
     }
 
     /** A confirmation of the person signed on that has run out, where the next thing asks for it. */

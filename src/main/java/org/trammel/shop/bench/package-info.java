@@ -8,5 +8,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "The station sheet",
-        allowedDependencies = {"travellers", "inspection", "gauges", "materials", "designs", "routes"})
+        allowedDependencies = {"travellers", "inspection", "alignment", "gauges", "materials", "designs", "routes"})
 package org.trammel.shop.bench;

@@ -2,10 +2,8 @@ package org.trammel.shop.inspection;
 
 import java.math.BigDecimal;
 import java.time.Instant;
-import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -60,12 +58,10 @@ public class ColdSets {
             @Nullable BigDecimal amount,
             @Nullable Instant windowEnds) {}
 
-    /** When a frame was last pushed at one of these operations. */
+    /** How often a frame was pushed at an operation. */
     @Transactional(readOnly = true)
-    public Optional<Instant> lastAt(Collection<Long> operationIds) {
-        return coldSets.findByOperationIdInOrderById(operationIds).stream()
-                .map(ColdSet::at)
-                .reduce((earlier, later) -> later);
+    public int pushesAt(long operationId) {
+        return coldSets.findByOperationIdInOrderById(List.of(operationId)).size();
     }
 
     /** The room left for a characteristic at an instant. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
@@ -29,4 +30,11 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
 
     @Query("select distinct r.personId from Reading r where r.characteristicId in :characteristicIds")
     Set<Long> peopleOn(Collection<Long> characteristicIds);
+
+    @Query("""
+            select r from Reading r where r.characteristicCode = :code
+              and not exists (select 1 from Reading n where n.replacesId = r.id)
+            order by r.id desc
+            """)
+    List<Reading> newestOf(String code, Limit limit);
 }

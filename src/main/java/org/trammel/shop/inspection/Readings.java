@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.metrology.Limits;
@@ -331,6 +333,16 @@ public class Readings {
         return characteristicIds.isEmpty()
                 ? List.of()
                 : lines(readings.findByCharacteristicIdInOrderById(characteristicIds));
+    }
+
+    /** The newest readings of a characteristic's code on whatever frame, oldest first; none that was corrected. */
+    @Transactional(readOnly = true)
+    public List<ReadingLine> newestOf(String code, int most) {
+        List<ReadingLine> newest = new ArrayList<>(readings.newestOf(code, Limit.of(most)).stream()
+                .map(r -> ReadingLine.of(r, false))
+                .toList());
+        Collections.reverse(newest);
+        return newest;
     }
 
     /** Every reading of the travellers, oldest first. */

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -108,6 +109,11 @@ public class Travellers {
 
     public FrameSheet.Head head(long travellerId) {
         return FrameSheet.Head.of(travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller")));
+    }
+
+    /** Which of the operations measure a characteristic of one of these names, written small. */
+    public Set<Long> measuring(Collection<Long> operationIds, Collection<String> names) {
+        return operationIds.isEmpty() || names.isEmpty() ? Set.of() : characteristics.measuring(operationIds, names);
     }
 
     /** The traveller that an operation stands on. */

@@ -78,6 +78,16 @@ public class Draw {
         return SheetPicture.of("at-hand", "", sheet);
     }
 
+    /** A frame on the alignment table, what was measured of it drawn larger. */
+    public String table(TableView view) {
+        return TableDrawing.of(formats, view);
+    }
+
+    /** The last values of one axis. */
+    public String trend(TrendView view) {
+        return TrendDrawing.of(formats, view);
+    }
+
     /** The punch of a person: people come one after the other, and so do punches. */
     public String punch(long personId) {
         List<PunchMark> all = PunchMark.all();

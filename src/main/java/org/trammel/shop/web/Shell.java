@@ -22,6 +22,7 @@ class Shell {
     private static final List<Tab> TABS = List.of(
             new Tab("run", "Run of the shop", "/run"),
             new Tab("stations", "Stations", "/stations"),
+            new Tab("alignment", "Alignment", "/alignment"),
             new Tab("qa", "QA desk", "/qa"),
             new Tab("nonconformances", "Nonconformances", "/nonconformances"),
             new Tab("frames", "Frames", "/frames"),

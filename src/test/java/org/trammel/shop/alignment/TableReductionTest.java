@@ -169,6 +169,12 @@ class TableReductionTest extends OnThePlate {
         assertThat(sheet(frame).turn()).isEqualTo(2);
         assertThat(sheet(frame).figures()).isEmpty();
         assertThat(refusal(() -> reduce(frame)).why()).contains("No figure stands");
+        // The clock of the test stands still: the next turn begins at the instant of the push.
+        seatTube(frame, "150.12", "150.10");
+        read(frame, Spot.HEAD_LOW, "150.02");
+        read(frame, Spot.HEAD_HIGH, "150.04");
+        assertThat(sheet(frame).turn()).isEqualTo(2);
+        assertThat(of(reduce(frame), "100-1").verdict()).isEqualTo(Verdict.CONFORMING);
     }
 
     @Test

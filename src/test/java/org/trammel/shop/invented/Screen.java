@@ -43,6 +43,7 @@ public record Screen(
             Map.entry("nonconformance", "1"),
             Map.entry("photo", "0".repeat(64)),
             Map.entry("characteristic", "1"),
+            Map.entry("operation", "1"),
             Map.entry("step", "1"));
 
     /** The moments of the walk, in order. */

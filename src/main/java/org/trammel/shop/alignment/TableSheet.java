@@ -1,0 +1,104 @@
+package org.trammel.shop.alignment;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.inspection.ColdSets;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.web.ScaleView;
+import org.trammel.shop.web.TableView;
+import org.trammel.shop.web.TrendView;
+
+/**
+ * What the sheet of the table shows.
+ *
+ * @param atHand whether figures may be read now
+ * @param word the worst verdict in words; "not judged" before there is one
+ * @param kind its mark
+ * @param told how many of how many lie outside
+ * @param rows one for each characteristic the table measures
+ * @param chosen the row that the chart and the plate are about; null where there is none
+ * @param trend last values of its axis; null where there are fewer than two
+ * @param unread what the reduction would want more, one sentence each
+ */
+record TableSheet(
+        FrameSheet.Head head,
+        FrameSheet.OperationSheetOfFrame operation,
+        boolean atHand,
+        SheetLine sheet,
+        String lies,
+        @Nullable Clock clock,
+        String word,
+        String kind,
+        String told,
+        List<Row> rows,
+        @Nullable Row chosen,
+        TableView drawing,
+        @Nullable TrendView trend,
+        Plate plate,
+        @Nullable Fit fit) {
+
+    /** The window a cold-set may be made in. */
+    record Clock(String before, Instant until, String after) {}
+
+    /**
+     * A characteristic.
+     *
+     * @param value with its decimals, without its sign where a side says it; empty before it is read
+     * @param u in words; empty before it is read
+     * @param probability of conformity in words; empty where it is not known
+     * @param better what another base would do for it; empty where nothing is to be said
+     * @param budget of the value, where it was reduced
+     * @param room what a cold-set may still do; null where the route allows none, or it is not asked for
+     */
+    record Row(
+            long characteristicId,
+            String letter,
+            String name,
+            @Nullable String sign,
+            String zone,
+            @Nullable String datum,
+            String limits,
+            String value,
+            String side,
+            String u,
+            @Nullable ScaleView scale,
+            String word,
+            String kind,
+            String probability,
+            String better,
+            @Nullable DeviationLine budget,
+            ColdSets.@Nullable Room room) {
+
+        public boolean read() {
+            return !value.isEmpty();
+        }
+    }
+
+    /**
+     * The one next thing.
+     *
+     * @param address where its button leads; empty where nothing is to be done
+     */
+    record Plate(String heading, String words, String action, String address) {}
+
+    /** How well the faces of the shell give the datum, in words. */
+    record Fit(String words, boolean clean) {}
+
+    /**
+     * What the sheet asks to be read.
+     *
+     * @param spots by group, in order; null where a spot is empty
+     */
+    record Entry(
+            Map<String, List<Place>> spots,
+            @Nullable Place chosen,
+            Map<String, String> gauges,
+            String gauge,
+            int read,
+            int wanted) {}
+
+    /** A spot and the figure that stands there. */
+    record Place(Spot spot, String label, @Nullable RawLine line, String figure, boolean now) {}
+}

@@ -1,0 +1,176 @@
+package org.trammel.shop.alignment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+import org.trammel.shop.BrowserTest;
+import org.trammel.shop.Chromium;
+import org.trammel.shop.TestCrew;
+import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.people.FirstStart;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Roster;
+import org.trammel.shop.stations.Station;
+import org.trammel.shop.stations.Stations;
+
+/** A frame on the alignment table in a real browser: undecided on the tube, decided by the mandrel, set straight, read again. */
+@BrowserTest("trammel.test.database=alignment_screens")
+class AlignmentScreensBrowserTest {
+
+    private static final String PASSWORD = "quiet lathe under rain";
+
+    @LocalServerPort
+    private int port;
+
+    @Autowired
+    private FirstStart firstStart;
+
+    @Autowired
+    private Roster roster;
+
+    @Autowired
+    private Stations stations;
+
+    @Autowired
+    private TestCrew crew;
+
+    @Autowired
+    private ApplicationContext beans;
+
+    private Page page;
+    private WholeShop.Frame frame;
+    private String gauge;
+
+    @BeforeAll
+    void opens() {
+        long keeper = firstStart
+                .make(
+                        UUID.randomUUID(),
+                        firstStart.newCode(),
+                        "127.0.0.9",
+                        new FirstStart.Entry("QL", "Quinn Lead", PASSWORD, "402817"))
+                .id();
+        roster.giveRoles(crew.act(keeper), keeper, EnumSet.of(Role.OWNER, Role.QA_LEAD, Role.ALIGNER));
+        stations.add(crew.act(keeper), new Station("1", "Quench", 3, new BigDecimal("30"), false));
+        stations.add(crew.act(keeper), new Station("4", "Alignment table", 3, new BigDecimal("30"), false));
+        WholeShop shop = new WholeShop(beans);
+        gauge = shop.gauge("HEIGHT", "mm", "0.012", LocalDate.of(2027, 1, 1));
+        frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("090").step("quench").sheet(),
+                        SmallRoute.op("100")
+                                .at("4")
+                                .characteristic(OnThePlate.characteristic(
+                                        "100-1", "Twist, head tube against seat tube", "°", "0.30", "twist"))
+                                .characteristic(OnThePlate.characteristic(
+                                        "100-2", "Head tube centre offset", "mm", "0.8", "low", "high"))
+                                .sheet(),
+                        SmallRoute.op("200").step("pack").sheet())
+                .window("COLD-SET", 240, "090")
+                .sheet());
+        shop.tickAll(frame, shop.hire(Role.STATION_WORKER));
+        page = Chromium.desk(base(), "QL", PASSWORD);
+    }
+
+    @AfterAll
+    void closes() {
+        page.context().close();
+    }
+
+    private String base() {
+        return "http://localhost:" + port;
+    }
+
+    /** Keys a figure and waits until it stands on the sheet. */
+    private void key(String mm) {
+        page.locator("#f-value").waitFor();
+        int before = page.locator(".spot.read").count();
+        type(mm);
+        page.waitForCondition(() -> page.locator(".spot.read").count() == before + 1);
+    }
+
+    private void type(String mm) {
+        if (page.locator("#f-gauge").inputValue().isEmpty()) {
+            page.locator("#f-gauge").selectOption(gauge);
+        }
+        page.locator("#f-value").fill(mm);
+        page.locator(".key.enter").click();
+    }
+
+    private void reads(String spot, String figure) {
+        assertThat(page.locator(".spot:has-text('" + spot + "') .num").first().innerText())
+                .isEqualTo(figure);
+    }
+
+    @Test
+    void aTwistIsDecidedByTheMandrelAndSetStraightInsideItsWindow() {
+        page.navigate(base() + "/run");
+        page.locator(".tb-list a:has-text('Alignment')").click();
+        page.locator(".list a.row").first().click();
+        Chromium.look(page, "alignment-nothing-read");
+        page.locator(".plate .btn.main").click();
+        key("150,12");
+        reads("at 100", "150,12");
+        key("150,42");
+        key("149,91");
+        Chromium.look(page, "alignment-reading");
+        // Out of order, inches first: it is asked about, and the figure stays where it was typed.
+        type("5,885");
+        assertThat(page.locator(".refusal").innerText()).contains("149,479");
+        assertThat(page.locator("#f-value").inputValue()).isEqualTo("5,885");
+        key("149,48");
+        page.locator("text=Reduce and judge").click();
+        assertThat(row("Twist").innerText())
+                .contains("undecided")
+                .contains("0,331")
+                .contains("non-drive");
+        assertThat(page.locator(".plate").innerText()).contains("Measure with the mandrel to decide");
+        Chromium.look(page, "alignment-undecided");
+
+        page.locator(".plate .btn.main").click();
+        page.locator("text=How it lies").click();
+        Chromium.look(page, "alignment-set-up");
+        page.locator("label.key:has-text('the mandrel')").click();
+        page.locator("text=Keep it so").click();
+        key("150,45");
+        key("148,95");
+        page.locator("text=Reduce and judge").click();
+        assertThat(row("Twist").innerText()).contains("not conforming").contains("0,344");
+        Chromium.look(page, "alignment-not-conforming");
+
+        page.locator(".plate .btn.main").click();
+        page.locator("#f-amount").fill("0,344");
+        page.locator(".key.enter").click();
+        page.waitForURL(url -> !url.contains("cold-set"));
+        page.navigate(base() + "/alignment");
+        page.locator(".list a.row").first().click();
+        assertThat(row("Twist").innerText()).contains("not read");
+        page.locator(".plate .btn.main").click();
+        key("150,12");
+        key("150,42");
+        key("150,02");
+        key("150,30");
+        page.locator("text=Reduce and judge").click();
+        assertThat(row("Twist").innerText()).contains("conforming").doesNotContain("not conforming");
+        Chromium.look(page, "alignment-conforming");
+        page.locator("text=Raw figures with their trace").click();
+        Chromium.look(page, "alignment-figures");
+        page.navigate(base() + "/alignment/characteristics");
+        Chromium.look(page, "alignment-characteristics");
+    }
+
+    private Locator row(String name) {
+        return page.locator(".table-sheet tbody tr:has-text('" + name + "')").first();
+    }
+}
