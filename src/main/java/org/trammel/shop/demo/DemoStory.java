@@ -39,6 +39,7 @@ class DemoStory {
     private final Deciding deciding;
     private final Lots pieces;
     private final Bench bench;
+    private final DemoTable table;
     private final DemoLastDays last;
 
     DemoStory(
@@ -53,6 +54,7 @@ class DemoStory {
             Deciding deciding,
             Lots pieces,
             Bench bench,
+            DemoTable table,
             DemoLastDays last) {
         this.walk = walk;
         this.demoOrders = demoOrders;
@@ -65,6 +67,7 @@ class DemoStory {
         this.deciding = deciding;
         this.pieces = pieces;
         this.bench = bench;
+        this.table = table;
         this.last = last;
     }
 
@@ -177,17 +180,11 @@ class DemoStory {
 
     /** The twist of O-101: undecided over the short base, not conforming on the mandrel. */
     private void twist(String serial) {
-        FrameSheet.OperationSheetOfFrame at = travellers.sheet(whole(serial)).at();
-        long twist = at.characteristics().get(0).characteristicId();
-        clock.setTo(at("2026-03-18T08:05"));
-        read(twist, "-0.331", "TS-1");
-        clock.setTo(at("2026-03-18T08:24"));
-        read(twist, "-0.344", "TM-1");
-    }
-
-    private void read(long characteristicId, String value, String gauge) {
-        readings.read(
-                acts.by("SB"), characteristicId, new Readings.Input(List.of(new BigDecimal(value)), gauge, null, true));
+        long operationId = travellers.sheet(whole(serial)).at().line().operationId();
+        clock.setTo(at("2026-03-18T08:02"));
+        table.read(operationId, DemoTable.SHORT);
+        clock.setTo(at("2026-03-18T08:22"));
+        table.again(operationId, DemoTable.LONG);
     }
 
     /** A coat that is too thin at one place, decided as rework from blasting on. */

@@ -32,11 +32,7 @@ final class DemoTold {
             "O-113 080-3", value("0.70", null),
             "O-114 080-3", value("0.90", null),
             "O-102 080-3", value("0.80", null),
-            "O-105-SA 080-3", value("1.00", null),
-            "O-101 080-1", value("-0.250", "TS-1"),
-            "O-104-FT 120a-1", value("-0.053", null),
-            "O-110 135-1", value("-0.246", null),
-            "O-116-FT 120a-1", value("-0.032", null));
+            "O-105-SA 080-3", value("1.00", null));
 
     private static final Map<String, SetStraight> SET = Map.of(
             "O-105-SA 080-3",

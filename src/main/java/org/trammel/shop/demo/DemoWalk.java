@@ -47,6 +47,7 @@ class DemoWalk {
     private final Evidence evidence;
     private final Readings readings;
     private final ColdSets coldSets;
+    private final DemoTable table;
     private final DemoMeans means;
     private final Files files;
     private final TransactionTemplate transaction;
@@ -62,6 +63,7 @@ class DemoWalk {
             Evidence evidence,
             Readings readings,
             ColdSets coldSets,
+            DemoTable table,
             DemoMeans means,
             Files files,
             TransactionTemplate transaction) {
@@ -74,6 +76,7 @@ class DemoWalk {
         this.evidence = evidence;
         this.readings = readings;
         this.coldSets = coldSets;
+        this.table = table;
         this.means = means;
         this.files = files;
         this.transaction = transaction;
@@ -205,7 +208,7 @@ class DemoWalk {
     /** Reads the first so many characteristics that are not settled, well inside their limits. */
     void read(DemoOrder order, String part, FrameSheet.OperationSheetOfFrame at, int count) {
         int left = count;
-        for (FrameSheet.CharacteristicLine c : at.characteristics()) {
+        for (FrameSheet.CharacteristicLine c : onTheTable(order, part, at).characteristics()) {
             if (c.state().settled() || left-- <= 0) {
                 continue;
             }
@@ -225,6 +228,18 @@ class DemoWalk {
                 take(order, at, by.equals("JA") ? "DO" : "JA", c, raw, null);
             }
         }
+    }
+
+    /** What the story tells by its raw heights is read before the rest. */
+    private FrameSheet.OperationSheetOfFrame onTheTable(
+            DemoOrder order, String part, FrameSheet.OperationSheetOfFrame at) {
+        DemoTable.Heights heights =
+                DemoTable.told(order.order(), part, at.line().code());
+        if (heights == null) {
+            return at;
+        }
+        table.read(at.line().operationId(), heights);
+        return travellers.operation(at.line().operationId());
     }
 
     private void take(

@@ -16,6 +16,7 @@
         allowedDependencies = {
             "travellers",
             "inspection",
+            "alignment",
             "nonconformance",
             "materials",
             "gauges",

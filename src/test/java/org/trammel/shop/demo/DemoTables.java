@@ -5,6 +5,7 @@ import static org.trammel.shop.demo.TypedTable.parts;
 import static org.trammel.shop.demo.TypedTable.table;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -194,20 +196,21 @@ abstract class DemoTables extends DemoHands {
                 String[] words = alignment.split(" ");
                 all.assertThat(read.stream()
                                 .filter(reading -> ALIGNMENTS.get(words[0]).contains(operation(reading)))
-                                .filter(reading -> gauges.byCode(reading.gauge())
-                                        .map(gauge -> gauge.parts().stream().anyMatch(part -> part.startsWith("HG-")))
-                                        .orElse(false))
-                                .map(reading -> day(reading.at()) + " "
-                                        + gauges.byCode(reading.gauge()).orElseThrow().parts().stream()
-                                                .filter(part -> part.startsWith("HG-"))
-                                                .findFirst()
-                                                .orElseThrow())
+                                .flatMap(reading -> heightGauge(reading).map(gauge -> day(reading.at()) + " " + gauge))
                                 .collect(Collectors.toSet()))
                         .as(order + " " + words[0])
                         .containsExactly(words[1] + " " + words[2]);
             }
         }
         all.assertAll();
+    }
+
+    /** The height gauge of a set-up; or itself, where raw heights were read with it. */
+    private Stream<String> heightGauge(ReadingLine reading) {
+        return gauges.byCode(reading.gauge()).stream()
+                .flatMap(gauge -> Stream.concat(Stream.of(gauge.code()), gauge.parts().stream()))
+                .filter(code -> code.startsWith("HG-"))
+                .limit(1);
     }
 
     private static String operation(ReadingLine reading) {
@@ -307,8 +310,14 @@ abstract class DemoTables extends DemoHands {
         return readings.ofTravellers(List.of(travellers.inForce(serial, part).travellerId())).stream()
                 .filter(reading -> reading.code().equals(code))
                 .sorted(Comparator.comparing(ReadingLine::at))
-                .map(reading -> reading.raw().get(0) + " " + reading.verdict().name())
+                .map(reading -> toldFigure(reading.raw().get(0)) + " "
+                        + reading.verdict().name())
                 .toList();
+    }
+
+    /** A figure that was reduced from heights has nine decimals, the story tells three. */
+    private static BigDecimal toldFigure(BigDecimal figure) {
+        return figure.scale() > 3 ? figure.setScale(3, RoundingMode.HALF_UP) : figure;
     }
 
     @Test
