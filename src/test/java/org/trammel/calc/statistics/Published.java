@@ -11,11 +11,11 @@ import java.util.Objects;
 import org.trammel.calc.units.Answer;
 
 /** Published data beside the tests; each file says in its head where it comes from. */
-final class Published {
+public final class Published {
 
     private Published() {}
 
-    static List<Double> column(String file, String name) {
+    public static List<Double> column(String file, String name) {
         List<String[]> rows = rows(file);
         int column = Arrays.asList(rows.get(0)).indexOf(name);
         return rows.stream().skip(1).map(row -> Double.parseDouble(row[column])).toList();

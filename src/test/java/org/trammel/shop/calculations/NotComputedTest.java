@@ -59,6 +59,17 @@ class NotComputedTest {
              "blanks": [{"name": "seat tube", "frame": "1", "section": "34.9 x 1.35", "alloy": "6061", "lengthMm": 571}],
              "stock": [{"section": "34.9 x 1.35", "alloy": "6061", "lot": "T-1", "lengthMm": 1500, "count": 9}]}""";
 
+    private static final String CONTROL_CHART = """
+            {"kind": "INDIVIDUALS", "rules": ["BEYOND_LIMITS"], "base": {"centre": 0, "sigma": 0.35}, "readings": [0.3, -0.1, 0.2]}""";
+
+    private static final String CAPABILITY = """
+            {"readings": [0.3, -0.1, 0.2, 0.4, 0.1, 0.6, 0.5, -0.3, 0.0, 0.2, -0.2, 0.4, 0.3, 0.1, -0.1, 0.5, 0.2, 0.7, 0.3, 0.8],
+             "tolerance": {"lower": -1, "upper": 1.5}, "shape": "NORMAL", "wanted": 1.33}""";
+
+    private static final String EFFECTS = """
+            {"factors": ["jig"], "readings": [{"value": 0.2, "levels": {"jig": "J1"}}, {"value": 0.3, "levels": {"jig": "J1"}}, \
+            {"value": 0.9, "levels": {"jig": "J2"}}]}""";
+
     private static final String RECORD = """
             "record": {"minutes": [0, 60, 540], "longestGapMin": 600, "thermocouples": [{"name": "TC-07", "degC": [20, 177, 177],
               "readsHighByK": 0}]}""";
@@ -103,6 +114,9 @@ class NotComputedTest {
             case "mitre" -> MITRE;
             case "mass" -> MASS;
             case "suspension" -> SUSPENSION;
+            case "control-chart" -> CONTROL_CHART;
+            case "capability" -> CAPABILITY;
+            case "effects" -> EFFECTS;
             case "soak" -> SOAK;
             case "equivalent-time" -> EQUIVALENT_TIME;
             case "cure" -> CURE;
@@ -120,6 +134,9 @@ class NotComputedTest {
                 "mass",
                 "suspension",
                 "nesting",
+                "control-chart",
+                "capability",
+                "effects",
                 "soak",
                 "equivalent-time",
                 "cure",
@@ -208,6 +225,9 @@ class NotComputedTest {
                 "mass",
                 "suspension",
                 "nesting",
+                "control-chart",
+                "capability",
+                "effects",
                 "soak",
                 "equivalent-time",
                 "cure",
