@@ -87,7 +87,16 @@ class DriftPages {
         model.addAttribute("of", of);
         model.addAttribute("line", line(of));
         model.addAttribute("charts", drawn.of(of));
-        model.addAttribute("rows", rows(of));
+        List<Row> rows = rows(of);
+        model.addAttribute("rows", rows);
+        model.addAttribute(
+                "sources",
+                rows.stream()
+                        .map(Row::point)
+                        .filter(Point::earlier)
+                        .map(Point::source)
+                        .distinct()
+                        .toList());
         model.addAttribute(
                 "decimals", base == null ? 3 : DrawnCharts.decimals(base.sigma().doubleValue()));
         model.addAttribute("doubts", base == null ? List.of() : doubts(of));

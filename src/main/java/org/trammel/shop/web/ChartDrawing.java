@@ -98,11 +98,11 @@ final class ChartDrawing {
                 svg.rect(x(-0.5), top, x(view.inBase() - 0.5) - x(-0.5), PANEL, "var(--sheet-2)");
                 if (first) {
                     svg.text(
-                            x(-0.5) + 6,
-                            top + PANEL - 7,
-                            "base period, readings 1 to " + view.inBase(),
+                            WIDTH - RIGHT,
+                            top - 9,
+                            "shaded: base period, readings 1 to " + view.inBase(),
                             LETTERS,
-                            "start",
+                            "end",
                             Svg.INK_2,
                             false);
                 }
@@ -175,8 +175,7 @@ final class ChartDrawing {
             if (point.alarm()) {
                 svg.path("M" + at(x, y + 7) + "l-8 -14h16z", "var(--red)", Svg.SHEET, 1);
                 if (begins) {
-                    boolean room = y - 14 - LETTERS > top;
-                    svg.text(x, room ? y - 13 : y + 24, "alarm", LETTERS, "middle", "var(--red)", true);
+                    svg.text(x, roomAbove(point, y) ? y - 13 : y + 24, "alarm", LETTERS, "middle", "var(--red)", true);
                 }
             } else {
                 svg.circle(x, y, last ? 5.5 : 4, last ? Svg.BLUE : Svg.INK);
@@ -188,6 +187,12 @@ final class ChartDrawing {
                     svg.text(WIDTH - RIGHT + 8, at, view.newest(), LETTERS, "start", Svg.BLUE, true);
                 }
             }
+        }
+
+        /** Whether a word above a point stays inside the panel and off the limit it went over. */
+        private boolean roomAbove(ChartView.Point point, double y) {
+            double limit = y(point.upper());
+            return y - 14 - LETTERS > top && (limit < y - 18 - LETTERS || limit > y - 8);
         }
     }
 
