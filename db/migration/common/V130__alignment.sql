@@ -192,10 +192,10 @@ insert into setting_definition (code, place, sequence, name, explanation, kind, 
 
 insert into setting (code, worth, source, reason, by_person, since)
 select code,
-    case code when 'table.repeatability' then '0.030' when 'table.plate' then '0.006' when 'table.clamp' then '0.030'
-        when 'table.ovality' then '0.040' when 'table.mandrel' then '0.005' when 'table.length' then '0.010'
-        when 'table.point' then '0.020' when 'table.temperature' then '0' when 'table.shared' then 'GAUGE'
-        when 'table.post' then '150' when 'table.post.u' then '0.020' when 'table.post.tilt' then '0'
+    case code when 'table.repeatability' then '0.03' when 'table.plate' then '0.006' when 'table.clamp' then '0.03'
+        when 'table.ovality' then '0.04' when 'table.mandrel' then '0.005' when 'table.length' then '0.01'
+        when 'table.point' then '0.02' when 'table.temperature' then '0' when 'table.shared' then 'GAUGE'
+        when 'table.post' then '150' when 'table.post.u' then '0.02' when 'table.post.tilt' then '0'
         when 'table.residual' then '0.03' when 'table.height.kind' then 'HEIGHT'
         when 'table.length.kind' then 'LONG-CALLIPER; CALLIPER; SCALE-RULE' when 'table.point.kind' then 'ARM'
         when 'table.seat.low' then '100' when 'table.seat.high' then '400' when 'table.tube.base' then '90'

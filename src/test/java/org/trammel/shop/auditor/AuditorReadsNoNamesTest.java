@@ -347,6 +347,7 @@ class AuditorReadsNoNamesTest {
                         .param(worker)
                         .query(UUID.class)
                         .single();
+            case "operations id" -> shop.at(open).line().operationId();
             case "characteristics id" -> shop.at(open).characteristics().get(0).characteristicId();
             default -> throw new AssertionError("Nothing to put in " + hole + " of " + path);
         };
