@@ -17,6 +17,7 @@ import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.AtHand;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.web.Formats;
@@ -161,7 +162,7 @@ class FrameViews {
 
     private FrameView.HoldBanner banner(
             FrameSheet.HoldLine hold, SignedOn who, FrameSheet.@Nullable OperationSheetOfFrame at) {
-        boolean ofNonconformance = hold.source().startsWith("NC-");
+        boolean elsewhere = HoldReason.decidedElsewhere(hold.source());
         boolean lifter = hold.reason().lifters().isEmpty()
                 ? who.person().maySign()
                 : hold.reason().lifters().stream().anyMatch(who.person()::is);
@@ -176,7 +177,7 @@ class FrameViews {
                 "placed by " + hold.placedByName() + " " + formats.moment(hold.placedAt())
                         + (hold.source().equals(HoldForms.BY_HAND) ? "" : ", " + hold.source()),
                 hold.reason().liftedBy(hold.source()),
-                lifter && !ofNonconformance,
+                lifter && !elsewhere,
                 freeable && who.person().is(Role.QA_LEAD));
     }
 

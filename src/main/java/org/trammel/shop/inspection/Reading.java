@@ -215,6 +215,10 @@ class Reading {
         return u;
     }
 
+    long gaugeId() {
+        return gaugeId;
+    }
+
     String gaugeCode() {
         return gaugeCode;
     }

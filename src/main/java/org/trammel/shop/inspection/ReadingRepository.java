@@ -1,5 +1,6 @@
 package org.trammel.shop.inspection;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,21 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
     boolean existsByReplacesId(long replacesId);
 
     Optional<Reading> findFirstByCharacteristicIdOrderByIdDesc(long characteristicId);
+
+    /** What was read with any of the means in a time, after a reading and up to another, in their order. */
+    @Query("""
+            select r from Reading r
+            where r.gaugeId in :means and r.id > :after and r.id <= :last and r.at >= :since and r.at <= :until
+            order by r.id
+            """)
+    List<Reading> suspect(Collection<Long> means, long after, long last, Instant since, Instant until, Limit limit);
+
+    /** How many were read with any of the means in a time, and the last of them. */
+    @Query("""
+            select new org.trammel.shop.inspection.Rejudgement$Extent(count(r), coalesce(max(r.id), 0L)) from Reading r
+            where r.gaugeId in :means and r.at >= :since and r.at <= :until
+            """)
+    Rejudgement.Extent extent(Collection<Long> means, Instant since, Instant until);
 
     @Query("select distinct r.personId from Reading r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.inspection.RejudgementLine;
 import org.trammel.shop.nonconformance.NonconformanceLine;
 import org.trammel.shop.travellers.Travellers;
 
@@ -20,6 +21,7 @@ record DeskFacts(
         List<PointToSign> points,
         List<UndecidedReading> undecided,
         List<Travellers.CallLine> calls,
+        List<RejudgementLine> rejudgements,
         List<Due> due,
         @Nullable Instant backupAt,
         @Nullable Instant checkpointAt) {
@@ -36,6 +38,7 @@ record DeskFacts(
      *
      * @param lifters who lifts it
      * @param byNonconformance it is lifted by deciding one
+     * @param rejudgementId the re-judgement whose result lifts it; null if none does
      * @param operationId operation at hand that may be freed; null if none may
      */
     public record HeldFrame(
@@ -48,6 +51,7 @@ record DeskFacts(
             Instant since,
             String lifters,
             boolean byNonconformance,
+            @Nullable Long rejudgementId,
             @Nullable Long operationId,
             String operation) {}
 
@@ -75,6 +79,11 @@ record DeskFacts(
 
     /** How many things want a word of the QA lead. */
     public int waiting() {
-        return nonconformances.size() + points.size() + undecided.size() + calls.size() + holds.size();
+        return nonconformances.size()
+                + points.size()
+                + undecided.size()
+                + calls.size()
+                + holds.size()
+                + rejudgements.size();
     }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.inspection.Rejudgements;
 import org.trammel.shop.nonconformance.NonconformanceReads;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
@@ -30,6 +31,7 @@ class QaDesk {
     private final Travellers travellers;
     private final OnTheFloor floor;
     private final NonconformanceReads nonconformances;
+    private final Rejudgements rejudgements;
     private final FallingDue fallingDue;
     private final Backups backups;
     private final Checkpoints checkpoints;
@@ -40,6 +42,7 @@ class QaDesk {
             Travellers travellers,
             OnTheFloor floor,
             NonconformanceReads nonconformances,
+            Rejudgements rejudgements,
             FallingDue fallingDue,
             Backups backups,
             Checkpoints checkpoints,
@@ -48,6 +51,7 @@ class QaDesk {
         this.travellers = travellers;
         this.floor = floor;
         this.nonconformances = nonconformances;
+        this.rejudgements = rejudgements;
         this.fallingDue = fallingDue;
         this.backups = backups;
         this.checkpoints = checkpoints;
@@ -80,6 +84,7 @@ class QaDesk {
                                 u.operation().code()))
                         .toList(),
                 travellers.openCalls(),
+                rejudgements.open(),
                 fallingDue.soon(seen),
                 backups.last().map(Backups.Backup::at).orElse(null),
                 checkpoints.newest().map(CheckpointSheet::at).orElse(null));
@@ -122,6 +127,7 @@ class QaDesk {
                 h.placedAt(),
                 h.reason().liftedBy(h.source()),
                 h.source().startsWith("NC-"),
+                h.source().startsWith("RJ-") ? Long.valueOf(h.source().substring("RJ-".length())) : null,
                 free == null ? null : Long.valueOf(free.operationId()),
                 free == null ? "" : free.code() + " " + free.name());
     }

@@ -42,9 +42,17 @@ public enum HoldReason {
                         + (barsCauser() ? ", not by whoever caused it" : "");
     }
 
-    /** The same of a hold from a source: one that a nonconformance placed is lifted by its decision alone. */
+    /** The same of a hold from a source: what has a sheet of its own is lifted by what is said there. */
     public String liftedBy(String source) {
+        if (source.startsWith("RJ-")) {
+            return "the frame's result in " + source;
+        }
         return source.startsWith("NC-") ? "the decision on " + source : liftedBy();
+    }
+
+    /** True if what a hold comes from has a sheet of its own, where it is decided and lifted. */
+    public static boolean decidedElsewhere(String source) {
+        return source.startsWith("NC-") || source.startsWith("RJ-");
     }
 
     /** True if it says that something was found out, by a nonconformance or by a trace; an apprentice calls instead. */

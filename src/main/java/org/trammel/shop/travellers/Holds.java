@@ -180,7 +180,27 @@ public class Holds {
                     "It belongs to nonconformance " + hold.source() + ".",
                     "Decide the nonconformance; its decision lifts the hold.");
         }
+        if (hold.source().startsWith("RJ-")) {
+            throw Refusal.state(
+                    "The hold cannot be lifted by itself.",
+                    "It belongs to re-judgement " + hold.source() + ".",
+                    "Give the frame its result there; the result lifts the hold.");
+        }
         return liftWithin(act, hold, words);
+    }
+
+    /**
+     * Lifts, inside an act that is open, every hold a source placed on a frame, by somebody who may lift it.
+     *
+     * @return how many there were
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public int liftFor(Act act, String serial, String source, String words) {
+        List<Hold> open = holds.openOn(serial).stream()
+                .filter(h -> h.source().equals(source))
+                .toList();
+        open.forEach(hold -> liftWithin(act, hold, words));
+        return open.size();
     }
 
     private boolean liftWithin(Act act, Hold hold, String words) {

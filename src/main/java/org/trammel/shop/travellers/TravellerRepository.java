@@ -11,6 +11,11 @@ interface TravellerRepository extends JpaRepository<Traveller, Long> {
 
     List<Traveller> findBySerialOrderById(String serial);
 
+    List<Traveller> findBySerialInOrderById(Collection<String> serials);
+
+    @Query("select new org.trammel.shop.travellers.Traces$SerialOf(t.id, t.serial) from Traveller t where t.id in :ids")
+    List<Traces.SerialOf> serialsOf(Collection<Long> ids);
+
     /** The traveller and those whose place it took by a newer revision: they are about the same piece. */
     @Query("""
             select t from Traveller t, Traveller mine

@@ -153,7 +153,7 @@ public abstract class InventedSetUp {
         facts.put("gauge", "TW-9");
     }
 
-    private void gauge(String code, String kind, String unit, String low, String high, String least, String u)
+    final void gauge(String code, String kind, String unit, String low, String high, String least, String u)
             throws Exception {
         qa.form(
                 "/shop/gauges",

@@ -22,8 +22,25 @@ public final class InventedShop extends InventedSetUp {
         facts.put("act", owner.lastAct());
     }
 
+    /** A gauge that a calibration finds wrong, which opens a re-judgement. */
+    private void wrongGauge() throws Exception {
+        gauge("HG-9", "HEIGHT", "mm", "0", "600", "0,01", "0,012");
+        qa.form(
+                "/shop/gauges/HG-9/calibration",
+                "calibratedOn",
+                "2026-02-15",
+                "certificate",
+                "C-<i>wrong</i>",
+                "points",
+                "100 0,01 0,03\n300 0,18 0,03",
+                "asFound",
+                "reads high " + SCRIPT);
+        facts.put("rejudgement", "" + id("select max(id) from rejudgement"));
+    }
+
     /** The order, its drawing, its gate, and the frame in the shop. */
     public void frame() throws Exception {
+        wrongGauge();
         String sheet = owner.form(
                 "/orders",
                 "description",

@@ -1,0 +1,102 @@
+package org.trammel.shop.inspection;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.calc.metrology.HeightError;
+import org.trammel.calc.metrology.Limits;
+import org.trammel.calc.metrology.ReadingSpan;
+import org.trammel.calc.metrology.Reduction;
+import org.trammel.calc.units.Answer;
+
+/**
+ * Judges a reading again over the span its value may have had, by the limits, the rule and the guard band it was judged
+ * by. It is cleared where its verdict is the same at every value of the span.
+ */
+@Component
+class SpanJudge {
+
+    /** What becomes of a reading, and why; no span where none can be said. */
+    record Found(
+            ReadingOutcome outcome, Ground ground, @Nullable TrueSpan span) {}
+
+    /**
+     * @param error null if nobody knows it
+     * @param byHeights what is known from the raw heights, by reading
+     */
+    Found of(Reading reading, Reduction reduction, @Nullable GaugeError error, Map<Long, Answer<TrueSpan>> byHeights) {
+        if (error == null) {
+            return open(reading, Ground.ERROR_UNKNOWN);
+        }
+        Answer<TrueSpan> known = byHeights.get(reading.id());
+        if (known != null) {
+            return known instanceof Answer.Determined<TrueSpan> there
+                    ? judged(reading, there.value())
+                    : open(reading, Ground.HEIGHTS_UNKNOWN);
+        }
+        if (reading.gaugeId() != error.gaugeId() || reading.reductionId() != null) {
+            return open(reading, Ground.HEIGHTS_UNKNOWN);
+        }
+        if (!reading.unit().equals(error.unit())) {
+            return open(reading, Ground.OTHER_UNIT);
+        }
+        return judged(reading, plain(reading, reduction, error));
+    }
+
+    /** The span of values that were read with the gauge itself, in the unit of its error. */
+    private static TrueSpan plain(Reading reading, Reduction reduction, GaugeError error) {
+        if (error.least().compareTo(error.greatest()) == 0) {
+            return new TrueSpan(reading.value(), reading.value());
+        }
+        Limits limits = reading.lowerLimit() == null && reading.upperLimit() == null
+                ? Limits.between(BigDecimal.ZERO, BigDecimal.ZERO)
+                : new Limits(reading.lowerLimit(), reading.upperLimit());
+        BigDecimal alike = error.unit().equals("mm") ? error.equalWithin_mm() : BigDecimal.ZERO;
+        Answer<ReadingSpan> span = ReadingSpan.of(
+                reduction,
+                reading.raw(),
+                limits,
+                new HeightError(error.gaugeCode(), error.least(), error.greatest(), alike));
+        ReadingSpan found = ((Answer.Determined<ReadingSpan>) span).value();
+        return new TrueSpan(found.least(), found.greatest());
+    }
+
+    private static Found open(Reading reading, Ground ground) {
+        return reading.verdict() == Verdict.NOTED
+                ? new Found(ReadingOutcome.CLEARED, Ground.NOTED, null)
+                : new Found(ReadingOutcome.MEASURE_AGAIN, ground, null);
+    }
+
+    private static Found judged(Reading reading, TrueSpan span) {
+        if (reading.verdict() == Verdict.NOTED) {
+            return new Found(ReadingOutcome.CLEARED, Ground.NOTED, span);
+        }
+        return stands(reading, span)
+                ? new Found(ReadingOutcome.CLEARED, Ground.STANDS, span)
+                : new Found(ReadingOutcome.MEASURE_AGAIN, Ground.MAY_DIFFER, span);
+    }
+
+    private static boolean stands(Reading reading, TrueSpan span) {
+        BigDecimal g = reading.guardBand();
+        BigDecimal lower = reading.lowerLimit();
+        BigDecimal upper = reading.upperLimit();
+        return switch (reading.verdict()) {
+            case NOTED -> true;
+            case CONFORMING ->
+                (lower == null || span.least().compareTo(lower.add(g)) >= 0)
+                        && (upper == null || span.greatest().compareTo(upper.subtract(g)) <= 0);
+            case NOT_CONFORMING ->
+                lower != null && span.greatest().compareTo(lower.subtract(g)) < 0
+                        || upper != null && span.least().compareTo(upper.add(g)) > 0;
+            case UNDECIDED -> within(span, lower, g) || within(span, upper, g);
+        };
+    }
+
+    /** Whether the whole span lies within the guard band of one limit, not on its conforming edge. */
+    private static boolean within(TrueSpan span, @Nullable BigDecimal limit, BigDecimal g) {
+        return limit != null
+                && span.least().compareTo(limit.subtract(g)) > 0
+                && span.greatest().compareTo(limit.add(g)) < 0;
+    }
+}

@@ -1,0 +1,87 @@
+package org.trammel.shop.inspection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HoldReason;
+import org.trammel.shop.travellers.Holds;
+
+/** What comes of the frames that were measured with a gauge found wrong. */
+class RejudgementResultsTest extends AfterAFailure {
+
+    @Autowired
+    private Holds holds;
+
+    @Test
+    void aHeldFrameGetsItsResultOnceItIsMeasuredAgain() {
+        String gauge = offsetGauge();
+        WholeShop.Frame frame = frame(offset());
+        ReadingLine old = readConfirmed(frame, gauge, "-0.80");
+        RejudgementLine done = failed(gauge, "0.18");
+        long hold = holdsOf(frame, done).get(0).holdId();
+        assertThat(refusal(() -> holds.lift(shop.act(qa), hold, "looks right")).instead())
+                .contains("result");
+        assertThat(refusal(() -> settle(qa, done, frame)).why()).contains("080-1");
+        assertThat(refusal(() -> rejudgements.close(shop.act(qa), done.id(), null))
+                        .why())
+                .contains("1 frame has no result yet", frame.serial());
+        assertThat(refusal(() -> rejudgements.settle(
+                                shop.act(qa), done.id(), frame.serial(), FrameResult.OWNER_CONTACTED, "rang"))
+                        .field())
+                .isEqualTo("result");
+        correct(qa, old, offsetGauge(), "-0.85");
+        assertThat(only(done).waits()).isFalse();
+        assertThat(refusal(() -> settle(second, done, frame)).kind()).isEqualTo(Refusal.Kind.PERSON);
+        settle(qa, done, frame);
+        assertThat(holdsOf(frame, done)).isEmpty();
+        assertThat(refusal(() -> settle(qa, done, frame)).kind()).isEqualTo(Refusal.Kind.STALE);
+        assertThat(rejudgements.close(shop.act(qa), done.id(), "all measured").closedWords())
+                .isEqualTo("all measured");
+    }
+
+    @Test
+    void whoReadItDoesNotLiftTheHold() {
+        String gauge = offsetGauge();
+        WholeShop.Frame frame = frame(offset());
+        ReadingLine old = read(qa, frame, gauge, "-0.80");
+        RejudgementLine done = failed(gauge, "0.18");
+        correct(qa, old, offsetGauge(), "-0.85");
+        assertThat(refusal(() -> settle(qa, done, frame)).kind()).isEqualTo(Refusal.Kind.PERSON);
+        settle(shop.hire(Role.QA_LEAD), done, frame);
+        assertThat(holdsOf(frame, done)).isEmpty();
+    }
+
+    @Test
+    void whatCannotBeMeasuredAnyMoreIsDecidedInWords() {
+        String gauge = offsetGauge();
+        WholeShop.Frame frame = frame(offset());
+        readConfirmed(frame, gauge, "-0.80");
+        RejudgementLine done = failed(gauge, "0.18");
+        assertThat(refusal(() -> rejudgements.settle(shop.act(qa), done.id(), frame.serial(), FrameResult.DECIDED, " "))
+                        .field())
+                .isEqualTo("words");
+        rejudgements.settle(shop.act(qa), done.id(), frame.serial(), FrameResult.DECIDED, "NC-0007, rework");
+        assertThat(rejudgements.frames(done.id(), 0, 9).get(0).resultWords()).isEqualTo("NC-0007, rework");
+    }
+
+    @Test
+    void aNewVerdictThatDoesNotConformDoesWhatItAlwaysDoes() {
+        String gauge = offsetGauge();
+        WholeShop.Frame frame = frame(offset());
+        ReadingLine old = readConfirmed(frame, gauge, "-0.80");
+        RejudgementLine done = failed(gauge, "0.18");
+        correct(qa, old, offsetGauge(), "-1.20");
+        settle(qa, done, frame);
+        assertThat(travellers.holdsOf(frame.serial()))
+                .filteredOn(hold -> hold.liftedAt() == null)
+                .extracting(FrameSheet.HoldLine::reason)
+                .containsExactly(HoldReason.NONCONFORMANCE);
+        assertThat(state(frame)).isEqualTo(CharacteristicState.NOT_CONFORMING);
+    }
+}
