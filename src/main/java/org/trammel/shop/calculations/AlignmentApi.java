@@ -37,6 +37,9 @@ class AlignmentApi {
                "headTube": [{"xMm": 503.6, "yMm": 543.0, "heightMm": 150.31}, {"xMm": 466.3, "yMm": 624.9, "heightMm": 149.88}],
                "seatTube": [{"xMm": -26.7, "yMm": 96.4, "heightMm": 150.12}, {"xMm": -106.9, "yMm": 385.5, "heightMm": 150.42}]}}""";
 
+    private static final String TWIST = """
+            {"value": -0.344, "lower": -0.3, "upper": 0.3, "u": 0.02}""";
+
     @PostMapping("/alignment")
     @Operation(
             summary = "Deviations of a frame from raw heights over a plate, or from points, with their uncertainty",
@@ -96,6 +99,8 @@ class AlignmentApi {
             summary =
                     "Verdict on a value by limits and uncertainty, with the guard band and the probability of conformity",
             description = "All figures in one unit.")
+    @io.swagger.v3.oas.annotations.parameters.RequestBody(
+            content = @Content(examples = @ExampleObject(name = "a twist by the mandrel", value = TWIST)))
     Decided decision(@RequestBody Judged request) {
         kept("value", request.value());
         kept("lower", request.lower());

@@ -232,6 +232,8 @@ class CalculationsTest {
                         "mass",
                         "suspension",
                         "nesting",
+                        "alignment",
+                        "decision",
                         "control-chart",
                         "capability",
                         "effects",
