@@ -28,6 +28,8 @@ import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.gauges.Failure;
+import org.trammel.shop.gauges.GaugeRegister;
 import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.LotRegister;
 import org.trammel.shop.materials.NewLot;
@@ -219,6 +221,11 @@ class AuditorReadsNoNamesTest {
 
     @Test
     void noAddressThatReadsTellsAnAuditorAName() throws Exception {
+        beans.getBean(GaugeRegister.class)
+                .fail(
+                        shop.act(qa),
+                        gauge,
+                        new Failure(LocalDate.of(2026, 3, 18), new BigDecimal("0.05"), "mm", null, "reads high"));
         Map<String, List<String>> told = walk(auditor);
         Map<String, List<String>> leaks = new LinkedHashMap<>();
         told.forEach((path, found) -> {
@@ -347,6 +354,7 @@ class AuditorReadsNoNamesTest {
                         .param(worker)
                         .query(UUID.class)
                         .single();
+            case "rejudgements id" -> id("select max(id) from rejudgement");
             case "operations id" -> shop.at(open).line().operationId();
             case "characteristics id" -> shop.at(open).characteristics().get(0).characteristicId();
             default -> throw new AssertionError("Nothing to put in " + hole + " of " + path);
