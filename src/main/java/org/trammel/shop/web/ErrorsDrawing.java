@@ -95,7 +95,9 @@ final class ErrorsDrawing {
 
     private void scale() {
         BigDecimal permissible = view.points().get(0).permissible();
-        written(BigDecimal.ZERO);
+        if (y(0) - y(permissible.doubleValue()) > LETTERS) {
+            written(BigDecimal.ZERO);
+        }
         written(permissible);
         written(permissible.negate());
     }

@@ -30,6 +30,9 @@ import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.gauges.Failure;
 import org.trammel.shop.gauges.GaugeRegister;
+import org.trammel.shop.gauges.GaugeStudies;
+import org.trammel.shop.gauges.NewStudy;
+import org.trammel.shop.gauges.StudyReading;
 import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.LotRegister;
 import org.trammel.shop.materials.NewLot;
@@ -122,7 +125,19 @@ class AuditorReadsNoNamesTest {
                                 null,
                                 null,
                                 ""));
+        study();
         beans.getBean(Checkpoints.class).make();
+    }
+
+    /** Two people, who stand by their initials, measured two parts twice. */
+    private void study() {
+        List<StudyReading> readings = new ArrayList<>();
+        for (String who : List.of("BQ", "BQ", "WO", "WO")) {
+            readings.add(new StudyReading("1", who, BigDecimal.ONE));
+            readings.add(new StudyReading("2", who, BigDecimal.valueOf(readings.size())));
+        }
+        beans.getBean(GaugeStudies.class).enter(shop.act(qa), gauge, new NewStudy("two parts", "mm", null, readings));
+        secrets.addAll(List.of("\"BQ\"", ">BQ<"));
     }
 
     private long named(String name, Role... roles) {
@@ -343,6 +358,7 @@ class AuditorReadsNoNamesTest {
                 id("select max(id) from nonconformance where serial = '" + frame.serial() + "'");
             case "people id" -> worker;
             case "gauges code" -> gauge;
+            case "gauges id" -> id("select max(id) from gauge_study");
             case "lots code" -> lot;
             case "settings key" -> "cost.hour";
             case "tolerances code" -> "BUILT_ANGLE";

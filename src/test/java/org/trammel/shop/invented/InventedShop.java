@@ -36,6 +36,15 @@ public final class InventedShop extends InventedSetUp {
                 "asFound",
                 "reads high " + SCRIPT);
         facts.put("rejudgement", "" + id("select max(id) from rejudgement"));
+        qa.form(
+                "/shop/gauges/TW-9/studies",
+                "what",
+                "twist of two bars " + SCRIPT,
+                "unit",
+                "°",
+                "pasted",
+                "1;ZB;0,10\n1;ZB;0,11\n1;QA;0,12\n1;QA;0,10\n2;ZB;0,50\n2;ZB;0,52\n2;QA;0,51\n2;QA;0,53");
+        facts.put("study", "" + id("select max(id) from gauge_study"));
     }
 
     /** The order, its drawing, its gate, and the frame in the shop. */

@@ -42,6 +42,7 @@ public record Screen(
             Map.entry("serial", "FR26001B"),
             Map.entry("nonconformance", "1"),
             Map.entry("rejudgement", "1"),
+            Map.entry("study", "1"),
             Map.entry("photo", "0".repeat(64)),
             Map.entry("characteristic", "1"),
             Map.entry("operation", "1"),
