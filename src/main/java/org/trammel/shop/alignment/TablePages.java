@@ -17,9 +17,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.calc.metrology.Deviation;
 import org.trammel.shop.people.Crew;
-import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.FrameSheet;
@@ -143,7 +141,7 @@ class TablePages {
     @GetMapping("/{operationId}/figures")
     String figures(@PathVariable long operationId, SignedOn who, Model model) {
         show(operationId, null, who, model);
-        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
+        model.addAttribute("names", crew.names());
         return "alignment/figures";
     }
 

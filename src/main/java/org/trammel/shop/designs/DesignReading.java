@@ -16,8 +16,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Crew;
-import org.trammel.shop.people.Person;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Files;
 import org.trammel.shop.records.StoredFile;
 import org.trammel.shop.records.Words;
@@ -182,7 +180,7 @@ class DesignReading {
     }
 
     private Map<Long, String> names() {
-        return crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of));
+        return crew.names();
     }
 
     /** Released routes for a metal, by the id of their revision; the one chosen stays in the list. */

@@ -2,7 +2,6 @@ package org.trammel.shop.designs;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -10,8 +9,6 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.Crew;
-import org.trammel.shop.people.Person;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.web.TypedFields;
 
@@ -39,7 +36,7 @@ class TestFamilyPages {
         List<TestFamily> history = families.history(code);
         model.addAttribute("now", history.get(0));
         model.addAttribute("history", history);
-        model.addAttribute("people", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
+        model.addAttribute("people", crew.names());
         return "families/sheet";
     }
 

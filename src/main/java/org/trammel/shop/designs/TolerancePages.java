@@ -13,8 +13,6 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.Crew;
-import org.trammel.shop.people.Person;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.web.TypedFields;
 
@@ -48,7 +46,7 @@ class TolerancePages {
         List<Tolerance> history = tolerances.history(code);
         model.addAttribute("now", history.get(0));
         model.addAttribute("history", history);
-        model.addAttribute("people", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
+        model.addAttribute("people", crew.names());
         return "tolerances/sheet";
     }
 

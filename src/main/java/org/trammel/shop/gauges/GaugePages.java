@@ -15,9 +15,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.Crew;
-import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
@@ -112,7 +110,7 @@ class GaugePages {
         model.addAttribute("rule", CalibrationPoint.RULE);
         model.addAttribute("units", units(gauge));
         model.addAttribute("failures", register.failuresOf(gauge.id()));
-        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
+        model.addAttribute("names", crew.names());
         model.addAttribute("today", settings.today());
         model.addAttribute("keeps", keeps(who));
         model.addAttribute("unblocks", who.person().is(Role.QA_LEAD));

@@ -15,9 +15,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.Crew;
-import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
@@ -96,7 +94,7 @@ class LotPages {
         model.addAttribute("wentInto", lots.wentInto(lot.code()));
         model.addAttribute("remnants", lots.remnants(lot.code()));
         model.addAttribute("metal", Fits.named(lot.metal()));
-        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
+        model.addAttribute("names", crew.names());
         model.addAttribute("works", who.person().mayWork());
         model.addAttribute("releases", who.person().is(Role.QA_LEAD));
         model.addAttribute("blocks", who.person().isAny(Role.QA_LEAD, Role.OWNER));
@@ -117,7 +115,7 @@ class LotPages {
                 "classes", fits.classes().stream().collect(Collectors.toMap(MaterialClass::code, Function.identity())));
         model.addAttribute("fits", fits.inForce());
         model.addAttribute("metals", metals(null));
-        model.addAttribute("names", crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
+        model.addAttribute("names", crew.names());
         Map<String, String> choices = new LinkedHashMap<>();
         fits.classes().forEach(known -> choices.put(known.code(), known.kind().word() + ": " + known.name()));
         model.addAttribute("choices", choices);

@@ -1,7 +1,6 @@
 package org.trammel.shop.nonconformance;
 
 import java.time.Clock;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +12,6 @@ import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OperationState;
@@ -62,8 +60,7 @@ class Sheets {
         NonconformanceLine line = deciding.byId(id);
         Set<Long> causers = opening.causers(all.findById(id).orElseThrow());
         FrameSheet.Head head = travellers.head(line.travellerId());
-        Map<Long, String> names = new HashMap<>();
-        crew.all().forEach(p -> names.put(p.id(), SeenAs.of(p)));
+        Map<Long, String> names = crew.names();
         return new NonconformanceSheet(
                 line,
                 head,

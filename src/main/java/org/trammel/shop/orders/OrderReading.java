@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
@@ -17,7 +16,6 @@ import org.trammel.shop.designs.Designs;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.KeptWords;
 import org.trammel.shop.records.Words;
 
@@ -163,9 +161,7 @@ class OrderReading {
             ids.add(one.answerWords());
         });
         List<Long> wanted = ids.stream().filter(Objects::nonNull).toList();
-        return new Said(
-                wanted.isEmpty() ? Map.of() : words.findAll(wanted),
-                crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of)));
+        return new Said(wanted.isEmpty() ? Map.of() : words.findAll(wanted), crew.names());
     }
 
     /** What people wrote and who they are, for the lines of a sheet. */

@@ -69,6 +69,14 @@ public class Crew {
         return persons(people.lines(settings.today()));
     }
 
+    /** What everybody who works here or did is called to whoever asks now: see {@link SeenAs}. */
+    public Map<Long, String> names() {
+        boolean hidden = SeenAs.hidden();
+        return people.called().stream()
+                .collect(Collectors.toMap(
+                        PersonRepository.Called::getId, called -> hidden ? called.getInitials() : called.getName()));
+    }
+
     /** Everybody who works here now, by name. */
     public List<Person> active() {
         return all().stream().filter(Person::active).toList();

@@ -1,7 +1,6 @@
 package org.trammel.shop.people;
 
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.settings.SettingKeys;
@@ -24,6 +23,6 @@ class CrewKeys implements ShopKeys, SettingKeys {
 
     @Override
     public Map<Long, String> names() {
-        return crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of));
+        return crew.names();
     }
 }

@@ -87,4 +87,16 @@ interface PersonRepository extends JpaRepository<PersonRow, Long> {
 
     @Query("select p.id as id, p.initials as initials from PersonRow p")
     List<Initials> initials();
+
+    /** What somebody is called, without what they may do: names stand on nearly every sheet. */
+    interface Called {
+        long getId();
+
+        String getInitials();
+
+        String getName();
+    }
+
+    @Query("select p.id as id, p.initials as initials, p.name as name from PersonRow p where p.id > 0")
+    List<Called> called();
 }

@@ -13,8 +13,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.Crew;
-import org.trammel.shop.people.Person;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.stations.Station;
@@ -194,6 +192,6 @@ class RoutePages {
     }
 
     private Map<Long, String> names() {
-        return crew.all().stream().collect(Collectors.toMap(Person::id, SeenAs::of));
+        return crew.names();
     }
 }

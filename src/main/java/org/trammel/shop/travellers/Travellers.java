@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Crew;
-import org.trammel.shop.people.Person;
 import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
@@ -360,11 +359,7 @@ public class Travellers {
     }
 
     private Map<Long, String> names() {
-        Map<Long, String> names = new HashMap<>();
-        for (Person person : crew.all()) {
-            names.put(person.id(), SeenAs.of(person));
-        }
-        return names;
+        return crew.names();
     }
 
     private static String name(Map<Long, String> names, long id) {
