@@ -7,6 +7,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import org.springframework.web.servlet.resource.ResourceUrlEncodingFilter;
 
 /** Makes the module's conventions known to the framework. */
 @Configuration(proxyBeanMethods = false)
@@ -26,9 +27,11 @@ class WebSetup implements WebMvcConfigurer {
         resolvers.add(people);
     }
 
+    /** Declared as the framework's own type, else the framework adds a second one that asks for every link. */
     @Bean
-    FilterRegistrationBean<FileAddresses> fileAddresses() {
-        FilterRegistrationBean<FileAddresses> registration = new FilterRegistrationBean<>(new FileAddresses());
+    FilterRegistrationBean<ResourceUrlEncodingFilter> fileAddresses() {
+        FilterRegistrationBean<ResourceUrlEncodingFilter> registration =
+                new FilterRegistrationBean<>(new FileAddresses());
         registration.setDispatcherTypes(DispatcherType.REQUEST, DispatcherType.ERROR);
         return registration;
     }

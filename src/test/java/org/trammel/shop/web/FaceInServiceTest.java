@@ -9,16 +9,19 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import jakarta.servlet.RequestDispatcher;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.http.MediaType;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.web.WebAttributes;
 import org.springframework.security.web.csrf.MissingCsrfTokenException;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.web.servlet.resource.ResourceUrlEncodingFilter;
 import org.trammel.shop.ShopTest;
 
 @ShopTest
@@ -110,5 +113,15 @@ class FaceInServiceTest {
                 .andExpect(jsonPath("$.info.description").value(org.hamcrest.Matchers.containsString("lengths in mm")))
                 .andExpect(jsonPath("$.components.schemas.Problem.properties.instead")
                         .exists());
+    }
+
+    @Test
+    void theFrameworkAddsNoFilterOfItsOwnThatAsksForEveryLinkAmongFiles(
+            @Autowired List<FilterRegistrationBean<?>> filters) {
+        assertThat(filters.stream()
+                        .map(FilterRegistrationBean::getFilter)
+                        .filter(ResourceUrlEncodingFilter.class::isInstance))
+                .singleElement()
+                .isInstanceOf(FileAddresses.class);
     }
 }
