@@ -216,19 +216,6 @@ class RejudgementTest {
         return ways;
     }
 
-    /** 50 000 readings of some 19 a frame are 2 600 frames in 10 s, 3,8 ms each; a busy machine is given five times that. */
-    @Test
-    void aFrameIsReJudgedQuickly() {
-        PlateReadings readings = frame("HG-2", "HG-2").readings();
-        long best = Long.MAX_VALUE;
-        for (int i = 0; i < 30; i++) {
-            long start = System.nanoTime();
-            rejudged(readings, null, guarded("-1", "1"));
-            best = Math.min(best, System.nanoTime() - start);
-        }
-        assertThat(best).isLessThan(20_000_000L);
-    }
-
     private static PlateFrame frame(String shell, String tubes) {
         PlateFrame frame = new PlateFrame();
         frame.shellGauge = shell;
