@@ -14,10 +14,10 @@ public enum GlossAngle {
     private static final BigDecimal MATT = BigDecimal.valueOf(10);
 
     /** The angle that tells most. */
-    public static GlossAngle of(BigDecimal glossAt60_deg) {
-        if (glossAt60_deg.compareTo(HIGH) > 0) {
+    public static GlossAngle of(BigDecimal glossAt60) {
+        if (glossAt60.compareTo(HIGH) > 0) {
             return TWENTY_DEG;
         }
-        return glossAt60_deg.compareTo(MATT) < 0 ? EIGHTY_FIVE_DEG : SIXTY_DEG;
+        return glossAt60.compareTo(MATT) < 0 ? EIGHTY_FIVE_DEG : SIXTY_DEG;
     }
 }
