@@ -13,36 +13,14 @@ final class CurveDrawing {
     private static final double TOP = 34;
     private static final double BOTTOM = 50;
     private static final double SIZE = 14;
-    /** So many steps an axis has about. */
-    private static final int STEPS = 5;
     /** A curve flatter than this share of its height is not blown up to fill the sheet. */
     private static final double LEAST_SPAN = 0.1;
 
     private final Formats formats;
     private final CurveView view;
-    private final Scale across;
-    private final Scale upward;
+    private final RoundScale across;
+    private final RoundScale upward;
     private final Svg svg;
-
-    /** An axis from a round figure to a round figure, in round steps. */
-    private record Scale(double from, double to, double step, int decimals) {
-
-        static Scale of(double least, double most) {
-            double raw = (most - least) / STEPS;
-            double ten = Math.pow(10, Math.floor(Math.log10(raw)));
-            double step = ten * (raw / ten <= 1 ? 1 : raw / ten <= 2 ? 2 : raw / ten <= 5 ? 5 : 10);
-            return new Scale(Math.floor(least / step + 1e-9) * step, Math.ceil(most / step - 1e-9) * step, step, (int)
-                    Math.max(0, -Math.floor(Math.log10(step) + 1e-9)));
-        }
-
-        int steps() {
-            return (int) Math.round((to - from) / step);
-        }
-
-        double share(double value) {
-            return (value - from) / (to - from);
-        }
-    }
 
     private CurveDrawing(Formats formats, CurveView view) {
         this.formats = formats;
@@ -56,12 +34,12 @@ final class CurveDrawing {
         return new CurveDrawing(formats, view).drawn();
     }
 
-    private static Scale scale(
+    private static RoundScale scale(
             List<CurveView.Point> points, ToDoubleFunction<CurveView.Point> value, double leastSpan) {
         double least = points.stream().mapToDouble(value).min().orElse(0);
         double most = points.stream().mapToDouble(value).max().orElse(1);
         double missing = Math.max(leastSpan * Math.abs(most), 1e-6) - (most - least);
-        return missing > 0 ? Scale.of(least - missing / 2, most + missing / 2) : Scale.of(least, most);
+        return missing > 0 ? RoundScale.of(least - missing / 2, most + missing / 2) : RoundScale.of(least, most);
     }
 
     private String drawn() {

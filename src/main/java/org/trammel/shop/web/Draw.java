@@ -50,6 +50,21 @@ public class Draw {
         return ErrorsDrawing.of(formats, view);
     }
 
+    /** Readings by what had a hand in them, each a dot. */
+    public String dots(DotsView view) {
+        return DotsDrawing.of(formats, view);
+    }
+
+    /** How often readings fall into each class, against what is allowed. */
+    public String histogram(HistogramView view) {
+        return HistogramDrawing.of(formats, view);
+    }
+
+    /** Shares with their intervals. */
+    public String shares(SharesView view) {
+        return SharesDrawing.of(formats, view);
+    }
+
     /** A control chart. */
     public String chart(ChartView view) {
         return ChartDrawing.of(formats, view);

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAccessor;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -52,6 +53,11 @@ public class Formats {
         boolean above = value != null
                 && decimal(value).setScale(decimals, RoundingMode.HALF_UP).signum() > 0;
         return above ? "+" + text : text;
+    }
+
+    /** Figures that say their sign. */
+    public List<String> signedAll(List<? extends Number> values, int decimals) {
+        return values.stream().map(value -> signed(value, decimals)).toList();
     }
 
     /** A figure and its unit: no space before °, a space that does not break before any other. */
