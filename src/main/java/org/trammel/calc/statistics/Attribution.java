@@ -100,30 +100,40 @@ public record Attribution(
         return asked.met() ? Separation.attribution(factors, readings) : asked.refusal();
     }
 
-    /** What was found, a sentence for each factor. */
+    /** What was found, a sentence or more for each factor. */
     public List<String> sentences() {
         List<String> sentences = new ArrayList<>();
-        for (Answer<Effect> answer : effects) {
-            if (answer instanceof Answer.NotDeterminable<Effect> none) {
-                none.gaps().forEach(gap -> sentences.add(gap.words()));
-                continue;
-            }
-            Effect effect = ((Answer.Determined<Effect>) answer).value();
-            List<String> proven = new ArrayList<>();
-            for (Difference each : effect.differences()) {
-                if (each.proven()) {
-                    proven.add(
-                            each.higher() + " lies " + Written.to(each.difference(), 10 * residualDeviation) + " above "
-                                    + each.lower() + " (t " + Written.decimals(each.t(), 1) + ", "
-                                    + Written.decimals(each.needed(), 1) + " would do)");
-                }
-            }
-            sentences.add(
-                    proven.isEmpty()
-                            ? "No difference by " + effect.factor() + " is proven."
-                            : "By " + effect.factor() + ": " + String.join("; ", proven) + ".");
-            sentences.addAll(effect.open());
+        for (int i = 0; i < effects.size(); i++) {
+            sentences.addAll(sentencesOf(i));
         }
+        return sentences;
+    }
+
+    /**
+     * What was found by one factor, or why nothing.
+     *
+     * @param factor its place among those asked, from 0
+     */
+    public List<String> sentencesOf(int factor) {
+        List<String> sentences = new ArrayList<>();
+        if (effects.get(factor) instanceof Answer.NotDeterminable<Effect> none) {
+            none.gaps().forEach(gap -> sentences.add(gap.words()));
+            return sentences;
+        }
+        Effect effect = ((Answer.Determined<Effect>) effects.get(factor)).value();
+        List<String> proven = new ArrayList<>();
+        for (Difference each : effect.differences()) {
+            if (each.proven()) {
+                proven.add(each.higher() + " lies " + Written.to(each.difference(), 10 * residualDeviation) + " above "
+                        + each.lower() + " (t " + Written.decimals(each.t(), 1) + ", "
+                        + Written.decimals(each.needed(), 1) + " would do)");
+            }
+        }
+        sentences.add(
+                proven.isEmpty()
+                        ? "No difference by " + effect.factor() + " is proven."
+                        : "By " + effect.factor() + ": " + String.join("; ", proven) + ".");
+        sentences.addAll(effect.open());
         return sentences;
     }
 }

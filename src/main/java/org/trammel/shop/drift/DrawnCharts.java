@@ -38,11 +38,54 @@ class DrawnCharts {
     /** A chart as a page shows it. */
     record Drawn(String title, String finding, ChartView view) {}
 
-    List<Drawn> of(Charted charted) {
-        return charted.charts().stream().map(chart -> drawn(charted, chart)).toList();
+    /** All of a series; without a base its readings over time, about no deviation, without limits. */
+    List<Drawn> of(Charted charted, Welders welders) {
+        if (charted.base() == null && !charted.points().isEmpty()) {
+            return List.of(overTime(charted, welders));
+        }
+        return charted.charts().stream()
+                .map(chart -> drawn(charted, chart, welders))
+                .toList();
     }
 
-    private Drawn drawn(Charted charted, ControlChart chart) {
+    private Drawn overTime(Charted charted, Welders welders) {
+        double size = charted.values().stream().mapToDouble(Math::abs).max().orElse(0);
+        List<ChartView.Point> points = new ArrayList<>();
+        for (double value : charted.values()) {
+            points.add(new ChartView.Point(points.size(), value, 0, 0, false));
+        }
+        String finding = readings(charted) + " over time; no base, so no limits.";
+        return new Drawn(
+                "Readings over time",
+                finding,
+                new ChartView(
+                        named(charted, welders) + ": " + finding,
+                        List.of(new ChartView.Panel(
+                                NAMES.get(Plotted.READING),
+                                0,
+                                size > 0 ? decimals(size / 10) : 2,
+                                List.of(new ChartView.Trace(points)))),
+                        points.size(),
+                        0,
+                        newest(charted)));
+    }
+
+    private static String named(Charted charted, Welders welders) {
+        return welders.of(charted.series()) + ", " + charted.series().name();
+    }
+
+    private String newest(Charted charted) {
+        Point last = charted.points().get(charted.points().size() - 1);
+        String newest = last.earlier() ? last.frame() : formats.mark(last.frame());
+        return newest.length() > 10 ? "newest" : newest;
+    }
+
+    private static String readings(Charted charted) {
+        int count = charted.points().size();
+        return count == 1 ? "1 reading" : count + " readings";
+    }
+
+    private Drawn drawn(Charted charted, ControlChart chart, Welders welders) {
         int decimals = decimals(charted.base().sigma().doubleValue());
         Set<String> alarmed = new HashSet<>();
         chart.alarms().forEach(alarm -> alarmed.add(alarm.plotted() + " " + alarm.index()));
@@ -58,20 +101,17 @@ class DrawnCharts {
                     .forEach(t -> panels.add(new ChartView.Panel(
                             NAMES.get(t.plotted()), t.centre(), decimals, List.of(trace(t, alarmed)))));
         }
-        Point last = charted.points().get(charted.points().size() - 1);
         String finding = finding(charted, chart);
-        String newest = last.earlier() ? last.frame() : formats.mark(last.frame());
         return new Drawn(
                 TITLES.get(chart.kind()),
                 finding,
                 new ChartView(
-                        "Jig " + charted.series().jig() + ", "
-                                + charted.series().name() + ", "
+                        named(charted, welders) + ", "
                                 + TITLES.get(chart.kind()).toLowerCase(java.util.Locale.ROOT) + ": " + finding,
                         panels,
                         charted.points().size(),
                         charted.inBase(),
-                        newest.length() > 10 ? "newest" : newest));
+                        newest(charted)));
     }
 
     /** A step cannot be below 0, so that its lower limit, 0, is none and is not drawn. */
@@ -88,11 +128,10 @@ class DrawnCharts {
 
     /** What a chart says, in a sentence. */
     private String finding(Charted charted, ControlChart chart) {
-        int count = charted.points().size();
-        String of = count == 1 ? "1 reading" : count + " readings";
         return chart.first()
-                .map(alarm -> "First alarm at reading " + (alarm.index() + 1) + " of " + count + ". " + words(alarm))
-                .orElse(of + ", no alarm.");
+                .map(alarm -> "First alarm at reading " + (alarm.index() + 1) + " of "
+                        + charted.points().size() + ". " + words(alarm))
+                .orElse(readings(charted) + ", no alarm.");
     }
 
     String words(Alarm alarm) {

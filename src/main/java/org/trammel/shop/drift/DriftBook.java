@@ -28,10 +28,12 @@ import org.trammel.shop.web.Formats;
 public class DriftBook {
 
     private static final int MOST_EARLIER = 2000;
+    private static final int LONGEST_SET = 120;
 
     private final SeriesRepository series;
     private final BaseRepository bases;
     private final HistoryRepository histories;
+    private final StrikeRepository strikes;
     private final DriftCharts charts;
     private final JigCalls calls;
     private final Stations stations;
@@ -44,6 +46,7 @@ public class DriftBook {
             SeriesRepository series,
             BaseRepository bases,
             HistoryRepository histories,
+            StrikeRepository strikes,
             DriftCharts charts,
             JigCalls calls,
             Stations stations,
@@ -54,6 +57,7 @@ public class DriftBook {
         this.series = series;
         this.bases = bases;
         this.histories = histories;
+        this.strikes = strikes;
         this.charts = charts;
         this.calls = calls;
         this.stations = stations;
@@ -63,36 +67,54 @@ public class DriftBook {
         this.log = log;
     }
 
-    /** Begins to watch an axis on a jig. */
+    /** Begins to watch an axis. */
     @Transactional
     public Series watch(Act act, NewSeries entry) {
         String not = "The axis is not watched.";
-        if (!log.opens(act, "watch-axis", "jig:" + entry.jig(), Chains.SHOP)) {
+        if (!log.opens(act, "watch-axis", "axis:" + entry.code(), Chains.SHOP)) {
             return series.findByActId(act.id()).orElseThrow().series();
         }
         crew.require(act.by(), not, Role.QA_LEAD);
-        stations.jig(entry.jig())
-                .orElseThrow(() -> Refusal.input(
-                        "jig", not, "There is no jig " + entry.jig() + ".", "Choose one of the shop's jigs."));
         NewSeries read = new NewSeries(
-                entry.jig(),
+                entry.by(),
+                followed(entry, not),
                 TypedText.line("code", "The characteristic", not, entry.code(), 20),
                 TypedText.line("name", "Its name", not, entry.name(), 120),
                 TypedText.line("unit", "Its unit", not, entry.unit(), 20),
                 entry.scaled());
-        if (charts.watched(read.jig(), read.code()).isPresent()) {
+        if (charts.of(read.code()).stream()
+                .anyMatch(each -> each.by() == read.by() && each.of().equals(read.of()))) {
             throw Refusal.input(
                     "code",
                     not,
-                    read.code() + " is watched on jig " + read.jig() + " already.",
+                    read.code() + " is watched for " + read.by().word() + " " + read.of() + " already.",
                     "Open its chart from the list.");
         }
         Series kept = series.save(new SeriesRow(act, read)).series();
         log.event(
                 Chains.SHOP,
                 "axis-watched",
-                Map.of("series", kept.id(), "jig", kept.jig(), "code", kept.code(), "scaled", kept.scaled()));
+                Map.of("series", kept.id(), "by", kept.by().name(), "code", kept.code(), "scaled", kept.scaled()));
         return kept;
+    }
+
+    private String followed(NewSeries entry, String not) {
+        return switch (entry.by()) {
+            case JIG ->
+                stations.jig(entry.of())
+                        .orElseThrow(() -> Refusal.input(
+                                "jig", not, "There is no jig " + entry.of() + ".", "Choose one of the shop's jigs."))
+                        .code();
+            case WELDER ->
+                crew.byInitials(entry.of())
+                        .orElseThrow(() -> Refusal.input(
+                                "welder",
+                                not,
+                                "Nobody here has the initials " + entry.of() + ".",
+                                "Enter those of somebody who welds or did."))
+                        .initials();
+            case TUBE_SET -> TypedText.line("tubeSet", "The tube set", not, entry.of(), LONGEST_SET);
+        };
     }
 
     /** Takes a base and freezes the limits made of it; the one before stays on record. */
@@ -111,6 +133,13 @@ public class DriftBook {
                     not,
                     "Another base was taken meanwhile.",
                     "Look at the chart as it is now and take a base if it is still wrong.");
+        }
+        if (entry.stopsJig() && of.by() != Factor.JIG) {
+            throw Refusal.input(
+                    "stopsJig",
+                    not,
+                    "The chart follows a " + of.by().word() + ", and an alarm can stop a jig only.",
+                    "Leave the box empty: an alarm calls.");
         }
         String source = TypedText.line("source", "The source", not, entry.source(), 400);
         String reason = TypedText.words("reason", "The reason", not, entry.reason(), 1000);
@@ -178,6 +207,12 @@ public class DriftBook {
         }
         crew.require(act.by(), not, Role.QA_LEAD);
         Series of = charts.required(seriesId);
+        if (of.by() != Factor.JIG) {
+            throw Refusal.state(
+                    not,
+                    "The chart follows a " + of.by().word() + ".",
+                    "Take them over on the chart of their jig, with welder and tube set: they stand here then as well.");
+        }
         String from = TypedText.line("source", "The source", not, source, 400);
         if (entries.isEmpty() || entries.size() > MOST_EARLIER) {
             throw Refusal.input(
@@ -196,7 +231,38 @@ public class DriftBook {
             histories.save(new HistoryRow(act, seriesId, place, checked(entry, place, not), at, from));
         }
         log.event(Chains.SHOP, "earlier-readings-taken-over", Map.of("series", seriesId, "readings", entries.size()));
-        calls.look(act, of, null, null);
+        lookAtAll(act, of);
+    }
+
+    /** Strikes out a reading from before this program that was wrong. It stays on record with the reason. */
+    @Transactional
+    public void strike(Act act, long seriesId, long historyId, String reason) {
+        String not = "The reading was not struck out.";
+        if (!log.opens(act, "strike-out-reading", "series:" + seriesId, Chains.SHOP)) {
+            return;
+        }
+        crew.require(act.by(), not, Role.QA_LEAD);
+        Series of = charts.required(seriesId);
+        histories
+                .findById(historyId)
+                .filter(row -> row.seriesId() == seriesId)
+                .orElseThrow(() -> Refusal.missing(
+                        not,
+                        "No reading from before this program stands here under this number.",
+                        "Choose it on the chart of its jig."));
+        if (strikes.existsByHistoryId(historyId)) {
+            throw Refusal.state(not, "It was struck out before.", "Look at the chart as it is now.");
+        }
+        strikes.save(new StrikeRow(act, historyId, TypedText.words("reason", "The reason", not, reason, 1000)));
+        log.event(Chains.SHOP, "earlier-reading-struck-out", Map.of("series", seriesId, "reading", historyId));
+        lookAtAll(act, of);
+    }
+
+    /** What stands on a jig's chart stands on those of welders and tube sets too. */
+    private void lookAtAll(Act act, Series jig) {
+        charts.of(jig.code()).stream()
+                .filter(each -> each.by() != Factor.JIG || each.id() == jig.id())
+                .forEach(each -> calls.look(act, each, null, null));
     }
 
     /** Lines of one day keep their order: each stands a second after the one before. */

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Refusal;
@@ -17,18 +16,25 @@ public class DriftCharts {
     private final SeriesRepository series;
     private final BaseRepository bases;
     private final SeriesPoints points;
+    private final HistoryRepository histories;
+    private final StrikeRepository strikes;
 
-    DriftCharts(SeriesRepository series, BaseRepository bases, SeriesPoints points) {
+    DriftCharts(
+            SeriesRepository series,
+            BaseRepository bases,
+            SeriesPoints points,
+            HistoryRepository histories,
+            StrikeRepository strikes) {
         this.series = series;
         this.bases = bases;
         this.points = points;
+        this.histories = histories;
+        this.strikes = strikes;
     }
 
     /** All of them, those that drift first. */
     List<Charted> all() {
-        List<Charted> all = of(series.findAllByOrderByJigCodeAscCharacteristicCodeAsc().stream()
-                .map(SeriesRow::series)
-                .toList());
+        List<Charted> all = of(watched());
         return all.stream().sorted(Comparator.comparing(Charted::stand)).toList();
     }
 
@@ -46,15 +52,22 @@ public class DriftCharts {
                         "Choose it from the list of drift charts."));
     }
 
-    Optional<Series> watched(String jig, String code) {
-        return series.findByJigCodeAndCharacteristicCode(jig, code).map(SeriesRow::series);
+    /** Every series, jigs first. */
+    List<Series> watched() {
+        return series.findAllByOrderByFollowedAscJigCodeAscSubjectAscCharacteristicCodeAsc().stream()
+                .map(SeriesRow::series)
+                .toList();
+    }
+
+    /** The series of a characteristic. */
+    List<Series> of(String code) {
+        return series.findByCharacteristicCodeInOrderById(List.of(code)).stream()
+                .map(SeriesRow::series)
+                .toList();
     }
 
     List<Series> onJig(String jig) {
-        return series.findAllByOrderByJigCodeAscCharacteristicCodeAsc().stream()
-                .map(SeriesRow::series)
-                .filter(each -> each.jig().equals(jig))
-                .toList();
+        return watched().stream().filter(each -> jig.equals(each.jig())).toList();
     }
 
     List<Charted> of(List<Series> of) {
@@ -67,6 +80,18 @@ public class DriftCharts {
         return of.stream()
                 .map(each -> Charted.of(each, newest.get(each.id()), read.get(each.id())))
                 .toList();
+    }
+
+    /** Readings from before this program that were struck out of a series, with the reason. */
+    List<Struck> struck(Series of) {
+        Map<Long, HistoryRow> rows = new HashMap<>();
+        histories.findBySeriesIdInOrderByReadAtAscIdAsc(List.of(of.id())).forEach(row -> rows.put(row.id(), row));
+        return rows.isEmpty()
+                ? List.of()
+                : strikes.findByHistoryIdInOrderById(rows.keySet()).stream()
+                        .map(row ->
+                                new Struck(rows.get(row.historyId()).point(of), row.reason(), row.personId(), row.at()))
+                        .toList();
     }
 
     /** Every base a series had, newest first. */

@@ -37,8 +37,20 @@ final class DriftForm {
 
     NewSeries series() {
         TypedFields typed = new TypedFields(fields, "The axis is not watched.");
+        Factor by = typed.one(Factor.class, "by", Factor.JIG);
+        typed.refuseIfWrong();
         return new NewSeries(
-                typed.text("jig"), typed.text("code"), typed.text("name"), typed.text("unit"), typed.ticked("scaled"));
+                by,
+                typed.text(
+                        switch (by) {
+                            case JIG -> "jig";
+                            case WELDER -> "welder";
+                            case TUBE_SET -> "tubeSet";
+                        }),
+                typed.text("code"),
+                typed.text("name"),
+                typed.text("unit"),
+                typed.ticked("scaled"));
     }
 
     NewBase base() {

@@ -1,5 +1,6 @@
 package org.trammel.shop.drift;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,7 @@ import org.trammel.shop.stations.Jig;
 import org.trammel.shop.stations.Stations;
 import org.trammel.shop.web.Formats;
 
-/** The drift charts of the jigs. */
+/** The drift charts. */
 @Controller
 @RequestMapping("/qa/drift")
 class DriftPages {
@@ -32,28 +33,46 @@ class DriftPages {
     private final DriftCharts charts;
     private final DriftBook book;
     private final DrawnCharts drawn;
+    private final ShiftTraces traces;
     private final Stations stations;
     private final Crew crew;
     private final Formats formats;
 
-    DriftPages(DriftCharts charts, DriftBook book, DrawnCharts drawn, Stations stations, Crew crew, Formats formats) {
+    DriftPages(
+            DriftCharts charts,
+            DriftBook book,
+            DrawnCharts drawn,
+            ShiftTraces traces,
+            Stations stations,
+            Crew crew,
+            Formats formats) {
         this.charts = charts;
         this.book = book;
         this.drawn = drawn;
+        this.traces = traces;
         this.stations = stations;
         this.crew = crew;
         this.formats = formats;
     }
 
-    /** A series on the list. */
-    public record Line(Series series, Charted.Stand stand, int readings, String words) {}
+    /**
+     * A series on the list.
+     *
+     * @param called what it follows, as whoever looks may know it
+     */
+    public record Line(Series series, String called, Charted.Stand stand, int readings, String words) {}
 
     /** A charted reading in the table. */
     public record Row(int number, Point point, double shown, boolean inBase, List<String> alarms) {}
 
     @GetMapping
     String list(SignedOn who, Model model) {
-        model.addAttribute("lines", charts.all().stream().map(this::line).toList());
+        Welders welders = Welders.seenBy(who.person());
+        model.addAttribute(
+                "lines", charts.all().stream().map(each -> line(each, welders)).toList());
+        Map<String, String> factors = new LinkedHashMap<>();
+        Arrays.stream(Factor.values()).forEach(each -> factors.put(each.name(), each.word()));
+        model.addAttribute("factors", factors);
         model.addAttribute("qa", who.person().is(Role.QA_LEAD));
         Map<String, String> jigs = new LinkedHashMap<>();
         stations.jigs().stream().map(Jig::code).forEach(code -> jigs.put(code, code));
@@ -61,15 +80,16 @@ class DriftPages {
         return "drift/list";
     }
 
-    private Line line(Charted of) {
+    private Line line(Charted of, Welders welders) {
         String words = switch (of.stand()) {
             case DRIFTS -> "Since reading " + (of.driftsSince() + 1) + ". " + drawn.words(of.began());
             case DRIFTED -> drawn.words(of.alarms().get(0));
             case NO_BASE -> "The QA lead takes a base; until then there are no limits.";
-            case EMPTY -> "Nothing was read on this jig yet.";
+            case EMPTY -> "Nothing was read yet of a frame whose jig was noted.";
             case STILL -> "No reading is out of what the base lets expect.";
         };
-        return new Line(of.series(), of.stand(), of.points().size(), words);
+        return new Line(
+                of.series(), welders.of(of.series()), of.stand(), of.points().size(), words);
     }
 
     @PostMapping
@@ -81,9 +101,10 @@ class DriftPages {
     String one(@PathVariable long id, SignedOn who, Model model) {
         Charted of = charts.of(id);
         Base base = of.base();
+        Welders welders = Welders.seenBy(who.person());
         model.addAttribute("of", of);
-        model.addAttribute("line", line(of));
-        model.addAttribute("charts", drawn.of(of));
+        model.addAttribute("line", line(of, welders));
+        model.addAttribute("charts", drawn.of(of, welders));
         List<Row> rows = rows(of);
         model.addAttribute("rows", rows);
         model.addAttribute(
@@ -99,7 +120,13 @@ class DriftPages {
         model.addAttribute("doubts", base == null ? List.of() : doubts(of));
         model.addAttribute("bases", charts.bases(id));
         model.addAttribute("names", crew.names());
-        model.addAttribute("jig", stations.jig(of.series().jig()).orElse(null));
+        String jig = of.series().jig();
+        model.addAttribute("jig", jig == null ? null : stations.jig(jig).orElse(null));
+        model.addAttribute("struck", charts.struck(of.series()));
+        model.addAttribute(
+                "traced",
+                traces.axes().stream()
+                        .anyMatch(axis -> axis.code().equals(of.series().code())));
         model.addAttribute("qa", who.person().is(Role.QA_LEAD));
         model.addAttribute("kinds", DriftForm.KINDS);
         model.addAttribute("usualMean", WeightedMeanSetting.USUAL);
@@ -146,6 +173,16 @@ class DriftPages {
             @RequestParam Map<String, String> fields,
             @RequestParam(defaultValue = "") @Nullable String source) {
         book.takeOver(act, id, new DriftForm(fields).earlier(), source == null ? "" : source);
+        return sheet(id);
+    }
+
+    @PostMapping("/{id}/earlier/{reading}/strike-out")
+    String strike(
+            Act act,
+            @PathVariable long id,
+            @PathVariable long reading,
+            @RequestParam(defaultValue = "") String reason) {
+        book.strike(act, id, reading, reason);
         return sheet(id);
     }
 

@@ -76,17 +76,28 @@ class HistoryRow {
         return seriesId;
     }
 
-    Point point() {
+    long id() {
+        return id;
+    }
+
+    String frame() {
+        return frame;
+    }
+
+    /** @param series the axis of a jig it was taken over to */
+    Point point(Series series) {
         return new Point(
                 "earlier:" + id,
                 frame,
                 null,
                 true,
                 amount,
+                series.unit(),
                 nominal,
                 lowerLimit,
                 upperLimit,
                 readAt,
+                series.of(),
                 welder,
                 tubeSet,
                 source);

@@ -1,5 +1,6 @@
 package org.trammel.shop.drift;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -12,11 +13,12 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.stations.Stations;
+import org.trammel.shop.travellers.Pieces;
 import org.trammel.shop.travellers.Remarks;
 import org.trammel.shop.web.Formats;
 
 /**
- * Calls somebody to the jig when its chart says so, in the transaction of what made it say so. A drift that goes on calls
+ * Calls somebody to the jig, or to what else is watched, when its chart says so, in the transaction of what made it say so. A drift that goes on calls
  * nobody again until another base is taken or it was within meanwhile.
  */
 @Component
@@ -24,6 +26,7 @@ class JigCalls {
 
     private final DriftCharts charts;
     private final JigUseRepository uses;
+    private final Pieces pieces;
     private final AlarmRepository alarms;
     private final Remarks remarks;
     private final Stations stations;
@@ -33,6 +36,7 @@ class JigCalls {
     JigCalls(
             DriftCharts charts,
             JigUseRepository uses,
+            Pieces pieces,
             AlarmRepository alarms,
             Remarks remarks,
             Stations stations,
@@ -40,6 +44,7 @@ class JigCalls {
             ActLog log) {
         this.charts = charts;
         this.uses = uses;
+        this.pieces = pieces;
         this.alarms = alarms;
         this.remarks = remarks;
         this.stations = stations;
@@ -49,9 +54,24 @@ class JigCalls {
 
     @EventListener
     void on(ReadingTaken taken) {
-        uses.findFirstByTravellerIdOrderByIdDesc(taken.travellerId())
-                .flatMap(use -> charts.watched(use.jigCode(), taken.code()))
-                .ifPresent(series -> look(taken.act(), series, taken.travellerId(), taken.operationId()));
+        List<Series> watching = charts.of(taken.code());
+        if (watching.isEmpty()) {
+            return;
+        }
+        uses.findFirstByTravellerIdInOrderByIdDesc(pieces.same(taken.travellerId()))
+                .ifPresent(use -> watching.stream()
+                        .filter(series ->
+                                series.by() != Factor.JIG || series.of().equals(use.jigCode()))
+                        .forEach(series -> look(taken.act(), series, taken.travellerId(), taken.operationId())));
+    }
+
+    /** Everybody reads a call, so it names no person. */
+    private static String asked(Series series) {
+        return switch (series.by()) {
+            case JIG -> "Check jig " + series.of() + " before the next tack.";
+            case WELDER -> "QA lead: look at the drift chart of a welder before the next tack.";
+            case TUBE_SET -> "Look at tubes of " + series.of() + " before the next is cut.";
+        };
     }
 
     /** Looks at a series to which something was just added. */
@@ -74,16 +94,17 @@ class JigCalls {
             return;
         }
         Point point = now.points().get(began.index());
-        String words = "Check jig " + series.jig() + " before the next tack. " + series.name() + ", "
-                + series.chartUnit() + ": " + formats.sentence(began.words());
+        String words = asked(series) + " " + series.name() + ", " + series.chartUnit() + ": "
+                + formats.sentence(began.words());
         alarms.save(new AlarmRow(act, base.id(), point.key(), words, base.stopsJig()));
         remarks.callWithin(act, travellerId, operationId, words);
-        if (base.stopsJig()) {
-            stations.stopJigByRule(act, series.jig());
+        String jig = series.jig();
+        if (base.stopsJig() && jig != null) {
+            stations.stopJigByRule(act, jig);
         }
         log.event(
                 Chains.SHOP,
-                "jig drifts",
+                "axis drifts",
                 Map.of("series", series.id(), "base", base.id(), "point", point.key(), "stopped", base.stopsJig()));
     }
 }

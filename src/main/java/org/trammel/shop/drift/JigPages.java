@@ -13,42 +13,26 @@ import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.stations.Jig;
 import org.trammel.shop.stations.Stations;
-import org.trammel.shop.travellers.FrameSheet;
-import org.trammel.shop.travellers.TravellerState;
-import org.trammel.shop.travellers.Travellers;
 
 /** The sheet on which the welder notes the jig of a frame. */
 @Controller
 class JigPages {
 
     private final JigUses uses;
-    private final Travellers travellers;
     private final Stations stations;
 
-    JigPages(JigUses uses, Travellers travellers, Stations stations) {
+    JigPages(JigUses uses, Stations stations) {
         this.uses = uses;
-        this.travellers = travellers;
         this.stations = stations;
     }
 
-    /** A piece and the jig it was set up in. */
-    public record Piece(String part, String jig) {}
-
     @GetMapping("/frames/{serial}/jig")
     String sheet(@PathVariable String serial, SignedOn who, Model model) {
-        travellers.inForce(serial, "");
-        List<FrameSheet.Head> pieces = travellers.heads(serial).stream()
-                .filter(head -> head.state() != TravellerState.WITHDRAWN)
-                .toList();
+        List<JigUses.Piece> pieces = uses.pieces(serial);
         model.addAttribute("serial", serial);
-        model.addAttribute(
-                "pieces",
-                pieces.stream()
-                        .map(head -> new Piece(
-                                head.part(), uses.of(head.travellerId()).orElse("")))
-                        .toList());
+        model.addAttribute("pieces", pieces);
         Map<String, String> parts = new LinkedHashMap<>();
-        pieces.forEach(head -> parts.put(head.part(), head.part().isEmpty() ? "the frame" : head.part()));
+        pieces.forEach(piece -> parts.put(piece.part(), piece.part().isEmpty() ? "the frame" : piece.part()));
         model.addAttribute("parts", parts);
         Map<String, String> jigs = new LinkedHashMap<>();
         stations.jigs().stream().filter(jig -> !jig.stopped()).map(Jig::code).forEach(code -> jigs.put(code, code));

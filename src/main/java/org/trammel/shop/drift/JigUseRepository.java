@@ -1,5 +1,6 @@
 package org.trammel.shop.drift;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.repository.Repository;
@@ -10,5 +11,5 @@ interface JigUseRepository extends Repository<JigUseRow, Long> {
 
     List<JigUseRow> findAllByOrderById();
 
-    Optional<JigUseRow> findFirstByTravellerIdOrderByIdDesc(long travellerId);
+    Optional<JigUseRow> findFirstByTravellerIdInOrderByIdDesc(Collection<Long> travellerIds);
 }

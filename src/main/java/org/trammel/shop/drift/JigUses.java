@@ -1,5 +1,6 @@
 package org.trammel.shop.drift;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
@@ -13,6 +14,8 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.stations.Jig;
 import org.trammel.shop.stations.Stations;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Pieces;
+import org.trammel.shop.travellers.TravellerState;
 import org.trammel.shop.travellers.Travellers;
 
 /** In which jig frames and their parts were set up. */
@@ -22,6 +25,7 @@ public class JigUses {
     private final JigUseRepository uses;
     private final Travellers travellers;
     private final Stations stations;
+    private final Pieces pieces;
     private final DriftCharts charts;
     private final JigCalls calls;
     private final Crew crew;
@@ -31,6 +35,7 @@ public class JigUses {
             JigUseRepository uses,
             Travellers travellers,
             Stations stations,
+            Pieces pieces,
             DriftCharts charts,
             JigCalls calls,
             Crew crew,
@@ -38,16 +43,36 @@ public class JigUses {
         this.uses = uses;
         this.travellers = travellers;
         this.stations = stations;
+        this.pieces = pieces;
         this.charts = charts;
         this.calls = calls;
         this.crew = crew;
         this.log = log;
     }
 
-    /** The jig a traveller was last set up in. */
+    /** The jig a piece was last set up in, also under an older revision. */
     @Transactional(readOnly = true)
     public Optional<String> of(long travellerId) {
-        return uses.findFirstByTravellerIdOrderByIdDesc(travellerId).map(JigUseRow::jigCode);
+        return uses.findFirstByTravellerIdInOrderByIdDesc(pieces.same(travellerId))
+                .map(JigUseRow::jigCode);
+    }
+
+    /**
+     * A frame or part of one and the jig it was set up in.
+     *
+     * @param part empty for the whole frame
+     * @param jig empty if none was noted
+     */
+    public record Piece(String part, String jig) {}
+
+    /** The pieces of a frame. */
+    @Transactional(readOnly = true)
+    public List<Piece> pieces(String serial) {
+        travellers.inForce(serial, "");
+        return travellers.heads(serial).stream()
+                .filter(head -> head.state() != TravellerState.WITHDRAWN)
+                .map(head -> new Piece(head.part(), of(head.travellerId()).orElse("")))
+                .toList();
     }
 
     /**

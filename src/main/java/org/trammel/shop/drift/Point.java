@@ -7,14 +7,16 @@ import org.trammel.calc.statistics.ScaledDeviation;
 import org.trammel.calc.units.Answer;
 
 /**
- * A reading of a series, before anything was set straight.
+ * A reading of a frame, before anything was set straight.
  *
  * @param key names it among all readings for ever
  * @param frame a serial, or what the frame was called before this program
  * @param part of the frame; null if it comes from before this program
  * @param earlier whether it comes from before this program
- * @param value in the unit of the series, as are nominal and limits
- * @param welder as written down then; null if not known
+ * @param value in {@code unit}, as are nominal and limits
+ * @param jig null if none was noted
+ * @param welder initials, several joined by a plus; of an earlier one as written down then; null if not known
+ * @param tubeSet lots of tube, several joined by a plus; likewise
  * @param source of an earlier one; empty otherwise
  */
 public record Point(
@@ -23,13 +25,30 @@ public record Point(
         @Nullable String part,
         boolean earlier,
         BigDecimal value,
+        String unit,
         @Nullable BigDecimal nominal,
         @Nullable BigDecimal lowerLimit,
         @Nullable BigDecimal upperLimit,
         Instant at,
+        @Nullable String jig,
         @Nullable String welder,
         @Nullable String tubeSet,
         String source) {
+
+    /** Number of a reading from before this program; null of any other. */
+    public @Nullable Long historyId() {
+        return earlier ? Long.valueOf(key.substring(key.indexOf(':') + 1)) : null;
+    }
+
+    /** Which jig, welder or tube set had a hand in it; null if not known. */
+    @Nullable
+    String level(Factor factor) {
+        return switch (factor) {
+            case JIG -> jig;
+            case WELDER -> welder;
+            case TUBE_SET -> tubeSet;
+        };
+    }
 
     /** What the chart shows of it, or why it shows nothing. */
     Answer<Double> charted(boolean scaled) {

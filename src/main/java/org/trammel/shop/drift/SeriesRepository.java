@@ -1,5 +1,6 @@
 package org.trammel.shop.drift;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -9,11 +10,11 @@ interface SeriesRepository extends Repository<SeriesRow, Long> {
 
     SeriesRow save(SeriesRow row);
 
-    List<SeriesRow> findAllByOrderByJigCodeAscCharacteristicCodeAsc();
+    List<SeriesRow> findAllByOrderByFollowedAscJigCodeAscSubjectAscCharacteristicCodeAsc();
+
+    List<SeriesRow> findByCharacteristicCodeInOrderById(Collection<String> codes);
 
     Optional<SeriesRow> findById(long id);
 
     Optional<SeriesRow> findByActId(UUID actId);
-
-    Optional<SeriesRow> findByJigCodeAndCharacteristicCode(String jigCode, String characteristicCode);
 }

@@ -2,15 +2,21 @@ package org.trammel.shop.drift;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Objects;
 import java.util.UUID;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.type.SqlTypes;
+import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Act;
 
-/** An axis watched on a jig. Only added to. */
+/** A watched axis. Only added to. */
 @Entity
 @Table(name = "drift_series")
 class SeriesRow {
@@ -19,8 +25,16 @@ class SeriesRow {
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     private Long id;
 
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    private Factor followed;
+
+    /** Of a jig; of anything else null. */
     @Column(name = "jig_code")
-    private String jigCode;
+    private @Nullable String jigCode;
+
+    /** Welder or tube set; of a jig null. */
+    private @Nullable String subject;
 
     @Column(name = "characteristic_code")
     private String characteristicCode;
@@ -40,7 +54,9 @@ class SeriesRow {
     protected SeriesRow() {}
 
     SeriesRow(Act act, NewSeries entry) {
-        this.jigCode = entry.jig();
+        this.followed = entry.by();
+        this.jigCode = entry.by() == Factor.JIG ? entry.of() : null;
+        this.subject = entry.by() == Factor.JIG ? null : entry.of();
         this.characteristicCode = entry.code();
         this.name = entry.name();
         this.unit = entry.unit();
@@ -51,6 +67,7 @@ class SeriesRow {
     }
 
     Series series() {
-        return new Series(id, jigCode, characteristicCode, name, unit, scaled);
+        String of = followed == Factor.JIG ? jigCode : subject;
+        return new Series(id, followed, Objects.requireNonNull(of), characteristicCode, name, unit, scaled);
     }
 }

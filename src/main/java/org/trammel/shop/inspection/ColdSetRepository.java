@@ -11,6 +11,9 @@ interface ColdSetRepository extends JpaRepository<ColdSet, Long> {
 
     List<ColdSet> findByOperationIdInOrderById(Collection<Long> operationIds);
 
+    @Query("select distinct s.operationId from ColdSet s where s.at >= :moment")
+    Set<Long> operationsSince(Instant moment);
+
     /** When a frame was first pushed. */
     record First(long travellerId, Instant at) {}
 

@@ -1,11 +1,14 @@
 package org.trammel.shop.inspection;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -24,26 +27,56 @@ public class PreSetReadings {
     }
 
     /**
-     * For each traveller and code the newest reading that no correction took the place of, among those taken before the
-     * first cold-set of the frame; two statements whatever their number.
+     * A reading of a frame before it was pushed.
+     *
+     * @param value in the unit, as are nominal and limits
+     */
+    public record Line(
+            long readingId,
+            long travellerId,
+            String code,
+            BigDecimal value,
+            String unit,
+            @Nullable BigDecimal nominal,
+            @Nullable BigDecimal lowerLimit,
+            @Nullable BigDecimal upperLimit,
+            Instant at) {}
+
+    /** Operations at which a frame was pushed since a moment: it did not pass there as it came. */
+    @Transactional(readOnly = true)
+    public Set<Long> pushedAt(Instant moment) {
+        return coldSets.operationsSince(moment);
+    }
+
+    private record Place(long piece, String code) {}
+
+    /**
+     * For each piece and code the newest reading that no correction took the place of, among those taken before the first
+     * cold-set of the piece; two statements whatever their number.
      *
      * @param codes of characteristics, such as 080-3
+     * @param first for each traveller that took the place of another the first of its piece
      * @return oldest first
      */
     @Transactional(readOnly = true)
-    public List<ReadingLine> of(Collection<String> codes) {
+    public List<Line> of(Collection<String> codes, Map<Long, Long> first) {
         if (codes.isEmpty()) {
             return List.of();
         }
-        Map<Long, Instant> pushed = coldSets.firsts().stream()
-                .collect(Collectors.toMap(ColdSetRepository.First::travellerId, ColdSetRepository.First::at));
-        Map<String, ReadingLine> newest = new LinkedHashMap<>();
-        for (ReadingLine line : Readings.lines(readings.findByCharacteristicCodeInOrderById(codes))) {
-            Instant first = pushed.get(line.travellerId());
-            if (!line.replaced() && (first == null || line.at().isBefore(first))) {
-                String key = line.travellerId() + " " + line.code();
-                newest.remove(key);
-                newest.put(key, line);
+        Map<Long, Instant> pushed = new HashMap<>();
+        coldSets.firsts()
+                .forEach(set -> pushed.merge(
+                        first.getOrDefault(set.travellerId(), set.travellerId()),
+                        set.at(),
+                        (one, other) -> one.isBefore(other) ? one : other));
+        Map<Place, Line> newest = new LinkedHashMap<>();
+        for (Line line : readings.notReplaced(codes)) {
+            long piece = first.getOrDefault(line.travellerId(), line.travellerId());
+            Instant at = pushed.get(piece);
+            if (at == null || line.at().isBefore(at)) {
+                Place place = new Place(piece, line.code());
+                newest.remove(place);
+                newest.put(place, line);
             }
         }
         return List.copyOf(newest.values());

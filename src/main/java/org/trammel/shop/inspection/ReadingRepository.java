@@ -18,7 +18,15 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
 
     List<Reading> findByTravellerIdInOrderById(Collection<Long> travellerIds);
 
-    List<Reading> findByCharacteristicCodeInOrderById(Collection<String> codes);
+    /** Readings of these codes that no correction took the place of, in their order; only what a chart needs of them. */
+    @Query("""
+            select new org.trammel.shop.inspection.PreSetReadings$Line(r.id, r.travellerId, r.characteristicCode, r.value,
+                r.unit, r.nominal, r.lowerLimit, r.upperLimit, r.at)
+            from Reading r
+            where r.characteristicCode in :codes and not exists (select 1 from Reading n where n.replacesId = r.id)
+            order by r.id
+            """)
+    List<PreSetReadings.Line> notReplaced(Collection<String> codes);
 
     List<Reading> findByActId(UUID actId);
 

@@ -1,5 +1,6 @@
 package org.trammel.shop.materials;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.Query;
@@ -29,4 +30,14 @@ interface LotUseRepository extends Repository<LotUseRow, Long> {
             where u.serial = :serial order by u.part, u.id
             """)
     List<MadeOf> madeOf(String serial);
+
+    /** A lot of tube and where a piece of it went. */
+    record TubeIn(String serial, String part, String lot) {}
+
+    @Query("""
+            select distinct new org.trammel.shop.materials.LotUseRepository$TubeIn(u.serial, u.part, l.code)
+            from LotUseRow u join LotRow l on l.id = u.lotId
+            where u.serial in :serials and u.scrapped = false and l.kind = org.trammel.shop.materials.LotKind.TUBE
+            """)
+    List<TubeIn> tubesIn(Collection<String> serials);
 }

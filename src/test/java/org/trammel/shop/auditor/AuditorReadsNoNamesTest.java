@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -33,9 +32,6 @@ import org.trammel.shop.gauges.GaugeRegister;
 import org.trammel.shop.gauges.GaugeStudies;
 import org.trammel.shop.gauges.NewStudy;
 import org.trammel.shop.gauges.StudyReading;
-import org.trammel.shop.materials.LotKind;
-import org.trammel.shop.materials.LotRegister;
-import org.trammel.shop.materials.NewLot;
 import org.trammel.shop.nonconformance.Deciding;
 import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.nonconformance.Proposal;
@@ -86,6 +82,7 @@ class AuditorReadsNoNamesTest {
     private Person auditor;
     private String gauge;
     private String lot;
+    private long drift;
     private WholeShop.Frame frame;
     private WholeShop.Frame open;
 
@@ -107,25 +104,9 @@ class AuditorReadsNoNamesTest {
         onItsWay();
         stillOpen();
         beans.getBean(RouteDrafts.class).drawUp(shop.act(qa), routeCode());
-        lot = "AU-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
-        beans.getBean(LotRegister.class)
-                .receive(
-                        shop.act(qa),
-                        new NewLot(
-                                lot,
-                                LotKind.TUBE,
-                                "a lot",
-                                "AL6061",
-                                null,
-                                "",
-                                "5K2217",
-                                null,
-                                "a supplier",
-                                LocalDate.of(2025, 12, 2),
-                                null,
-                                null,
-                                ""));
+        lot = LeftBehind.lot(shop, beans, qa);
         study();
+        drift = LeftBehind.axis(shop, beans, owner, qa, "Overhang");
         beans.getBean(Checkpoints.class).make();
     }
 
@@ -370,6 +351,7 @@ class AuditorReadsNoNamesTest {
                         .param(worker)
                         .query(UUID.class)
                         .single();
+            case "drift id" -> drift;
             case "rejudgements id" -> id("select max(id) from rejudgement");
             case "operations id" -> shop.at(open).line().operationId();
             case "characteristics id" -> shop.at(open).characteristics().get(0).characteristicId();
@@ -379,6 +361,7 @@ class AuditorReadsNoNamesTest {
 
     private String query(String path) {
         return switch (path) {
+            case "/api/v1/drift/causes" -> "?code=" + LeftBehind.AXIS;
             case "/api/v1/frames" -> "?code=" + frame.serial();
             case "/api/v1/frames/at-stations" -> "?station=1";
             case "/api/v1/gauges/usable" -> "?kind=CALLIPER&unit=mm";

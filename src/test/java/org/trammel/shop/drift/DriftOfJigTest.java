@@ -65,7 +65,7 @@ class DriftOfJigTest {
         stations.add(hands.act(owner), new Station(code, "Jigs " + code, 3, new BigDecimal("30"), false));
         jig = "DJ" + NUMBER.incrementAndGet();
         stations.addJig(hands.act(owner), jig, code, LocalDate.parse("2026-01-01"), LocalDate.parse("2027-01-01"));
-        series = book.watch(hands.act(qa), new NewSeries(jig, "080-3", "Rear axle centre offset", "mm", false));
+        series = book.watch(hands.act(qa), NewSeries.onJig(jig, "080-3", "Rear axle centre offset", "mm", false));
     }
 
     @Test
@@ -159,8 +159,8 @@ class DriftOfJigTest {
 
     @Test
     void sharesOfTheToleranceLetDifferentFramesStandOnOneChart() {
-        Series scaled =
-                book.watch(hands.act(qa), new NewSeries(jig, "080-1", "Twist, head tube against seat tube", "°", true));
+        Series scaled = book.watch(
+                hands.act(qa), NewSeries.onJig(jig, "080-1", "Twist, head tube against seat tube", "°", true));
         book.takeOver(
                 hands.act(qa),
                 scaled.id(),
@@ -237,7 +237,7 @@ class DriftOfJigTest {
                         series.id(),
                         List.of(earlier("2026-03-19", "one", "0.1", "0", "-1", "1")),
                         "notebook"));
-        refused("code", () -> book.watch(hands.act(qa), new NewSeries(jig, "080-3", "Again", "mm", true)));
+        refused("code", () -> book.watch(hands.act(qa), NewSeries.onJig(jig, "080-3", "Again", "mm", true)));
         assertThatThrownBy(() -> book.base(hands.act(hands.hire(Role.WELDER)), series.id(), given(null, false)))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.kind()).isEqualTo(Refusal.Kind.PERSON));

@@ -7,6 +7,7 @@ import java.sql.Timestamp;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,8 @@ import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Rule;
 import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
+import org.trammel.shop.travellers.Pieces;
+import org.trammel.shop.travellers.Revising;
 import org.trammel.shop.travellers.Travellers;
 
 /** What frames read before anybody pushed them, and what it says of the jig they were set up in. */
@@ -45,6 +48,12 @@ class JigOfFramesTest extends AtTheTable {
 
     @Autowired
     private Travellers travellers;
+
+    @Autowired
+    private Pieces pieces;
+
+    @Autowired
+    private Revising revising;
 
     @Test
     void aCorrectionCountsAndWhatIsReadAfterAPushDoesNot() {
@@ -77,7 +86,7 @@ class JigOfFramesTest extends AtTheTable {
     void aReadingCallsToTheJigOfItsFrameAndAStoppedJigTakesNoOther() {
         String code = "088-" + NUMBER.incrementAndGet();
         String jig = jig();
-        Series series = book.watch(shop.act(qa), new NewSeries(jig, code, "twist", "°", true));
+        Series series = book.watch(shop.act(qa), NewSeries.onJig(jig, code, "twist", "°", true));
         book.base(
                 shop.act(qa),
                 series.id(),
@@ -119,6 +128,27 @@ class JigOfFramesTest extends AtTheTable {
                 .isEqualTo(Refusal.Kind.PERSON);
     }
 
+    @Test
+    void aNewerRevisionKeepsTheJigOfThePieceAndCountsItOnce() {
+        String code = "086-" + NUMBER.incrementAndGet();
+        WholeShop.Frame frame = measured(code);
+        String jig = jig();
+        uses.setUp(shop.act(worker), frame.serial(), "", jig);
+        read(worker, frame, gauge("0.010"), "0.10");
+        long route = shop.sheet(frame).head().routeRevisionId();
+        revising.supersede(
+                shop.act(qa), frame.orderId(), shop.drawing(frame.designId(), 2, Map.of()), route, Map.of(), null);
+        long now = travellers.inForce(frame.serial(), "").travellerId();
+        assertThat(now).isNotEqualTo(frame.travellerId());
+        assertThat(uses.of(now)).contains(jig);
+        assertThat(pieces.first()).containsEntry(now, frame.travellerId());
+        assertThat(pieces.same(now)).containsExactly(now, frame.travellerId());
+        WholeShop.Frame fresh =
+                new WholeShop.Frame(frame.orderId(), frame.designId(), frame.number(), now, frame.serial());
+        read(worker, fresh, gauge("0.010"), "0.12");
+        assertThat(values(code)).containsExactly("0.12");
+    }
+
     private String jig() {
         String code = "K" + NUMBER.incrementAndGet();
         long owner = shop.hire(Role.OWNER);
@@ -136,7 +166,7 @@ class JigOfFramesTest extends AtTheTable {
     }
 
     private List<String> values(String code) {
-        return preSet.of(List.of(code)).stream()
+        return preSet.of(List.of(code), pieces.first()).stream()
                 .map(line -> line.value().setScale(2).toPlainString())
                 .toList();
     }
