@@ -44,6 +44,31 @@ public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
         return Answer.of(new ReadingSpan(low.subtract(error.high_mm()), high.subtract(error.low_mm())));
     }
 
+    /**
+     * The same of values whose own spans are known, such as deviations that were reduced from heights. What their errors
+     * share is not known, so a greatest less least is allowed every one of them: the cautious side.
+     *
+     * @param least of each value, in the order of the sample points
+     * @param greatest of each value, no less than its least
+     */
+    public static Answer<ReadingSpan> over(
+            Reduction reduction, List<BigDecimal> least, List<BigDecimal> greatest, Limits limits) {
+        if (!(reduction.of(least, limits) instanceof Reduction.Result.Reduced low)
+                || !(reduction.of(greatest, limits) instanceof Reduction.Result.Reduced high)) {
+            return Answer.none("raw", ((Reduction.Result.NotReducible) reduction.of(least, limits)).reason());
+        }
+        return switch (reduction) {
+            case WORST -> Answer.of(new ReadingSpan(Collections.min(least), Collections.max(greatest)));
+            case SPAN ->
+                Answer.of(new ReadingSpan(
+                        Collections.max(least)
+                                .subtract(Collections.min(greatest))
+                                .max(BigDecimal.ZERO),
+                        Collections.max(greatest).subtract(Collections.min(least))));
+            default -> Answer.of(new ReadingSpan(low.value(), high.value()));
+        };
+    }
+
     private static ReadingSpan ofSpan(List<BigDecimal> raw, HeightError error) {
         BigDecimal least = null;
         BigDecimal greatest = BigDecimal.ZERO;

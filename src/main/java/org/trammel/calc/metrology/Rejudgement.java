@@ -111,81 +111,39 @@ public record Rejudgement(HeightError error, List<Rejudged> deviations) {
     public static Answer<Rejudgement> of(
             AlignmentReadings readings, HeightError error, Map<Deviation, Judging> judging) {
         return Alignment.model(readings).then(model -> {
-            List<String> others = model.quantities().stream()
-                    .filter(one -> error.gauge().equals(one.gauge()) && !one.height())
-                    .map(Quantity::name)
-                    .toList();
-            return others.isEmpty()
-                    ? Answer.of(rejudged(model, error, judging))
-                    : Answer.none(
+            Propagation propagation = Propagation.of(model.quantities(), model);
+            List<DeviationSpan> spans = DeviationSpan.of(model, propagation, error);
+            List<Rejudged> all = new ArrayList<>();
+            for (int j = 0; j < spans.size(); j++) {
+                DeviationSpan span = spans.get(j);
+                Judging how = judging.get(span.what());
+                if (how != null && span.otherThanHeight() != null) {
+                    return Answer.none(
                             "gauge",
-                            "The reading " + others.get(0) + " was taken with " + error.gauge()
+                            "The reading " + span.otherThanHeight() + " was taken with " + error.gauge()
                                     + " and is no height over the plate: an error over height says nothing of it, so it is"
                                     + " measured again.");
+                }
+                if (how != null) {
+                    all.add(rejudged(
+                            new MeasuredDeviation(span.what(), span.value(), propagation.budget(j)), span, how));
+                }
+            }
+            return Answer.of(new Rejudgement(error, all));
         });
     }
 
-    private static Rejudgement rejudged(FrameModel model, HeightError error, Map<Deviation, Judging> judging) {
-        List<Integer> touched = new ArrayList<>();
-        List<BigDecimal> heights = new ArrayList<>();
-        for (int i = 0; i < model.quantities().size(); i++) {
-            Quantity quantity = model.quantities().get(i);
-            if (quantity.height() && error.gauge().equals(quantity.gauge())) {
-                touched.add(i);
-                heights.add(BigDecimal.valueOf(quantity.value()));
-            }
-        }
-        List<double[]> bounds = bounds(model, error, touched, heights);
-        Propagation propagation = Propagation.of(model.quantities(), model);
-        double[] y = model.apply(Propagation.values(model.quantities()));
-        List<Rejudged> all = new ArrayList<>();
-        for (int j = 0; j < y.length; j++) {
-            Judging how = judging.get(model.told().get(j));
-            if (how != null) {
-                MeasuredDeviation measured = new MeasuredDeviation(model.told().get(j), y[j], propagation.budget(j));
-                int result = j;
-                boolean moved = touched.stream().anyMatch(i -> propagation.moves(result, i));
-                all.add(rejudged(measured, moved ? bounds.get(j) : new double[] {y[j], y[j]}, moved, how));
-            }
-        }
-        return new Rejudgement(error, all);
-    }
-
-    private static Rejudged rejudged(MeasuredDeviation measured, double[] span, boolean moved, Judging how) {
-        ConformityDecision atLeast = how.judge(new MeasuredDeviation(measured.what(), span[0], measured.budget()));
-        ConformityDecision atGreatest = how.judge(new MeasuredDeviation(measured.what(), span[1], measured.budget()));
+    private static Rejudged rejudged(MeasuredDeviation measured, DeviationSpan span, Judging how) {
+        ConformityDecision atLeast = how.judge(new MeasuredDeviation(measured.what(), span.least(), measured.budget()));
+        ConformityDecision atGreatest =
+                how.judge(new MeasuredDeviation(measured.what(), span.greatest(), measured.budget()));
         Outcome outcome = Outcome.MEASURE_AGAIN;
-        if (!moved) {
+        if (!span.touched()) {
             outcome = Outcome.NOT_TOUCHED;
         } else if (atLeast instanceof ConformityDecision.Conforming
                 && atGreatest instanceof ConformityDecision.Conforming) {
             outcome = Outcome.CLEARED;
         }
-        return new Rejudged(measured, span[0], span[1], how.judge(measured), atLeast, atGreatest, outcome);
-    }
-
-    /** Over every way to group the heights, the widest. */
-    private static List<double[]> bounds(
-            FrameModel model, HeightError error, List<Integer> touched, List<BigDecimal> heights) {
-        List<double[]> widest = new ArrayList<>();
-        for (List<List<Integer>> way : ErrorGroups.of(heights, error.alike_mm())) {
-            List<List<Integer>> groups = way.stream()
-                    .map(group -> group.stream().map(touched::get).toList())
-                    .toList();
-            List<double[]> bounds = new ErrorSpan(
-                            model,
-                            groups,
-                            error.low_mm().doubleValue(),
-                            error.high_mm().doubleValue())
-                    .bounds();
-            if (widest.isEmpty()) {
-                widest.addAll(bounds);
-            }
-            for (int j = 0; j < bounds.size(); j++) {
-                widest.get(j)[0] = Math.min(widest.get(j)[0], bounds.get(j)[0]);
-                widest.get(j)[1] = Math.max(widest.get(j)[1], bounds.get(j)[1]);
-            }
-        }
-        return widest;
+        return new Rejudged(measured, span.least(), span.greatest(), how.judge(measured), atLeast, atGreatest, outcome);
     }
 }

@@ -1,5 +1,6 @@
 package org.trammel.shop.alignment;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -61,10 +62,10 @@ class Doubts {
     }
 
     /** The height of the post where nobody read it. */
-    RawReading post() {
+    RawReading post(BigDecimal post_mm) {
         return new RawReading(
                 "middle of the shell on its post",
-                settings.number("table.post").doubleValue(),
+                post_mm.doubleValue(),
                 "post",
                 List.of(own(ErrorKind.POST, "table.post.u")));
     }

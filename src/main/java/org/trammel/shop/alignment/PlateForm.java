@@ -22,14 +22,23 @@ final class PlateForm {
     private final Places places;
     private final String metal;
     private final Map<String, RawLine> lines;
+    private final @Nullable BigDecimal post;
     private final double span_mm;
 
-    PlateForm(Doubts doubts, TableSetUp setUp, Places places, String metal, List<RawLine> standing, double span_mm) {
+    PlateForm(
+            Doubts doubts,
+            TableSetUp setUp,
+            Places places,
+            String metal,
+            List<RawLine> standing,
+            @Nullable BigDecimal post,
+            double span_mm) {
         this.doubts = doubts;
         this.setUp = setUp;
         this.places = places;
         this.metal = metal;
         this.lines = standing.stream().collect(Collectors.toMap(RawLine::spot, line -> line));
+        this.post = post;
         this.span_mm = span_mm;
     }
 
@@ -84,8 +93,7 @@ final class PlateForm {
             return new PlateDatum.Faces(face("FACE_DRIVE"), face("FACE_OTHER"));
         }
         return new PlateDatum.Post(
-                CentreHeight.at(lines.containsKey(Spot.POST.name()) ? height(Spot.POST) : doubts.post()),
-                doubts.tilt_rad());
+                CentreHeight.at(post == null ? height(Spot.POST) : doubts.post(post)), doubts.tilt_rad());
     }
 
     private List<FacePoint> face(String name) {

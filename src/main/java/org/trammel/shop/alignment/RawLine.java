@@ -41,6 +41,27 @@ public record RawLine(
         return !replaced && mm != null;
     }
 
+    /** The same figure under another gauge's name. */
+    RawLine readWith(String other) {
+        return new RawLine(
+                readingId,
+                sheetId,
+                spot,
+                name,
+                mm,
+                x_mm,
+                y_mm,
+                gaugeId,
+                other,
+                gaugeKind,
+                u_mm,
+                personId,
+                at,
+                replacesId,
+                reason,
+                replaced);
+    }
+
     public boolean point() {
         return x_mm != null;
     }

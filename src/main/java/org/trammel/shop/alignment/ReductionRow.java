@@ -95,6 +95,16 @@ class ReductionRow {
         return sheetId;
     }
 
+    long setUpId() {
+        return setUpId;
+    }
+
+    /** Height of the post by the settings of then; null where it was read, or the faces were. */
+    @Nullable
+    BigDecimal post() {
+        return post;
+    }
+
     @Nullable
     BigDecimal residual() {
         return residual;

@@ -2,6 +2,8 @@ package org.trammel.shop.alignment;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -186,7 +188,7 @@ public class Reductions {
                     .max(BigDecimal::compareTo)
                     .orElseThrow();
             if (last == null || !same(last, raw, u)) {
-                values.add(value(one.line(), raw, u, from, corrected(last, all, used), last));
+                values.add(value(one.line(), raw, u, from, used, corrected(last, all, used), last));
             }
         }
         return values;
@@ -197,24 +199,37 @@ public class Reductions {
             List<BigDecimal> raw,
             BigDecimal u,
             List<RawLine> from,
+            List<RawLine> used,
             @Nullable String mistyped,
             @Nullable ReadingLine last) {
-        String gauge = from.get(0).gauge();
-        List<BigDecimal> figures = from.stream()
-                .filter(one -> one.gauge().equals(gauge) && !one.point())
-                .map(RawLine::mm)
-                .filter(Objects::nonNull)
-                .toList();
         return new ReducedReadings.Value(
                 line.characteristicId(),
                 raw,
                 u,
-                gauge,
-                from.get(0).gaugeKind(),
-                figures,
-                "mm",
+                readWith(from.get(0), used),
                 mistyped == null || last == null ? null : last.readingId(),
                 mistyped);
+    }
+
+    /** What all the figures of a reduction were read with, the one that stands for a deviation first. */
+    private static List<ReducedReadings.ReadWith> readWith(RawLine first, List<RawLine> used) {
+        return used.stream()
+                .sorted(Comparator.comparing(one ->
+                        !(one.gauge().equals(first.gauge()) && one.gaugeKind().equals(first.gaugeKind()))))
+                .collect(Collectors.groupingBy(
+                        one -> List.of(one.gauge(), one.gaugeKind()), LinkedHashMap::new, Collectors.toList()))
+                .entrySet()
+                .stream()
+                .map(one -> new ReducedReadings.ReadWith(
+                        one.getKey().get(0),
+                        one.getKey().get(1),
+                        one.getValue().stream()
+                                .filter(line -> !line.point())
+                                .map(RawLine::mm)
+                                .filter(Objects::nonNull)
+                                .toList(),
+                        "mm"))
+                .toList();
     }
 
     private List<ReadingLine> given(long operationId) {

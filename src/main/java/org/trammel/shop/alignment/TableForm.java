@@ -27,6 +27,16 @@ class TableForm {
     }
 
     AlignmentReadings readings(FrameSheet.Head head, TableSetUp setUp, List<RawLine> standing) {
+        return readings(head, setUp, standing, postBySetting(setUp, standing));
+    }
+
+    /**
+     * The same with the post as it stood then.
+     *
+     * @param post its height; null where it was read, or not asked for
+     */
+    AlignmentReadings readings(
+            FrameSheet.Head head, TableSetUp setUp, List<RawLine> standing, @Nullable BigDecimal post) {
         Places places = places(head);
         if (setUp.datum() == TableSetUp.Datum.POINTS) {
             return new PointForm(doubts, places, standing).readings();
@@ -44,6 +54,7 @@ class TableForm {
                         places,
                         head.metal(),
                         used(setUp, standing),
+                        post,
                         settings.number("table.gap.span").doubleValue())
                 .readings();
     }

@@ -1,7 +1,10 @@
 package org.trammel.shop.inspection;
 
+import java.math.BigDecimal;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.trammel.calc.units.Answer;
 
 /**
@@ -12,8 +15,16 @@ import org.trammel.calc.units.Answer;
 public interface RawHeights {
 
     /**
-     * For each of the readings it knows the heights of: where the reduced value may truly have lain, or why that cannot
-     * be said. Readings it does not know are left out.
+     * A reading that a gauge found wrong had to do with.
+     *
+     * @param reductionId what it was computed in; null if it was read plainly
+     * @param raw its values in its unit, as they were given
      */
-    Map<Long, Answer<TrueSpan>> spans(Collection<Long> readingIds, GaugeError error);
+    record Suspect(long readingId, @Nullable Long reductionId, List<BigDecimal> raw) {}
+
+    /**
+     * For each of the readings it knows the heights of: where each of its raw values may truly have lain, in their order,
+     * or why that cannot be said. Readings it does not know are left out.
+     */
+    Map<Long, Answer<List<TrueSpan>>> spans(Collection<Suspect> readings, GaugeError error);
 }

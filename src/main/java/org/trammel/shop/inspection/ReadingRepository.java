@@ -42,6 +42,24 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
             """)
     List<Reading> suspect(Collection<Long> means, long after, long last, Instant since, Instant until, Limit limit);
 
+    /** The same of what was reduced from figures that any of the means read, and names another gauge. */
+    @Query("""
+            select r from ReadingGauge g join Reading r on r.id = g.readingId
+            where g.gaugeId in :means and r.gaugeId not in :means
+              and g.readingId > :after and g.readingId <= :last and r.at >= :since and r.at <= :until
+            order by g.readingId
+            """)
+    List<Reading> suspectUnderAnotherName(
+            Collection<Long> means, long after, long last, Instant since, Instant until, Limit limit);
+
+    /** How many were reduced from figures that any of the means read, and name another gauge, and the last of them. */
+    @Query("""
+            select new org.trammel.shop.inspection.Rejudgement$Extent(
+                count(distinct r.id), coalesce(max(r.id), 0L)) from ReadingGauge g join Reading r on r.id = g.readingId
+            where g.gaugeId in :means and r.gaugeId not in :means and r.at >= :since and r.at <= :until
+            """)
+    Rejudgement.Extent extentUnderAnotherName(Collection<Long> means, Instant since, Instant until);
+
     /** How many were read with any of the means in a time, and the last of them. */
     @Query("""
             select new org.trammel.shop.inspection.Rejudgement$Extent(count(r), coalesce(max(r.id), 0L)) from Reading r

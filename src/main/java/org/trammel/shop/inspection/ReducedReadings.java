@@ -1,5 +1,6 @@
 package org.trammel.shop.inspection;
 
+import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +29,7 @@ public class ReducedReadings {
     private final Gauges gauges;
     private final Settings settings;
     private final ReadAgain again;
+    private final EntityManager entities;
 
     ReducedReadings(
             Readings readings,
@@ -35,13 +37,15 @@ public class ReducedReadings {
             Evidence evidence,
             Gauges gauges,
             Settings settings,
-            ReadAgain again) {
+            ReadAgain again,
+            EntityManager entities) {
         this.readings = readings;
         this.rows = rows;
         this.evidence = evidence;
         this.gauges = gauges;
         this.settings = settings;
         this.again = again;
+        this.entities = entities;
     }
 
     /**
@@ -49,8 +53,7 @@ public class ReducedReadings {
      *
      * @param raw in the characteristic's unit, for its sample points or all of them together; plus is the drive side
      * @param u standard uncertainty of the value, in that unit, from its budget
-     * @param gauge the gauge its raw figures came from
-     * @param figures those raw figures, in {@code figureUnit}; each must lie in the gauge's range
+     * @param from what its raw figures were read with; the first of them is the gauge it names
      * @param replaces the reading it corrects, since a raw figure of that one was mistyped; null if it is a new one
      * @param reason why, with {@code replaces}
      */
@@ -58,12 +61,16 @@ public class ReducedReadings {
             long characteristicId,
             List<BigDecimal> raw,
             BigDecimal u,
-            String gauge,
-            String gaugeKind,
-            List<BigDecimal> figures,
-            String figureUnit,
+            List<ReadWith> from,
             @Nullable Long replaces,
             @Nullable String reason) {}
+
+    /**
+     * Raw figures read with one gauge.
+     *
+     * @param figures in {@code unit}; each must lie in the gauge's range
+     */
+    public record ReadWith(String gauge, String kind, List<BigDecimal> figures, String unit) {}
 
     /**
      * Takes them in their order. The act is open already, on the chain of the frame.
@@ -94,14 +101,16 @@ public class ReducedReadings {
             readings.requireStanding(wanted, corrected.id());
             reason = TypedText.words("reason", "The reason", "The reading is not corrected.", value.reason(), 1000);
         }
-        Means means = gauges.require(
-                        value.gauge(), value.gaugeKind(), value.figureUnit(), value.figures(), settings.dayOf(act.at()))
-                .computing(wanted.unit(), value.u());
+        List<Means> read = value.from().stream()
+                .map(one ->
+                        gauges.require(one.gauge(), one.kind(), one.unit(), one.figures(), settings.dayOf(act.at())))
+                .toList();
+        Means means = read.get(0).computing(wanted.unit(), value.u());
         if (corrected == null) {
             again.requireFiner(wanted, means);
         }
         readings.requireAnotherPerson(act, wanted, value.replaces());
-        return readings.judged(
+        ReadingLine taken = readings.judged(
                 act,
                 wanted,
                 means,
@@ -115,5 +124,11 @@ public class ReducedReadings {
                         reason,
                         reductionId),
                 corrected);
+        read.stream()
+                .map(Means::gaugeId)
+                .filter(gauge -> gauge != means.gaugeId())
+                .distinct()
+                .forEach(gauge -> entities.persist(new ReadingGauge(gauge, taken.readingId())));
+        return taken;
     }
 }

@@ -94,8 +94,14 @@ class Rejudgement {
     protected Rejudgement() {}
 
     /** The readings it is about: how many, and the last of them. */
-    record Extent(long readings, long lastReadingId) {}
+    record Extent(long readings, long lastReadingId) {
 
+        Extent and(Extent other) {
+            return new Extent(readings + other.readings, Math.max(lastReadingId, other.lastReadingId));
+        }
+    }
+
+    /** Opened, and closed at once where nothing was read with the gauge. */
     Rejudgement(GaugeFailed failed, Instant since, BigDecimal equalWithin_mm, Extent extent) {
         this.gaugeId = failed.gaugeId();
         this.gaugeCode = failed.code();
@@ -117,6 +123,12 @@ class Rejudgement {
         this.state = RejudgementState.JUDGING;
         this.openedBy = failed.act().by();
         this.openedAt = failed.act().at();
+        if (extent.readings() == 0) {
+            this.state = RejudgementState.CLOSED;
+            this.closedBy = Act.SERVICE;
+            this.closedAt = failed.act().at();
+            this.closedWords = "Nothing was read with it since it was last right.";
+        }
     }
 
     /** So many more were judged, up to that one. */
@@ -176,7 +188,7 @@ class Rejudgement {
     GaugeError gaugeError() {
         return least == null || greatest == null
                 ? null
-                : new GaugeError(gaugeId, gaugeCode, least, greatest, unit, equalWithin_mm);
+                : new GaugeError(gaugeId, gaugeCode, means(), since, until, least, greatest, unit, equalWithin_mm);
     }
 
     Instant since() {

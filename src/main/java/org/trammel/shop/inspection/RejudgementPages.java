@@ -1,6 +1,7 @@
 package org.trammel.shop.inspection;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,7 +71,9 @@ class RejudgementPages {
                 "moreReadings", readings.size() < READINGS ? null : Integer.valueOf(Math.max(reading, 0) + READINGS));
         model.addAttribute("inside", words(FrameResult.MEASURED_AGAIN, FrameResult.DECIDED));
         model.addAttribute("outside", words(FrameResult.OWNER_CONTACTED, FrameResult.DECIDED));
-        model.addAttribute("names", crew.names());
+        Map<Long, String> names = new HashMap<>(crew.names());
+        names.put(Act.SERVICE, "by itself");
+        model.addAttribute("names", names);
         model.addAttribute("qa", who.person().is(Role.QA_LEAD));
         model.addAttribute("works", who.person().maySign());
         return "rejudgements/sheet";
@@ -97,9 +100,11 @@ class RejudgementPages {
         if (r.least() == null || r.greatest() == null) {
             return "not known; nothing can be cleared by calculation";
         }
-        return "an error from " + plain(r.least()) + " to " + plain(r.greatest()) + " " + r.unit()
-                + " at every value, as nobody knows when it began; the same at heights within "
-                + plain(r.equalWithin_mm()) + " mm of each other";
+        String span = "an error from " + plain(r.least()) + " to " + plain(r.greatest()) + " " + r.unit()
+                + " at every value, as nobody knows when it began";
+        return r.unit().equals("mm")
+                ? span + "; the same at heights within " + plain(r.equalWithin_mm()) + " mm of each other"
+                : span;
     }
 
     private String plain(BigDecimal figure) {

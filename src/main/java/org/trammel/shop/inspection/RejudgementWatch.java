@@ -55,11 +55,13 @@ class RejudgementWatch {
         Instant since = lastGood == null
                 ? Instant.EPOCH
                 : lastGood.atStartOfDay(settings.zone()).toInstant();
+        Instant until = failed.act().at();
         Rejudgement opened = rejudgements.save(new Rejudgement(
                 failed,
                 since,
                 settings.number("gauge.error.equal"),
-                readings.extent(failed.means(), since, failed.act().at())));
+                readings.extent(failed.means(), since, until)
+                        .and(readings.extentUnderAnotherName(failed.means(), since, until))));
         log.event(Chains.SHOP, "rejudgement-opened", Map.of("rejudgement", opened.id(), "gauge", failed.gaugeId()));
     }
 

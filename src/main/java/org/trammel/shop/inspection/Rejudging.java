@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -115,9 +116,24 @@ class Rejudging {
         if (found.state() != RejudgementState.JUDGING) {
             return null;
         }
-        List<Reading> portion = readings.suspect(
-                found.means(), found.reachedId(), found.lastReadingId(), found.since(), found.until(), PORTION);
-        return new Portion(found.reachedId(), judged(found, portion));
+        return new Portion(found.reachedId(), judged(found, suspects(found)));
+    }
+
+    /** The next readings in their order: those that name the gauge, and those reduced from figures that it read. */
+    private List<Reading> suspects(Rejudgement of) {
+        return Stream.concat(
+                        readings
+                                .suspect(
+                                        of.means(), of.reachedId(), of.lastReadingId(), of.since(), of.until(), PORTION)
+                                .stream(),
+                        readings
+                                .suspectUnderAnotherName(
+                                        of.means(), of.reachedId(), of.lastReadingId(), of.since(), of.until(), PORTION)
+                                .stream())
+                .distinct()
+                .sorted(Comparator.comparing(Reading::id))
+                .limit(PORTION.max())
+                .toList();
     }
 
     private boolean keep(long id, Portion portion) {
@@ -145,7 +161,7 @@ class Rejudging {
 
     private List<Judged> judged(Rejudgement rejudgement, List<Reading> portion) {
         GaugeError error = rejudgement.gaugeError();
-        Map<Long, Answer<TrueSpan>> byHeights = byHeights(portion, error);
+        Map<Long, Answer<List<TrueSpan>>> byHeights = byHeights(portion, error);
         Map<Long, org.trammel.shop.routes.Reduction> reductions = traces.reductions(portion.stream()
                 .filter(r -> r.raw().size() > 1)
                 .map(Reading::characteristicId)
@@ -164,13 +180,15 @@ class Rejudging {
         return of == null ? Reduction.SINGLE : Reduction.valueOf(of.name());
     }
 
-    private Map<Long, Answer<TrueSpan>> byHeights(List<Reading> portion, @Nullable GaugeError error) {
+    private Map<Long, Answer<List<TrueSpan>>> byHeights(List<Reading> portion, @Nullable GaugeError error) {
         if (error == null || portion.isEmpty()) {
             return Map.of();
         }
-        List<Long> ids = portion.stream().map(Reading::id).toList();
-        Map<Long, Answer<TrueSpan>> known = new HashMap<>();
-        heights.forEach(source -> known.putAll(source.spans(ids, error)));
+        List<RawHeights.Suspect> all = portion.stream()
+                .map(r -> new RawHeights.Suspect(r.id(), r.reductionId(), r.raw()))
+                .toList();
+        Map<Long, Answer<List<TrueSpan>>> known = new HashMap<>();
+        heights.forEach(source -> known.putAll(source.spans(all, error)));
         return known;
     }
 

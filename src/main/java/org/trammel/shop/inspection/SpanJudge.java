@@ -1,6 +1,7 @@
 package org.trammel.shop.inspection;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -25,13 +26,17 @@ class SpanJudge {
      * @param error null if nobody knows it
      * @param byHeights what is known from the raw heights, by reading
      */
-    Found of(Reading reading, Reduction reduction, @Nullable GaugeError error, Map<Long, Answer<TrueSpan>> byHeights) {
+    Found of(
+            Reading reading,
+            Reduction reduction,
+            @Nullable GaugeError error,
+            Map<Long, Answer<List<TrueSpan>>> byHeights) {
         if (error == null) {
             return open(reading, Ground.ERROR_UNKNOWN);
         }
-        Answer<TrueSpan> known = byHeights.get(reading.id());
+        Answer<List<TrueSpan>> known = byHeights.get(reading.id());
         if (known != null) {
-            return known instanceof Answer.Determined<TrueSpan> there
+            return known.then(spans -> over(reading, reduction, spans)) instanceof Answer.Determined<TrueSpan> there
                     ? judged(reading, there.value())
                     : open(reading, Ground.HEIGHTS_UNKNOWN);
         }
@@ -44,19 +49,33 @@ class SpanJudge {
         return judged(reading, plain(reading, reduction, error));
     }
 
+    private static Answer<TrueSpan> over(Reading reading, Reduction reduction, List<TrueSpan> spans) {
+        return spans.size() == 1
+                ? Answer.of(spans.get(0))
+                : ReadingSpan.over(
+                                reduction,
+                                spans.stream().map(TrueSpan::least).toList(),
+                                spans.stream().map(TrueSpan::greatest).toList(),
+                                limits(reading))
+                        .then(span -> Answer.of(new TrueSpan(span.least(), span.greatest())));
+    }
+
+    private static Limits limits(Reading reading) {
+        return reading.lowerLimit() == null && reading.upperLimit() == null
+                ? Limits.between(BigDecimal.ZERO, BigDecimal.ZERO)
+                : new Limits(reading.lowerLimit(), reading.upperLimit());
+    }
+
     /** The span of values that were read with the gauge itself, in the unit of its error. */
     private static TrueSpan plain(Reading reading, Reduction reduction, GaugeError error) {
         if (error.least().compareTo(error.greatest()) == 0) {
             return new TrueSpan(reading.value(), reading.value());
         }
-        Limits limits = reading.lowerLimit() == null && reading.upperLimit() == null
-                ? Limits.between(BigDecimal.ZERO, BigDecimal.ZERO)
-                : new Limits(reading.lowerLimit(), reading.upperLimit());
         BigDecimal alike = error.unit().equals("mm") ? error.equalWithin_mm() : BigDecimal.ZERO;
         Answer<ReadingSpan> span = ReadingSpan.of(
                 reduction,
                 reading.raw(),
-                limits,
+                limits(reading),
                 new HeightError(error.gaugeCode(), error.least(), error.greatest(), alike));
         ReadingSpan found = ((Answer.Determined<ReadingSpan>) span).value();
         return new TrueSpan(found.least(), found.greatest());

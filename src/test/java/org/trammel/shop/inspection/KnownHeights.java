@@ -1,6 +1,7 @@
 package org.trammel.shop.inspection;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -11,14 +12,17 @@ import org.trammel.shop.Fixture;
 @Fixture
 class KnownHeights implements RawHeights {
 
-    private final Map<Long, Answer<TrueSpan>> known = new ConcurrentHashMap<>();
+    private final Map<Long, Answer<List<TrueSpan>>> known = new ConcurrentHashMap<>();
 
     void know(long readingId, Answer<TrueSpan> span) {
-        known.put(readingId, span);
+        known.put(readingId, span.then(one -> Answer.of(List.of(one))));
     }
 
     @Override
-    public Map<Long, Answer<TrueSpan>> spans(Collection<Long> readingIds, GaugeError error) {
-        return readingIds.stream().filter(known::containsKey).collect(Collectors.toMap(id -> id, known::get));
+    public Map<Long, Answer<List<TrueSpan>>> spans(Collection<Suspect> readings, GaugeError error) {
+        return readings.stream()
+                .map(Suspect::readingId)
+                .filter(known::containsKey)
+                .collect(Collectors.toMap(id -> id, known::get));
     }
 }

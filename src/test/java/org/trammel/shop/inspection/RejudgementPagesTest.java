@@ -78,7 +78,7 @@ class RejudgementPagesTest extends AtTheTable {
                 .contains("measure again", "080-1", "\u22120,380 to \u22120,200", "0,033")
                 .contains("its verdict may be another within the span")
                 .contains("correct=" + old.readingId())
-                .contains("1 of 1 wait for a result")
+                .contains("1 of 1 waits for a result")
                 .doesNotContain("<script>alert");
         assertThat(page("/rejudgements")).contains(opened.number(), opened.gauge());
     }

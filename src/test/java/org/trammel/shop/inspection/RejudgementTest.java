@@ -241,7 +241,12 @@ class RejudgementTest extends AfterAFailure {
     void aGaugeNothingWasReadWithLeavesNothingToDo() {
         RejudgementLine done = failed(offsetGauge(), "0.18");
         assertThat(done.readings()).isZero();
-        assertThat(rejudgements.close(shop.act(qa), done.id(), null).state()).isEqualTo(RejudgementState.CLOSED);
+        assertThat(done.state()).isEqualTo(RejudgementState.CLOSED);
+        assertThat(done.closedWords()).contains("Nothing was read with it");
+        assertThat(rejudgements.open()).extracting(RejudgementLine::id).doesNotContain(done.id());
+        assertThat(refusal(() -> rejudgements.close(shop.act(qa), done.id(), null))
+                        .why())
+                .contains("closed");
         assertThat(refusal(() -> rejudgements.one(Long.MAX_VALUE)).kind()).isEqualTo(Refusal.Kind.MISSING);
     }
 }
