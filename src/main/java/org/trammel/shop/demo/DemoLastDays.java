@@ -10,8 +10,6 @@ import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.gauges.Failure;
 import org.trammel.shop.gauges.GaugeRegister;
-import org.trammel.shop.inspection.FrameOutcome;
-import org.trammel.shop.inspection.FrameResult;
 import org.trammel.shop.inspection.Rejudgements;
 import org.trammel.shop.materials.LotRegister;
 import org.trammel.shop.records.Act;
@@ -109,7 +107,7 @@ class DemoLastDays {
                         "mm",
                         new BigDecimal("300"),
                         "reads 0,18 high at 300"));
-        settleWhatIsInTheShop();
+        rejudgements.judgeToTheEnd();
         clock.setTo(DemoStory.at("2026-03-18T08:20"));
         remarks.note(
                 acts.by("LM"),
@@ -121,22 +119,6 @@ class DemoLastDays {
         clock.setTo(DemoStory.at("2026-03-18T08:28"));
         remarks.call(
                 acts.by("SB"), null, null, "Jig J2: check overdue since 8 March, rear axles drift to the drive side.");
-    }
-
-    /** The paper sheets told the heights again of what is in the shop; who owns the others is to be told. */
-    private void settleWhatIsInTheShop() {
-        rejudgements.judgeToTheEnd();
-        clock.setTo(DemoStory.at("2026-03-17T16:30"));
-        rejudgements
-                .open()
-                .forEach(open -> rejudgements.frames(open.id(), 0, 100).stream()
-                        .filter(frame -> frame.outcome() == FrameOutcome.MEASURE_AGAIN)
-                        .forEach(frame -> rejudgements.settle(
-                                acts.by("TR"),
-                                open.id(),
-                                frame.serial(),
-                                FrameResult.DECIDED,
-                                "Heights on its paper sheets gone through; the verdicts stand.")));
     }
 
     /** Nothing is loaded until the oven has passed its test again. */

@@ -1,11 +1,18 @@
 package org.trammel.shop.demo;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
+import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.alignment.RawFigures;
 import org.trammel.shop.alignment.Reductions;
@@ -13,13 +20,17 @@ import org.trammel.shop.alignment.Spot;
 import org.trammel.shop.alignment.TableSetUp;
 import org.trammel.shop.alignment.TableSetUp.Base;
 
-/**
- * Reads frames of the story on the alignment table by their raw heights. Those on the head tube itself were lowered by
- * 0,40 together, so that its middle lies where the mandrel finds it; the lean stays as it was told.
- */
+/** Reads frames of the story on the alignment table by their raw heights, which stand in a file of their own. */
 @Component
 @Profile("demo")
 class DemoTable {
+
+    private static final String FILE = "demo/heights.csv";
+    private static final String CALLIPER = "CA-5";
+
+    /** Spots of the rear end, as the file has them after the head tube. */
+    private static final List<Spot> REAR_END =
+            List.of(Spot.AXLE_DRIVE, Spot.AXLE_OTHER, Spot.AXLE_WIDTH_1, Spot.AXLE_WIDTH_2, Spot.AXLE_WIDTH_3);
 
     /**
      * Heights of a frame, drive side up, in mm.
@@ -28,25 +39,28 @@ class DemoTable {
      * @param seatHigh at 400
      * @param low on the head tube or mandrel
      * @param high likewise
+     * @param rearEnd what was read there, if anything
      */
-    record Heights(Base base, String seatLow, String seatHigh, String low, String high, String gauge) {}
-
-    private static final Map<String, Heights> TOLD = Map.of(
-            "O-101 080", new Heights(Base.TUBE, "150.10", "150.34", "149.82", "149.50", "HG-1"),
-            "O-104-FT 120a", new Heights(Base.MANDREL, "150.05", "150.11", "150.02", "149.80", "HG-1"),
-            "O-110 135", new Heights(Base.MANDREL, "150.00", "150.09", "150.30", "149.10", "HG-2"),
-            "O-116-FT 120a", new Heights(Base.MANDREL, "149.98", "150.01", "150.10", "149.96", "HG-1"));
+    record Heights(
+            Base base,
+            String seatLow,
+            String seatHigh,
+            String low,
+            String high,
+            Map<Spot, String> rearEnd,
+            String gauge) {}
 
     /** The short base leaves the twist of O-101 undecided. */
-    static final Heights SHORT = new Heights(Base.TUBE, "150.12", "150.42", "149.91", "149.48", "HG-1");
+    static final Heights SHORT = new Heights(Base.TUBE, "150.12", "150.42", "149.91", "149.48", Map.of(), "HG-1");
 
     /** The mandrel decides it; the seat tube is not read again. */
-    static final Heights LONG = new Heights(Base.MANDREL, "150.12", "150.42", "150.45", "148.95", "HG-1");
+    static final Heights LONG = new Heights(Base.MANDREL, "150.12", "150.42", "150.45", "148.95", Map.of(), "HG-1");
 
     private final DemoActs acts;
     private final DemoClock clock;
     private final RawFigures figures;
     private final Reductions reductions;
+    private final Map<String, Heights> told = told();
 
     DemoTable(DemoActs acts, DemoClock clock, RawFigures figures, Reductions reductions) {
         this.acts = acts;
@@ -55,8 +69,37 @@ class DemoTable {
         this.reductions = reductions;
     }
 
-    static @Nullable Heights told(String order, String part, String operation) {
-        return TOLD.get(order + (part.isEmpty() ? " " : "-" + part + " ") + operation);
+    private static Map<String, Heights> told() {
+        try (InputStream in = new ClassPathResource(FILE).getInputStream()) {
+            Map<String, Heights> all = new HashMap<>();
+            new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> line.startsWith("O-"))
+                    .map(line -> line.split(";", -1))
+                    .forEach(row -> all.put(key(row[0], row[1], row[2]), heights(row)));
+            return all;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Heights heights(String[] row) {
+        Map<Spot, String> rearEnd = new LinkedHashMap<>();
+        for (int i = 0; i < REAR_END.size(); i++) {
+            if (!row[9 + i].isEmpty()) {
+                rearEnd.put(REAR_END.get(i), row[9 + i]);
+            }
+        }
+        return new Heights(Base.valueOf(row[4]), row[5], row[6], row[7], row[8], rearEnd, row[3]);
+    }
+
+    private static String key(String order, String part, String operation) {
+        return order + (part.isEmpty() ? " " : "-" + part + " ") + operation;
+    }
+
+    @Nullable
+    Heights told(String order, String part, String operation) {
+        return told.get(key(order, part, operation));
     }
 
     /** Keys all heights and reduces them. */
@@ -66,7 +109,8 @@ class DemoTable {
         all.put(Spot.SEAT_LOW, heights.seatLow());
         all.put(Spot.SEAT_HIGH, heights.seatHigh());
         all.putAll(onHeadTube(heights));
-        all.forEach((spot, mm) -> read(operationId, spot, mm, heights.gauge()));
+        all.putAll(heights.rearEnd());
+        all.forEach((spot, mm) -> read(operationId, spot, mm, spot.height() ? heights.gauge() : CALLIPER));
         reductions.reduce(acts.by("SB"), operationId);
     }
 

@@ -30,8 +30,6 @@ final class DemoTold {
 
     private static final Map<String, Value> VALUES = Map.of(
             "O-113 080-3", value("0.70", null),
-            "O-114 080-3", value("0.90", null),
-            "O-102 080-3", value("0.80", null),
             "O-105-SA 080-3", value("1.00", null));
 
     private static final Map<String, SetStraight> SET = Map.of(

@@ -233,8 +233,7 @@ class DemoWalk {
     /** What the story tells by its raw heights is read before the rest. */
     private FrameSheet.OperationSheetOfFrame onTheTable(
             DemoOrder order, String part, FrameSheet.OperationSheetOfFrame at) {
-        DemoTable.Heights heights =
-                DemoTable.told(order.order(), part, at.line().code());
+        DemoTable.Heights heights = table.told(order.order(), part, at.line().code());
         if (heights == null) {
             return at;
         }

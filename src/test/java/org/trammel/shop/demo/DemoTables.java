@@ -298,8 +298,8 @@ abstract class DemoTables extends DemoHands {
         assertThat(told("O-110", "", "135-1")).containsExactly("-0.246 CONFORMING");
         assertThat(told("O-116", "FT", "120a-1")).containsExactly("-0.032 CONFORMING");
         assertThat(told("O-113", "", "080-3")).containsExactly("0.70 CONFORMING");
-        assertThat(told("O-114", "", "080-3")).containsExactly("0.90 CONFORMING");
-        assertThat(told("O-102", "", "080-3")).containsExactly("0.80 CONFORMING");
+        assertThat(told("O-114", "", "080-3")).containsExactly("0.9 CONFORMING");
+        assertThat(told("O-102", "", "080-3")).containsExactly("0.8 CONFORMING");
         assertThat(told("O-105", "SA", "080-3"))
                 .as("set straight once in its window")
                 .containsExactly("1.00 NOT_CONFORMING", "0.20 CONFORMING");

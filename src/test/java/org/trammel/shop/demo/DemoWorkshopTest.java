@@ -140,6 +140,10 @@ class DemoWorkshopTest {
     class Tables extends DemoTables {}
 
     @Nested
+    @Order(1)
+    class Rejudged extends DemoRejudged {}
+
+    @Nested
     @Order(2)
     class Morning extends DemoMorning {}
 
