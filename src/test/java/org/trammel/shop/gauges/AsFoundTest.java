@@ -3,9 +3,7 @@ package org.trammel.shop.gauges;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -14,7 +12,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,13 +20,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.http.MediaType;
 import org.springframework.test.context.event.ApplicationEvents;
 import org.springframework.test.context.event.RecordApplicationEvents;
 import org.springframework.test.web.servlet.MockMvc;
-import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
+import org.trammel.shop.people.Asking;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -68,12 +64,12 @@ class AsFoundTest {
     private ApplicationEvents events;
 
     private long qa;
-    private RequestPostProcessor signedOn;
+    private Asking asQa;
 
     @BeforeEach
     void hire() {
         qa = hands.hire(Role.QA_LEAD);
-        signedOn = Signed.on(crew.byId(qa));
+        asQa = new Asking(mvc, Signed.on(crew.byId(qa)));
     }
 
     @ParameterizedTest
@@ -262,10 +258,7 @@ class AsFoundTest {
     @Test
     void thePageDrawsTheErrorsAndTheTableBesideSaysTheSame() throws Exception {
         String code = height();
-        mvc.perform(post("/shop/gauges/" + code + "/calibration")
-                        .with(signedOn)
-                        .with(csrf())
-                        .param("actId", UUID.randomUUID().toString())
+        mvc.perform(asQa.form("/shop/gauges/" + code + "/calibration")
                         .param("calibratedOn", "2026-03-17")
                         .param("dueOn", "")
                         .param("certificate", "C-9")
@@ -273,11 +266,7 @@ class AsFoundTest {
                         .param("permissible", "0,03")
                         .param("pointUnit", "mm"))
                 .andExpect(redirectedUrl("/shop/gauges/" + code));
-        String page = mvc.perform(get("/shop/gauges/" + code).with(signedOn))
-                .andReturn()
-                .getResponse()
-                .getContentAsString();
-        assertThat(page)
+        assertThat(asQa.page("/shop/gauges/" + code))
                 .contains("class=\"errors\"", "simple acceptance", "not to be used by it")
                 .contains(
                         "Errors of " + code + " at 3 values: over; the worst is 0,18\u00a0mm at 300, permissible 0,03.")
@@ -288,21 +277,16 @@ class AsFoundTest {
     @Test
     void theApiTakesPointsAndGivesThemBack() throws Exception {
         String code = height();
-        mvc.perform(post("/api/v1/gauges/" + code + "/calibrations")
-                        .with(signedOn)
-                        .with(csrf())
-                        .header("Act-Id", UUID.randomUUID().toString())
-                        .contentType(MediaType.APPLICATION_JSON)
-                        .content("""
+        mvc.perform(asQa.api("/api/v1/gauges/" + code + "/calibrations", """
                                 {"calibratedOn": "2026-03-17", "certificate": "C-9", "unit": "mm",
                                  "points": [{"at": 300, "error": 0.18, "permissible": 0.03}]}"""))
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$.state").value("FAILED"));
-        mvc.perform(get("/api/v1/gauges/" + code + "/calibrations").with(signedOn))
+        mvc.perform(get("/api/v1/gauges/" + code + "/calibrations").with(asQa.who()))
                 .andExpect(jsonPath("$[0].found").value("OVER"))
                 .andExpect(jsonPath("$[0].stands").value(false))
                 .andExpect(jsonPath("$[0].points[0].error").value(0.18));
-        mvc.perform(get("/api/v1/gauges/" + code + "/failures").with(signedOn))
+        mvc.perform(get("/api/v1/gauges/" + code + "/failures").with(asQa.who()))
                 .andExpect(jsonPath("$[0].errorAt").value(300));
     }
 

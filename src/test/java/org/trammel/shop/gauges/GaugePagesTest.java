@@ -2,9 +2,7 @@ package org.trammel.shop.gauges;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
@@ -14,22 +12,19 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.MvcResult;
-import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
-import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.Statements;
 import org.trammel.shop.TestCrew;
+import org.trammel.shop.people.Asking;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -58,20 +53,20 @@ class GaugePagesTest {
     private Statements statements;
 
     private long qa;
-    private RequestPostProcessor signedOn;
+    private Asking asQa;
 
     private static final Pattern LATER = Pattern.compile("href=\"([^\"]+)\">Later ones<");
 
     @BeforeEach
     void hire() {
         qa = hands.hire(Role.QA_LEAD);
-        signedOn = Signed.on(crew.byId(qa));
+        asQa = new Asking(mvc, Signed.on(crew.byId(qa)));
     }
 
     @Test
     void aGaugeIsRegisteredCalibratedAndRefusedByItsForms() throws Exception {
         String code = next();
-        mvc.perform(form("/shop/gauges")
+        mvc.perform(asQa.form("/shop/gauges")
                         .param("code", code)
                         .param("what", "height gauge")
                         .param("kind1", "HEIGHT")
@@ -83,15 +78,15 @@ class GaugePagesTest {
                         .param("uSource1", "certificate"))
                 .andExpect(redirectedUrl("/shop/gauges/" + code));
         assertThat(gauges.byCode(code).orElseThrow().ranges().get(0).u()).isEqualByComparingTo("0.012");
-        mvc.perform(form("/shop/gauges/" + code + "/calibration")
+        mvc.perform(asQa.form("/shop/gauges/" + code + "/calibration")
                         .param("calibratedOn", "2026-03-10")
                         .param("dueOn", "2027-03-10")
                         .param("certificate", "C-771"))
                 .andExpect(redirectedUrl("/shop/gauges/" + code));
-        assertThat(page("/shop/gauges/" + code))
+        assertThat(asQa.page("/shop/gauges/" + code))
                 .contains("C-771", "10 Mar 2027", "Block it")
                 .doesNotContain("never calibrated");
-        MvcResult refused = mvc.perform(form("/shop/gauges/" + code + "/calibration")
+        MvcResult refused = mvc.perform(asQa.form("/shop/gauges/" + code + "/calibration")
                         .header("Referer", "http://localhost/shop/gauges/" + code)
                         .param("calibratedOn", "10/3")
                         .param("dueOn", "2027-03-10")
@@ -99,12 +94,12 @@ class GaugePagesTest {
                 .andExpect(status().isSeeOther())
                 .andReturn();
         MockHttpSession session = (MockHttpSession) refused.getRequest().getSession();
-        mvc.perform(get("/shop/gauges/" + code).with(signedOn).session(session))
+        mvc.perform(get("/shop/gauges/" + code).with(asQa.who()).session(session))
                 .andExpect(content().string(containsString("There is no such day.")))
                 .andExpect(content().string(containsString("value=\"C-772\"")));
-        mvc.perform(form("/shop/gauges/" + code + "/block").param("reason", "dropped"))
+        mvc.perform(asQa.form("/shop/gauges/" + code + "/block").param("reason", "dropped"))
                 .andExpect(redirectedUrl("/shop/gauges/" + code));
-        assertThat(page("/shop/gauges/" + code))
+        assertThat(asQa.page("/shop/gauges/" + code))
                 .contains("dropped", "Unblock it")
                 .doesNotContain("Block it</button>");
     }
@@ -114,9 +109,9 @@ class GaugePagesTest {
         String code = calibrated("<b onclick=alert(1)>=1+1</b>", "2099-01-01");
         register.block(hands.act(qa), code, "<script>alert(1)</script>".repeat(160));
         for (String html : List.of(
-                page("/shop/gauges/" + code),
+                asQa.page("/shop/gauges/" + code),
                 everyPage("/shop/gauges?retired=true"),
-                page("/shop/gauges/" + code + "/edit"))) {
+                asQa.page("/shop/gauges/" + code + "/edit"))) {
             assertThat(html).doesNotContain("<b onclick", "<script>alert").contains("&lt;b onclick=alert(1)&gt;");
         }
     }
@@ -142,9 +137,9 @@ class GaugePagesTest {
     void aListCostsTwoStatementsHoweverLongItIs() throws Exception {
         calibrated("one", "2030-01-01");
         calibrated("two", "2030-01-01");
-        assertThat(statements.during(() -> page("/shop/gauges"))).hasSizeLessThanOrEqualTo(2);
+        assertThat(statements.during(() -> asQa.page("/shop/gauges"))).hasSizeLessThanOrEqualTo(2);
         String code = calibrated("three", "2030-01-01");
-        assertThat(statements.during(() -> page("/shop/gauges/" + code))).hasSizeLessThanOrEqualTo(6);
+        assertThat(statements.during(() -> asQa.page("/shop/gauges/" + code))).hasSizeLessThanOrEqualTo(6);
     }
 
     @Test
@@ -154,27 +149,27 @@ class GaugePagesTest {
                 {"code": "%s", "what": "torque tool", "aid": false, "ranges": [
                   {"kind": "TORQUE", "unit": "N·m", "lowest": 2, "highest": 10, "resolution": 0.1, "uPercent": 3.5,
                    "uSource": "certificate"}]}""".formatted(code);
-        mvc.perform(api("/api/v1/gauges", body))
+        mvc.perform(asQa.api("/api/v1/gauges", body))
                 .andExpect(status().isCreated())
                 .andExpect(jsonPath("$.state").value("IN_USE"));
-        mvc.perform(api("/api/v1/gauges", body))
+        mvc.perform(asQa.api("/api/v1/gauges", body))
                 .andExpect(status().is(422))
                 .andExpect(header().string("Content-Type", "application/problem+json"))
                 .andExpect(jsonPath("$.field").value("code"))
                 .andExpect(jsonPath("$.instead").isNotEmpty());
-        mvc.perform(api("/api/v1/gauges/" + code + "/calibrations", """
+        mvc.perform(asQa.api("/api/v1/gauges/" + code + "/calibrations", """
                         {"calibratedOn": "2026-03-01", "dueOn": "2027-03-01", "certificate": "C-9"}"""))
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$.dueOn").value("2027-03-01"));
-        mvc.perform(api("/api/v1/gauges/" + code + "/unblock", "{\"reason\": \"why\"}"))
+        mvc.perform(asQa.api("/api/v1/gauges/" + code + "/unblock", "{\"reason\": \"why\"}"))
                 .andExpect(status().isConflict());
         mvc.perform(get("/api/v1/gauges/usable")
-                        .with(signedOn)
+                        .with(asQa.who())
                         .param("kind", "TORQUE")
                         .param("unit", "N·m"))
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$[?(@.code == '" + code + "')].u").value(0.35));
-        mvc.perform(get("/api/v1/gauges/XX-404").with(signedOn)).andExpect(status().isNotFound());
+        mvc.perform(get("/api/v1/gauges/XX-404").with(asQa.who())).andExpect(status().isNotFound());
     }
 
     @Test
@@ -191,7 +186,7 @@ class GaugePagesTest {
     @Test
     void theFileNeverStartsAFormula() throws Exception {
         String code = calibrated("=cmd|' /c calc'!A0", "2030-01-01");
-        assertThat(page("/shop/gauges.csv").lines().filter(line -> line.startsWith(code + ",")))
+        assertThat(asQa.page("/shop/gauges.csv").lines().filter(line -> line.startsWith(code + ",")))
                 .singleElement()
                 .satisfies(line -> assertThat(line)
                         .contains(",'=cmd|' /c calc'!A0,")
@@ -218,42 +213,18 @@ class GaugePagesTest {
         return new NewGauge(what, null, "", false, List.of(range));
     }
 
-    private String page(String path) throws Exception {
-        return mvc.perform(get(path).with(signedOn))
-                .andExpect(status().isOk())
-                .andReturn()
-                .getResponse()
-                .getContentAsString();
-    }
-
     /** The whole register: other tests leave gauges in the same shop, so it may go on over several pages. */
     private String everyPage(String path) throws Exception {
         StringBuilder all = new StringBuilder();
-        String html = page(path);
+        String html = asQa.page(path);
         all.append(html);
         Matcher later = LATER.matcher(html);
         while (later.find()) {
-            html = page(later.group(1).replace("&amp;", "&"));
+            html = asQa.page(later.group(1).replace("&amp;", "&"));
             all.append(html);
             later = LATER.matcher(html);
         }
         return all.toString();
-    }
-
-    private MockHttpServletRequestBuilder form(String path) {
-        return post(path)
-                .with(signedOn)
-                .with(csrf())
-                .param("actId", UUID.randomUUID().toString());
-    }
-
-    private MockHttpServletRequestBuilder api(String path, String body) {
-        return post(path)
-                .with(signedOn)
-                .with(csrf())
-                .header("Act-Id", UUID.randomUUID().toString())
-                .contentType(MediaType.APPLICATION_JSON)
-                .content(body);
     }
 
     private static String next() {

@@ -2,9 +2,7 @@ package org.trammel.shop.gauges;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -14,7 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +20,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.MvcResult;
@@ -31,6 +27,7 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
+import org.trammel.shop.people.Asking;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -63,13 +60,13 @@ class GaugeStudiesTest {
     private MockMvc mvc;
 
     private long qa;
-    private RequestPostProcessor asQa;
+    private Asking asQa;
     private String code;
 
     @BeforeEach
     void aGauge() {
         qa = hands.hire(Role.QA_LEAD);
-        asQa = Signed.on(crew.byId(qa));
+        asQa = new Asking(mvc, Signed.on(crew.byId(qa)));
         code = "GS-" + NUMBER.incrementAndGet();
         GaugeRange range = new GaugeRange(
                 "HEIGHT",
@@ -102,7 +99,7 @@ class GaugeStudiesTest {
     @Test
     void aPastedStudyComesToThePrintedFiguresByBothMethods() throws Exception {
         String at = entered(published(), "8");
-        String page = page(at, asQa);
+        String page = asQa.page(at);
         assertThat(page)
                 .contains("The gauge takes 27,9 % of the spread and tells 4 categories")
                 .contains("The gauge takes 26,7 % of the spread and tells 5 categories")
@@ -111,7 +108,7 @@ class GaugeStudiesTest {
                 .contains("Part 4 by KO repeats within 1,02")
                 .contains("scope=\"col\" class=\"num\">ZB<");
         mvc.perform(get("/api/v1/gauges/" + code + "/studies/" + at.substring(at.lastIndexOf('/') + 1))
-                        .with(asQa))
+                        .with(asQa.who()))
                 .andExpect(jsonPath("$.byVariances.categories").value(4))
                 .andExpect(jsonPath("$.byRanges.categories").value(5))
                 .andExpect(jsonPath("$.readings.length()").value(90));
@@ -121,7 +118,7 @@ class GaugeStudiesTest {
     void whoIsNotTheQaLeadReadsLettersAndNoInitials() throws Exception {
         String at = entered(published(), "");
         RequestPostProcessor other = Signed.on(crew.byId(hands.hire(Role.STATION_WORKER)));
-        String page = page(at, other);
+        String page = new Asking(mvc, other).page(at);
         // By their initials AM, KO, ZB: the second of the sheet stays the second.
         assertThat(page)
                 .contains("Part 4 by B repeats", "stand by letters", "scope=\"col\" class=\"num\">A<")
@@ -137,14 +134,14 @@ class GaugeStudiesTest {
 
     @Test
     void aGridIsTypedAndWhatIsMissingIsNamedWithoutLosingTheRest() throws Exception {
-        assertThat(page("/shop/gauges/" + code + "/studies/new?parts=2&appraisers=2&trials=2", asQa))
+        assertThat(asQa.page("/shop/gauges/" + code + "/studies/new?parts=2&appraisers=2&trials=2"))
                 .contains("Part 2, appraiser 2, trial 2")
                 .doesNotContain("Part 3");
         MvcResult refused =
                 mvc.perform(grid("")).andExpect(status().isSeeOther()).andReturn();
         MockHttpSession session = (MockHttpSession) refused.getRequest().getSession();
         assertThat(mvc.perform(get("/shop/gauges/" + code + "/studies/new?parts=2&appraisers=2&trials=2")
-                                .with(asQa)
+                                .with(asQa.who())
                                 .session(session))
                         .andReturn()
                         .getResponse()
@@ -152,12 +149,12 @@ class GaugeStudiesTest {
                 .contains("Part 2 by AM, trial 2, is empty.", "value=\"1,02\"");
         String at = Objects.requireNonNull(
                 mvc.perform(grid("1,9")).andReturn().getResponse().getRedirectedUrl());
-        assertThat(page(at, asQa)).contains("1,02; 1,01", "Sizes of parts it tells apart");
-        assertThat(page("/shop/gauges/" + code + "/studies", asQa)).contains(at, "two bars");
+        assertThat(asQa.page(at)).contains("1,02; 1,01", "Sizes of parts it tells apart");
+        assertThat(asQa.page("/shop/gauges/" + code + "/studies")).contains(at, "two bars");
     }
 
     private MockHttpServletRequestBuilder grid(String last) {
-        return form("/shop/gauges/" + code + "/studies")
+        return asQa.form("/shop/gauges/" + code + "/studies")
                 .header(
                         "Referer",
                         "http://localhost/shop/gauges/" + code + "/studies/new?parts=2&appraisers=2&trials=2")
@@ -228,9 +225,10 @@ class GaugeStudiesTest {
                         .kind())
                 .isEqualTo(Refusal.Kind.PERSON);
         mvc.perform(get("/shop/gauges/" + code + "/studies/new?parts=1&appraisers=99&trials=x")
-                        .with(asQa))
+                        .with(asQa.who()))
                 .andExpect(status().is4xxClientError());
-        mvc.perform(get("/shop/gauges/" + code + "/studies/999999").with(asQa)).andExpect(status().isNotFound());
+        mvc.perform(get("/shop/gauges/" + code + "/studies/999999").with(asQa.who()))
+                .andExpect(status().isNotFound());
     }
 
     @Test
@@ -239,7 +237,7 @@ class GaugeStudiesTest {
         NewStudy study = new NewStudy("bars", "mm", null, StudyForm.pasted(published()));
         long id = studies.enter(act, code, study);
         assertThat(studies.enter(act, code, study)).isEqualTo(id);
-        mvc.perform(get("/api/v1/gauges/" + code + "/studies").with(asQa))
+        mvc.perform(get("/api/v1/gauges/" + code + "/studies").with(asQa.who()))
                 .andExpect(jsonPath("$.length()").value(1));
     }
 
@@ -249,10 +247,14 @@ class GaugeStudiesTest {
                 .map(r -> "{\"part\": \"" + r.part() + "\", \"appraiser\": \"" + r.appraiser() + "\", \"value\": "
                         + r.value().toPlainString() + "}")
                 .collect(Collectors.joining(","));
-        mvc.perform(api("{\"what\": \"bars\", \"unit\": \"mm\", \"tolerance\": 8, \"readings\": [" + readings + "]}"))
+        mvc.perform(asQa.api(
+                        "/api/v1/gauges/" + code + "/studies",
+                        "{\"what\": \"bars\", \"unit\": \"mm\", \"tolerance\": 8, \"readings\": [" + readings + "]}"))
                 .andExpect(status().isCreated())
                 .andExpect(jsonPath("$.byVariances.variances.pooled").value(true));
-        mvc.perform(api("{\"what\": \"bars\", \"unit\": \"mm\", \"readings\": []}"))
+        mvc.perform(asQa.api(
+                        "/api/v1/gauges/" + code + "/studies",
+                        "{\"what\": \"bars\", \"unit\": \"mm\", \"readings\": []}"))
                 .andExpect(status().is(422))
                 .andExpect(jsonPath("$.field").value("readings"));
     }
@@ -262,7 +264,7 @@ class GaugeStudiesTest {
     }
 
     private String entered(String pasted, String tolerance) throws Exception {
-        return Objects.requireNonNull(mvc.perform(form("/shop/gauges/" + code + "/studies")
+        return Objects.requireNonNull(mvc.perform(asQa.form("/shop/gauges/" + code + "/studies")
                         .param("what", "ten parts")
                         .param("unit", "mm")
                         .param("tolerance", tolerance)
@@ -270,30 +272,6 @@ class GaugeStudiesTest {
                 .andReturn()
                 .getResponse()
                 .getRedirectedUrl());
-    }
-
-    private String page(String path, RequestPostProcessor who) throws Exception {
-        return mvc.perform(get(path).with(who))
-                .andExpect(status().isOk())
-                .andReturn()
-                .getResponse()
-                .getContentAsString();
-    }
-
-    private MockHttpServletRequestBuilder form(String path) {
-        return post(path)
-                .with(asQa)
-                .with(csrf())
-                .param("actId", UUID.randomUUID().toString());
-    }
-
-    private MockHttpServletRequestBuilder api(String body) {
-        return post("/api/v1/gauges/" + code + "/studies")
-                .with(asQa)
-                .with(csrf())
-                .header("Act-Id", UUID.randomUUID().toString())
-                .contentType(MediaType.APPLICATION_JSON)
-                .content(body);
     }
 
     private Act act() {

@@ -1,27 +1,22 @@
 package org.trammel.shop.inspection;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.http.MediaType;
 import org.springframework.test.web.servlet.MockMvc;
-import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
-import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.trammel.shop.Statements;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.gauges.Failure;
 import org.trammel.shop.gauges.GaugeRegister;
+import org.trammel.shop.people.Asking;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -46,14 +41,14 @@ class RejudgementPagesTest extends AtTheTable {
     @Autowired
     private Statements statements;
 
-    private RequestPostProcessor asQa;
+    private Asking asQa;
     private WholeShop.Frame frame;
     private ReadingLine old;
     private RejudgementLine opened;
 
     @BeforeEach
     void failAGauge() {
-        asQa = Signed.on(crew.byId(qa));
+        asQa = new Asking(mvc, Signed.on(crew.byId(qa)));
         String gauge = gauge("0.020");
         frame = frame(wanted(Rule.GUARDED, Reduction.SINGLE, "once"));
         old = read(worker, frame, gauge, "-0.20");
@@ -72,7 +67,7 @@ class RejudgementPagesTest extends AtTheTable {
 
     @Test
     void theSheetShowsEachReadingWithItsFiguresAndTheWayToMeasureItAgain() throws Exception {
-        String page = page("/rejudgements/" + opened.id());
+        String page = asQa.page("/rejudgements/" + opened.id());
         assertThat(page)
                 .contains(opened.number(), "read 0,18 ° too high at 3 °", "an error from 0 to 0,18")
                 .contains("measure again", "080-1", "\u22120,380 to \u22120,200", "0,033")
@@ -80,25 +75,26 @@ class RejudgementPagesTest extends AtTheTable {
                 .contains("correct=" + old.readingId())
                 .contains("1 of 1 waits for a result")
                 .doesNotContain("<script>alert");
-        assertThat(page("/rejudgements")).contains(opened.number(), opened.gauge());
+        assertThat(asQa.page("/rejudgements")).contains(opened.number(), opened.gauge());
     }
 
     @Test
     void theDeskHasALineWhileItIsOpenAndItsHoldIsLiftedThereOnly() throws Exception {
-        assertThat(page("/qa"))
+        assertThat(asQa.page("/qa"))
                 .contains("/rejudgements/" + opened.id() + "\"", "1 of 1 frames wait for a result")
                 .contains("Its result lifts it: " + opened.number());
         correct(qa, old, gauge("0.020"), "-0.20");
-        mvc.perform(form("/rejudgements/" + opened.id() + "/frames/" + frame.serial())
+        mvc.perform(asQa.form("/rejudgements/" + opened.id() + "/frames/" + frame.serial())
                         .param("result", "MEASURED_AGAIN")
                         .param("words", "reads 0,20"))
                 .andExpect(redirectedUrl("/rejudgements/" + opened.id()));
-        mvc.perform(form("/rejudgements/" + opened.id() + "/closing").param("words", ""))
+        mvc.perform(asQa.form("/rejudgements/" + opened.id() + "/closing").param("words", ""))
                 .andExpect(redirectedUrl("/rejudgements/" + opened.id()));
-        assertThat(page("/qa"))
+        assertThat(asQa.page("/qa"))
                 .doesNotContain("/rejudgements/" + opened.id() + "\"")
                 .doesNotContain("Its result lifts it: " + opened.number());
-        assertThat(page("/rejudgements/" + opened.id())).contains("measured again: reads 0,20", "read again since");
+        assertThat(asQa.page("/rejudgements/" + opened.id()))
+                .contains("measured again: reads 0,20", "read again since");
     }
 
     @Test
@@ -114,13 +110,13 @@ class RejudgementPagesTest extends AtTheTable {
 
     @Test
     void theSheetCostsAFixedNumberOfStatements() throws Exception {
-        assertThat(statements.during(() -> page("/rejudgements/" + opened.id())))
+        assertThat(statements.during(() -> asQa.page("/rejudgements/" + opened.id())))
                 .hasSizeLessThanOrEqualTo(12);
     }
 
     @Test
     void theFileHasEveryFigure() throws Exception {
-        assertThat(page("/rejudgements/" + opened.id() + ".csv").lines().skip(1))
+        assertThat(asQa.page("/rejudgements/" + opened.id() + ".csv").lines().skip(1))
                 .singleElement()
                 .satisfies(line -> assertThat(line)
                         .startsWith(frame.serial() + ",080-1,")
@@ -131,45 +127,21 @@ class RejudgementPagesTest extends AtTheTable {
     @Test
     void theApiDoesTheSameWithTheSameRefusals() throws Exception {
         String at = "/api/v1/rejudgements/" + opened.id();
-        mvc.perform(get(at).with(asQa))
+        mvc.perform(get(at).with(asQa.who()))
                 .andExpect(jsonPath("$.number").value(opened.number()))
                 .andExpect(jsonPath("$.waiting").value(1));
-        mvc.perform(get(at + "/frames").with(asQa))
+        mvc.perform(get(at + "/frames").with(asQa.who()))
                 .andExpect(jsonPath("$[0].outcome").value("MEASURE_AGAIN"));
-        mvc.perform(get(at + "/readings").with(asQa))
+        mvc.perform(get(at + "/readings").with(asQa.who()))
                 .andExpect(jsonPath("$[0].least").value(-0.38))
                 .andExpect(jsonPath("$[0].waits").value(true));
-        mvc.perform(api(at + "/frames/" + frame.serial() + "/result", """
+        mvc.perform(asQa.api(at + "/frames/" + frame.serial() + "/result", """
                         {"result": "MEASURED_AGAIN", "words": "reads 0.20"}""")).andExpect(status().isConflict());
-        mvc.perform(api(at + "/close", "{}")).andExpect(status().isConflict());
-        mvc.perform(api(at + "/frames/" + frame.serial() + "/result", """
+        mvc.perform(asQa.api(at + "/close", "{}")).andExpect(status().isConflict());
+        mvc.perform(asQa.api(at + "/frames/" + frame.serial() + "/result", """
                         {"result": "DECIDED", "words": "NC-0001"}"""))
                 .andExpect(jsonPath("$.waiting").value(0));
-        mvc.perform(api(at + "/close", "{}")).andExpect(jsonPath("$.state").value("CLOSED"));
-        mvc.perform(get("/api/v1/rejudgements/999999").with(asQa)).andExpect(status().isNotFound());
-    }
-
-    private String page(String path) throws Exception {
-        return mvc.perform(get(path).with(asQa))
-                .andExpect(status().isOk())
-                .andReturn()
-                .getResponse()
-                .getContentAsString();
-    }
-
-    private MockHttpServletRequestBuilder form(String path) {
-        return post(path)
-                .with(asQa)
-                .with(csrf())
-                .param("actId", UUID.randomUUID().toString());
-    }
-
-    private MockHttpServletRequestBuilder api(String path, String body) {
-        return post(path)
-                .with(asQa)
-                .with(csrf())
-                .header("Act-Id", UUID.randomUUID().toString())
-                .contentType(MediaType.APPLICATION_JSON)
-                .content(body);
+        mvc.perform(asQa.api(at + "/close", "{}")).andExpect(jsonPath("$.state").value("CLOSED"));
+        mvc.perform(get("/api/v1/rejudgements/999999").with(asQa.who())).andExpect(status().isNotFound());
     }
 }
