@@ -1,14 +1,17 @@
 package org.trammel.shop.inspection;
 
+import jakarta.persistence.QueryHint;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.hibernate.jpa.HibernateHints;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.jpa.repository.QueryHints;
 
 interface ReadingRepository extends JpaRepository<Reading, Long> {
 
@@ -34,7 +37,8 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
 
     Optional<Reading> findFirstByCharacteristicIdOrderByIdDesc(long characteristicId);
 
-    /** What was read with any of the means in a time, after a reading and up to another, in their order. */
+    /** What was read with any of the means in a time, after a reading and up to another, in their order. Only looked at. */
+    @QueryHints(@QueryHint(name = HibernateHints.HINT_READ_ONLY, value = "true"))
     @Query("""
             select r from Reading r
             where r.gaugeId in :means and r.id > :after and r.id <= :last and r.at >= :since and r.at <= :until
@@ -43,6 +47,7 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
     List<Reading> suspect(Collection<Long> means, long after, long last, Instant since, Instant until, Limit limit);
 
     /** The same of what was reduced from figures that any of the means read, and names another gauge. */
+    @QueryHints(@QueryHint(name = HibernateHints.HINT_READ_ONLY, value = "true"))
     @Query("""
             select r from ReadingGauge g join Reading r on r.id = g.readingId
             where g.gaugeId in :means and r.gaugeId not in :means

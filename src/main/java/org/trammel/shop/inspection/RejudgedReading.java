@@ -8,6 +8,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.math.BigDecimal;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
 import org.hibernate.annotations.Immutable;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
@@ -56,6 +58,19 @@ class RejudgedReading {
         this.ground = found.ground();
         this.inDoubt = inDoubt;
         this.place = inDoubt ? 0 : outcome == ReadingOutcome.MEASURE_AGAIN ? 1 : 2;
+    }
+
+    /** Its columns in the order they are inserted in. */
+    void into(PreparedStatement row) throws SQLException {
+        row.setLong(1, rejudgementId);
+        row.setLong(2, readingId);
+        row.setInt(3, place);
+        row.setString(4, serial);
+        row.setBigDecimal(5, least);
+        row.setBigDecimal(6, greatest);
+        row.setString(7, outcome.name());
+        row.setString(8, ground.name());
+        row.setBoolean(9, inDoubt);
     }
 
     long readingId() {

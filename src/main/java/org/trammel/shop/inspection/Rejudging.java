@@ -42,7 +42,7 @@ import org.trammel.shop.travellers.TravellerState;
 @Component
 class Rejudging {
 
-    private static final Limit PORTION = Limit.of(2000);
+    private static final Limit PORTION = Limit.of(5000);
 
     private final RejudgementRepository rejudgements;
     private final RejudgedFrameRepository frames;
@@ -52,6 +52,7 @@ class Rejudging {
     private final Traces traces;
     private final Holds holds;
     private final EntityManager entities;
+    private final RejudgedRows rows;
     private final ActLog log;
     private final Clock clock;
     private final TransactionTemplate transaction;
@@ -65,6 +66,7 @@ class Rejudging {
             Traces traces,
             Holds holds,
             EntityManager entities,
+            RejudgedRows rows,
             ActLog log,
             Clock clock,
             TransactionTemplate transaction) {
@@ -76,6 +78,7 @@ class Rejudging {
         this.traces = traces;
         this.holds = holds;
         this.entities = entities;
+        this.rows = rows;
         this.log = log;
         this.clock = clock;
         this.transaction = transaction;
@@ -222,12 +225,14 @@ class Rejudging {
                 held.add(serial);
             }
         });
-        judged.forEach(one -> entities.persist(new RejudgedReading(
-                rejudgement.id(),
-                one.reading().id(),
-                one.serial(),
-                one.found(),
-                inForce.contains(one.reading().id()))));
+        rows.add(judged.stream()
+                .map(one -> new RejudgedReading(
+                        rejudgement.id(),
+                        one.reading().id(),
+                        one.serial(),
+                        one.found(),
+                        inForce.contains(one.reading().id())))
+                .toList());
         rejudgement.reach(judged.size(), judged.get(judged.size() - 1).reading().id());
         log.event(
                 Chains.SHOP,
