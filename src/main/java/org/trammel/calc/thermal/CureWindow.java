@@ -168,7 +168,12 @@ public record CureWindow(
                 hottest = Math.max(hottest, metal.hottest_degC(row, 0));
             }
             return Answer.of(new Cure(
-                    least, most, atTemperature, hottest, hottest > hottestPair + 5, findings(least, recorded, most)));
+                    least,
+                    most,
+                    atTemperature,
+                    hottest,
+                    hottest > hottestPair + 5,
+                    findings(least, recorded, most, metal.hidden_h())));
         });
     }
 
@@ -189,10 +194,10 @@ public record CureWindow(
                 degC >= coolest ? minutes : 0,
                 degC,
                 degC > hottestPair + 5,
-                findings(share, share, share)));
+                findings(share, share, share, 0)));
     }
 
-    private List<Finding> findings(double least, double recorded, double most) {
+    private List<Finding> findings(double least, double recorded, double most, double hidden_h) {
         List<Finding> findings = new ArrayList<>();
         Judged cured = least < least_share - 1e-9
                 ? Judged.NOT_CONFORMING
@@ -201,8 +206,9 @@ public record CureWindow(
                 cured,
                 "By the coldest metal it is cured to " + Said.percent(least) + "; at least " + Said.percent(least_share)
                         + " are asked for."));
-        findings.add(new Finding(
-                most <= most_share + 1e-9 ? Judged.CONFORMING : Judged.NOT_CONFORMING,
+        findings.add(Finding.upTo(
+                most <= most_share + 1e-9,
+                hidden_h,
                 "By the hottest metal it is cured to " + Said.percent(most) + "; at most " + Said.percent(most_share)
                         + " are allowed."));
         return findings;

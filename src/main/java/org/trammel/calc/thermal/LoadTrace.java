@@ -16,6 +16,12 @@ import org.trammel.calc.units.Answer;
  */
 public final class LoadTrace {
 
+    /**
+     * A gap longer than this hides what a limit upward asks about. Our own choice: within a quarter of an hour a load of
+     * metal does not go far up and come back; see what a rise is looked at over.
+     */
+    private static final double HIDES_S = 15 * 60;
+
     private final List<String> channels;
     private final long begin_ms;
     private final double[] time_s;
@@ -230,6 +236,32 @@ public final class LoadTrace {
             }
         }
         return gaps;
+    }
+
+    /**
+     * Longest time without a reading that touches a span of seconds, where it is long enough to hide a visit to any
+     * temperature; 0 if there is none.
+     */
+    double hidden_h(double from, double until) {
+        double longest = 0;
+        for (int row = 0; row < gap.length; row++) {
+            if (gap[row]) {
+                int end = row;
+                while (end < gap.length && gap[end]) {
+                    end++;
+                }
+                if (time_s[row] < until && time_s[end] > from) {
+                    longest = Math.max(longest, time_s[end] - time_s[row]);
+                }
+                row = end;
+            }
+        }
+        return longest > HIDES_S ? longest / 3600 : 0;
+    }
+
+    /** The same anywhere in the trace. */
+    double hidden_h() {
+        return hidden_h(0, length_s());
     }
 
     /** From one instant to another. */

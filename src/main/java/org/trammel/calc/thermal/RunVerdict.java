@@ -11,7 +11,7 @@ import org.trammel.calc.units.Answer;
  *
  * <p>A step's time runs from where the coldest load thermocouple first enters its band until it first enters the next step's.
  * A figure that meets its limit only by the lines over gaps of the record, or only by one of the activation energies held
- * possible, is undecided. Limits belong to what they allow.
+ * possible, is undecided; so is a limit upward where a gap is long enough to hide that it was passed. Limits belong to what they allow.
  *
  * @param judged the worst of all findings
  * @param steps in the order of the programme
@@ -66,10 +66,10 @@ public record RunVerdict(
         List<Finding> findings = new ArrayList<>();
         covered(findings, trace, rules);
         if (programme.never_degC() != null) {
-            findings.add(never(samples, thermocouples, programme.never_degC()));
+            findings.add(never(samples, thermocouples, programme.never_degC(), trace.hidden_h()));
         }
         if (programme.worth() != null && worth != null) {
-            worth(findings, programme.worth(), worth);
+            worth(findings, programme.worth(), worth, trace.hidden_h());
         }
         Judged judged = Judged.CONFORMING;
         for (StepResult step : steps) {
@@ -103,7 +103,8 @@ public record RunVerdict(
         }
     }
 
-    private static Finding never(Samples samples, List<Thermocouple> thermocouples, double never_degC) {
+    private static Finding never(
+            Samples samples, List<Thermocouple> thermocouples, double never_degC, double hidden_h) {
         String hottest = "";
         double greatest = Double.NEGATIVE_INFINITY;
         for (Thermocouple thermocouple : thermocouples) {
@@ -118,13 +119,14 @@ public record RunVerdict(
                 }
             }
         }
-        return new Finding(
-                greatest < never_degC ? Judged.CONFORMING : Judged.NOT_CONFORMING,
+        return Finding.upTo(
+                greatest < never_degC,
+                hidden_h,
                 hottest + " came to " + Said.degC(greatest) + ", and " + Said.degC(never_degC)
                         + " must not be reached.");
     }
 
-    private static void worth(List<Finding> findings, OvenProgramme.Worth asked, EquivalentTime time) {
+    private static void worth(List<Finding> findings, OvenProgramme.Worth asked, EquivalentTime time, double hidden_h) {
         Double least = asked.least_h();
         if (least != null) {
             EquivalentHours got = time.coldest();
@@ -138,11 +140,12 @@ public record RunVerdict(
         Double most = asked.most_h();
         if (most != null) {
             EquivalentHours got = time.hottest();
-            Judged judged = !reaches(most, got.usual_h())
-                    ? Judged.NOT_CONFORMING
-                    : reaches(most, got.greatest_h()) ? Judged.CONFORMING : Judged.UNDECIDED;
-            findings.add(new Finding(
-                    judged, said("hottest", got, asked) + "; at most " + Said.hours(most) + " are allowed."));
+            String words = said("hottest", got, asked) + "; at most " + Said.hours(most) + " are allowed.";
+            boolean met = reaches(most, got.usual_h());
+            findings.add(
+                    met && !reaches(most, got.greatest_h())
+                            ? new Finding(Judged.UNDECIDED, words)
+                            : Finding.upTo(met, hidden_h, words));
         }
     }
 

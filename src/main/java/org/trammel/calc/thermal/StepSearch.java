@@ -98,33 +98,36 @@ final class StepSearch {
         double hottest = hottest(entered, end) + rules.hottestPlace_K();
         double spread = spread(parts);
         double rise = rise(left, entered);
+        double hidden = trace.hidden_h(entered, end);
         List<Finding> findings = new ArrayList<>();
         findings.add(soak(step, soak));
         if (step.longestSoak_h() != null) {
-            findings.add(new Finding(
-                    RunVerdict.reaches(step.longestSoak_h(), soak.total_h())
-                            ? Judged.CONFORMING
-                            : Judged.NOT_CONFORMING,
+            findings.add(Finding.upTo(
+                    RunVerdict.reaches(step.longestSoak_h(), soak.total_h()),
+                    hidden,
                     "The soak took " + Said.hours(soak.total_h()) + "; at most " + Said.hours(step.longestSoak_h())
                             + " are allowed."));
         }
         double overshoot = step.overshoot_K() == null ? step.above_K() : step.overshoot_K();
-        findings.add(new Finding(
-                hottest - step.set_degC() <= overshoot + 1e-9 ? Judged.CONFORMING : Judged.NOT_CONFORMING,
+        findings.add(Finding.upTo(
+                hottest - step.set_degC() <= overshoot + 1e-9,
+                hidden,
                 "The hottest load thermocouple came to " + Said.degC(hottest) + ", "
                         + Said.kelvins(Math.abs(hottest - step.set_degC()))
                         + (hottest < step.set_degC() ? " below " : " above ") + Said.degC(step.set_degC())
                         + "; at most "
                         + Said.kelvins(overshoot) + " above it are allowed."));
         if (step.spread_K() != null) {
-            findings.add(new Finding(
-                    spread <= step.spread_K() + 1e-9 ? Judged.CONFORMING : Judged.NOT_CONFORMING,
+            findings.add(Finding.upTo(
+                    spread <= step.spread_K() + 1e-9,
+                    hidden,
                     "The load thermocouples differed by up to " + Said.kelvins(spread) + "; at most "
                             + Said.kelvins(step.spread_K()) + " are allowed."));
         }
         if (step.steepestRise_KPerH() != null) {
-            findings.add(new Finding(
-                    rise <= step.steepestRise_KPerH() + 1e-6 ? Judged.CONFORMING : Judged.NOT_CONFORMING,
+            findings.add(Finding.upTo(
+                    rise <= step.steepestRise_KPerH() + 1e-6,
+                    trace.hidden_h(left, entered),
                     "On the way to it a load thermocouple rose by up to " + Said.figure(rise, 1) + " K/h; at most "
                             + Said.figure(step.steepestRise_KPerH(), 1) + " K/h are allowed."));
         }
