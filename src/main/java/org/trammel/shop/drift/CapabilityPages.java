@@ -58,13 +58,16 @@ class CapabilityPages {
         Map<String, String> limits = new LinkedHashMap<>();
         fit.choices().forEach(each -> limits.put(each.key(), words(fit, each)));
         model.addAttribute("limits", limits);
-        int decimals = decimals(fit);
-        model.addAttribute("decimals", decimals);
         if (fit.capability() instanceof Answer.Determined<Capability> there) {
+            int decimals = DrawnCharts.decimals(there.value().deviation());
             model.addAttribute("c", there.value());
+            model.addAttribute("decimals", decimals);
             model.addAttribute(
                     "words", formats.sentence(there.value().words(asked.wanted().doubleValue())));
-            model.addAttribute("histogram", histogram(fit, there.value(), decimals));
+            Histogram counted = ((Answer.Determined<Histogram>) fit.histogram()).value();
+            int steps = Math.max(0, -(int) Math.floor(Math.log10(counted.width()) + 1e-9));
+            model.addAttribute("steps", steps);
+            model.addAttribute("histogram", histogram(fit, there.value(), counted, decimals, steps));
         } else {
             model.addAttribute(
                     "why",
@@ -72,6 +75,7 @@ class CapabilityPages {
                             .gaps().stream()
                                     .map(gap -> formats.sentence(gap.words()))
                                     .toList());
+            model.addAttribute("decimals", decimals(fit));
             model.addAttribute("dots", fit.values().isEmpty() ? null : dots(fit));
         }
         if (fit.normality() instanceof Answer.Determined<Normality> tested) {
@@ -112,19 +116,18 @@ class CapabilityPages {
 
     private static int decimals(AxisFit fit) {
         double size = fit.values().stream().mapToDouble(Math::abs).max().orElse(0);
-        return size > 0 ? DrawnCharts.decimals(size / 10) : 2;
+        return size > 0 ? DrawnCharts.decimals(size) : 2;
     }
 
     private static @Nullable Double figure(@Nullable BigDecimal figure) {
         return figure == null ? null : figure.doubleValue();
     }
 
-    private HistogramView histogram(AxisFit fit, Capability capability, int decimals) {
-        Histogram of = ((Answer.Determined<Histogram>) fit.histogram()).value();
+    private HistogramView histogram(AxisFit fit, Capability capability, Histogram of, int decimals, int steps) {
         AxisFit.Limits chosen = Objects.requireNonNull(fit.chosen());
         return new HistogramView(
                 "Histogram of " + capability.count() + " readings between "
-                        + formats.signed(of.classes().get(0).from(), decimals) + " and "
+                        + formats.signed(of.classes().get(0).from(), steps) + " and "
                         + formats.signed(
                                 of.classes().get(of.classes().size() - 1).to(), decimals) + ", limits "
                         + words(fit, chosen) + ", mean " + formats.signed(capability.mean(), decimals) + ".",

@@ -59,7 +59,6 @@ class CausesPages {
         model.addAttribute("byWelder", asked.factors().contains(Factor.WELDER));
         model.addAttribute("byTubes", asked.factors().contains(Factor.TUBE_SET));
         model.addAttribute("trace", trace);
-        model.addAttribute("proven", !trace.proven().isEmpty());
         model.addAttribute("told", told(trace));
         model.addAttribute("decimals", decimals(trace));
         if (trace.found() instanceof Answer.NotDeterminable<Attribution> none) {
@@ -98,7 +97,7 @@ class CausesPages {
                 .mapToDouble(each -> Math.abs(each.shown()))
                 .max()
                 .orElse(1);
-        return size > 0 ? DrawnCharts.decimals(size / 10) : 2;
+        return size > 0 ? DrawnCharts.decimals(size) : 2;
     }
 
     private List<Told> told(ShiftTrace trace) {

@@ -142,7 +142,9 @@ class DriftPages {
                         of.points().get(i),
                         of.values().get(i),
                         i < inBase,
-                        of.alarmsOf(i).stream().map(drawn::words).toList()))
+                        of.alarmsOf(i).stream()
+                                .map(alarm -> drawn.words(alarm).replaceFirst("^Reading \\d+: ", ""))
+                                .toList()))
                 .toList();
     }
 
