@@ -34,8 +34,10 @@ record Scatter(Vec along, Vec across, double greatest_mm, double middle_mm, doub
                 Vec off = groups.get(g).get(i).minus(mean);
                 double[] d = {off.x(), off.y(), off.z()};
                 for (int row = 0; row < 3; row++) {
-                    for (int column = 0; column < 3; column++) {
+                    for (int column = 0; column <= row; column++) {
                         s[row][column] += w[i] * d[row] * d[column];
+                        // by its own rounding the product the other way round may differ in its last digit
+                        s[column][row] = s[row][column];
                     }
                 }
                 all += w[i];
