@@ -74,6 +74,11 @@ public enum Deviation {
         return mirrored;
     }
 
+    /** Whether pushing changes it; the side view is left as it was welded. */
+    public boolean settable() {
+        return !input.equals("side");
+    }
+
     /** Unit it is stated and judged in. */
     public String unit() {
         return angle ? "°" : "mm";

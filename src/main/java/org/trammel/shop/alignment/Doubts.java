@@ -33,13 +33,18 @@ class Doubts {
 
     /** The raw figure of a spot with all that makes it doubtful. */
     RawReading height(Spot spot, RawLine line, String metal) {
+        return height(spot, line, metal, false);
+    }
+
+    /** The same; where a tube is read from both sides its middle is, and how far out of round it is falls out. */
+    RawReading height(Spot spot, RawLine line, String metal, boolean bothSides) {
         List<Contribution> causes = new ArrayList<>();
         causes.add(gauge(line));
         causes.add(own(ErrorKind.REPEATABILITY, "table.repeatability"));
         causes.add(sharedOrOwn(ErrorKind.PLATE, "table.plate"));
         causes.add(sharedOrOwn(ErrorKind.CLAMP, "table.clamp"));
-        boolean mandrel = spot.group() == Spot.Group.MANDREL || spot.group() == Spot.Group.REAR_END;
-        boolean tube = spot.group() == Spot.Group.SEAT_TUBE || spot.group() == Spot.Group.HEAD_TUBE;
+        boolean mandrel = spot.group() == Spot.Group.MANDREL || spot.group() == Spot.Group.REAR_END || spot.side();
+        boolean tube = !bothSides && (spot.group() == Spot.Group.SEAT_TUBE || spot.group() == Spot.Group.HEAD_TUBE);
         if (mandrel) {
             causes.add(own(ErrorKind.BAR, "table.mandrel"));
         } else if (tube) {

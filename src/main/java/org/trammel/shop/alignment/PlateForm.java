@@ -77,7 +77,33 @@ final class PlateForm {
                                 length(Spot.GAP_DOWN),
                                 span_mm)
                         : null,
-                null);
+                side());
+    }
+
+    private PlateReadings.@Nullable SideReadings side() {
+        boolean frame =
+                inBoth("SIDE_SHELL") && inBoth("SIDE_AXLE") && inBoth("SIDE_HEAD_LOW") && inBoth("SIDE_HEAD_HIGH");
+        if (!setUp.sideView() || !frame) {
+            return null;
+        }
+        return new PlateReadings.SideReadings(
+                turned("SIDE_SHELL"),
+                turned("SIDE_AXLE"),
+                List.of(turned("SIDE_HEAD_LOW"), turned("SIDE_HEAD_HIGH")),
+                inBoth("SIDE_SEAT_LOW") && inBoth("SIDE_SEAT_HIGH")
+                        ? List.of(turned("SIDE_SEAT_LOW"), turned("SIDE_SEAT_HIGH"))
+                        : List.of(),
+                places.axle().x_mm(),
+                places.axle().y_mm());
+    }
+
+    private boolean inBoth(String name) {
+        return both(Spot.valueOf(name + "_1"), Spot.valueOf(name + "_2"));
+    }
+
+    private PlateReadings.SidePoint turned(String name) {
+        return new PlateReadings.SidePoint(
+                CentreHeight.at(height(Spot.valueOf(name + "_1"))), CentreHeight.at(height(Spot.valueOf(name + "_2"))));
     }
 
     private double half() {
@@ -107,10 +133,27 @@ final class PlateForm {
     }
 
     private List<AxisStation> axis(Spot low, Point lowAt, Spot high, Point highAt, @Nullable RawReading diameter) {
-        return both(low, high) ? List.of(station(low, lowAt, diameter), station(high, highAt, diameter)) : List.of();
+        return both(low, high) && under(low) && under(high)
+                ? List.of(station(low, lowAt, diameter), station(high, highAt, diameter))
+                : List.of();
+    }
+
+    /** Nothing more is wanted of a place that is read from one side. */
+    private boolean under(Spot spot) {
+        return !setUp.bothSides()
+                || spot.below().map(Spot::name).map(lines::containsKey).orElse(true);
     }
 
     private AxisStation station(Spot spot, Point at, @Nullable RawReading diameter) {
+        Spot below = setUp.bothSides() ? spot.below().orElse(null) : null;
+        if (below != null) {
+            return new AxisStation(
+                    at.x_mm(),
+                    at.y_mm(),
+                    CentreHeight.between(
+                            doubts.height(spot, line(spot), metal, true),
+                            doubts.height(below, line(below), metal, true)));
+        }
         RawReading height = height(spot);
         return new AxisStation(
                 at.x_mm(),

@@ -3,6 +3,7 @@ package org.trammel.shop.alignment;
 import java.util.ArrayList;
 import java.util.List;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.web.Keyed;
 
 /**
  * Points as lines of text: feature, name, x, y, z in mm, parted by semicolons or tabs; by commas where every figure has a
@@ -49,8 +50,8 @@ final class PointLines {
         return new RawFigures.TypedPoint(
                 feature,
                 cells[1].strip(),
-                Typed.figure("points", what, cells[2]),
-                Typed.figure("points", what, cells[3]),
-                Typed.figure("points", what, cells[4]));
+                Keyed.figure("points", what, cells[2]),
+                Keyed.figure("points", what, cells[3]),
+                Keyed.figure("points", what, cells[4]));
     }
 }

@@ -225,8 +225,15 @@ public class RawFigures {
             default -> null;
         };
         BigDecimal expected = settings.number("table.post");
+        boolean both = setUp.bothSides()
+                && (typed.spot().under() || typed.spot().below().isPresent());
+        if (both && diameter == null) {
+            // The side that is read lies a radius off the middle, and nobody said how large that is.
+            return;
+        }
         if (diameter != null) {
-            expected = expected.add(diameter.divide(BigDecimal.valueOf(2)));
+            BigDecimal radius = diameter.divide(BigDecimal.valueOf(2));
+            expected = typed.spot().under() ? expected.subtract(radius) : expected.add(radius);
         }
         BigDecimal within = settings.number("table.height.doubt");
         if (typed.mm().subtract(expected).abs().compareTo(within) <= 0) {

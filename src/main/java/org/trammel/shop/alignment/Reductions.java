@@ -111,7 +111,15 @@ public class Reductions {
                 form.postBySetting(setUp.setUp(), standing),
                 used.stream().map(RawLine::readingId).collect(Collectors.toSet())));
         alignment.deviations().forEach(measured -> deviations.save(new DeviationRow(row.id(), measured)));
-        List<ReducedReadings.Value> values = values(operationId, alignment, all, used, setUp.setUp());
+        List<String> unfit = new ArrayList<>();
+        List<ReducedReadings.Value> values = values(operationId, alignment, all, used, setUp.setUp(), unfit);
+        if (values.isEmpty() && !unfit.isEmpty()) {
+            throw Refusal.state(
+                    NOT_REDUCED,
+                    "Gauge unfit: the guard band leaves nothing of the tolerance of " + String.join(" and ", unfit)
+                            + ".",
+                    "Read with a gauge of less uncertainty, on a longer base, or from another datum.");
+        }
         if (values.isEmpty()) {
             throw Refusal.state(
                     NOT_REDUCED, unchanged(alignment), "Read another spot, or correct a figure that was mistyped.");
@@ -164,7 +172,12 @@ public class Reductions {
 
     /** What is new among what the characteristics of the operation ask for. */
     private List<ReducedReadings.Value> values(
-            long operationId, Alignment alignment, List<RawLine> all, List<RawLine> used, TableSetUp setUp) {
+            long operationId,
+            Alignment alignment,
+            List<RawLine> all,
+            List<RawLine> used,
+            TableSetUp setUp,
+            List<String> unfit) {
         FrameSheet.OperationSheetOfFrame operation = travellers.operation(operationId);
         List<ReadingLine> before = given(operationId);
         List<ReducedReadings.Value> values = new ArrayList<>();
@@ -187,7 +200,10 @@ public class Reductions {
                     .map(MeasuredDeviation::judgedUncertainty)
                     .max(BigDecimal::compareTo)
                     .orElseThrow();
-            if (last == null || !same(last, raw, u)) {
+            if (!inspection.decides(one.line(), u)) {
+                // the others are judged all the same
+                unfit.add(one.line().name());
+            } else if (last == null || !same(last, raw, u)) {
                 values.add(value(one.line(), raw, u, from, used, corrected(last, all, used), last));
             }
         }

@@ -60,6 +60,12 @@ class SetUpRow {
     @Column(name = "mandrel_diameter_mm")
     private @Nullable BigDecimal mandrelDiameter;
 
+    @Column(name = "both_sides")
+    private boolean bothSides;
+
+    @Column(name = "side_view")
+    private boolean sideView;
+
     @Column(name = "person_id")
     private long personId;
 
@@ -82,6 +88,8 @@ class SetUpRow {
         this.seatDiameter = setUp.seatDiameter_mm();
         this.headDiameter = setUp.headDiameter_mm();
         this.mandrelDiameter = setUp.mandrelDiameter_mm();
+        this.bothSides = setUp.bothSides();
+        this.sideView = setUp.sideView();
         this.personId = act.by();
         this.at = act.at();
         this.actId = act.id();
@@ -102,6 +110,8 @@ class SetUpRow {
                 mandrelBase,
                 seatDiameter,
                 headDiameter,
-                mandrelDiameter);
+                mandrelDiameter,
+                bothSides,
+                sideView);
     }
 }

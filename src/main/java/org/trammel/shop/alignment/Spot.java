@@ -8,8 +8,12 @@ import java.util.Optional;
 public enum Spot {
     SEAT_LOW(Group.SEAT_TUBE, "lower station", true),
     SEAT_HIGH(Group.SEAT_TUBE, "upper station", true),
+    SEAT_LOW_UNDER(Group.SEAT_TUBE, "lower station from below", true),
+    SEAT_HIGH_UNDER(Group.SEAT_TUBE, "upper station from below", true),
     HEAD_LOW(Group.HEAD_TUBE, "lower station", true),
     HEAD_HIGH(Group.HEAD_TUBE, "upper station", true),
+    HEAD_LOW_UNDER(Group.HEAD_TUBE, "lower station from below", true),
+    HEAD_HIGH_UNDER(Group.HEAD_TUBE, "upper station from below", true),
     MANDREL_LOW(Group.MANDREL, "lower station", true),
     MANDREL_HIGH(Group.MANDREL, "upper station", true),
     POST(Group.SHELL, "middle, on the post", true),
@@ -29,7 +33,19 @@ public enum Spot {
     GAP_UP(Group.REAR_END, "gap up", false),
     GAP_DOWN(Group.REAR_END, "gap down", false),
     STAY_DRIVE(Group.REAR_END, "drive chainstay, pin to pin", false),
-    STAY_OTHER(Group.REAR_END, "non-drive chainstay, pin to pin", false);
+    STAY_OTHER(Group.REAR_END, "non-drive chainstay, pin to pin", false),
+    SIDE_SHELL_1(Group.SIDE_FIRST, "axis of the shell", true),
+    SIDE_AXLE_1(Group.SIDE_FIRST, "rear axle", true),
+    SIDE_HEAD_LOW_1(Group.SIDE_FIRST, "head tube, lower end", true),
+    SIDE_HEAD_HIGH_1(Group.SIDE_FIRST, "head tube, middle of its upper end", true),
+    SIDE_SEAT_LOW_1(Group.SIDE_FIRST, "seat tube, low", true),
+    SIDE_SEAT_HIGH_1(Group.SIDE_FIRST, "seat tube, high", true),
+    SIDE_SHELL_2(Group.SIDE_TURNED, "axis of the shell", true),
+    SIDE_AXLE_2(Group.SIDE_TURNED, "rear axle", true),
+    SIDE_HEAD_LOW_2(Group.SIDE_TURNED, "head tube, lower end", true),
+    SIDE_HEAD_HIGH_2(Group.SIDE_TURNED, "head tube, middle of its upper end", true),
+    SIDE_SEAT_LOW_2(Group.SIDE_TURNED, "seat tube, low", true),
+    SIDE_SEAT_HIGH_2(Group.SIDE_TURNED, "seat tube, high", true);
 
     /** What is read together. */
     public enum Group {
@@ -37,7 +53,9 @@ public enum Spot {
         HEAD_TUBE("Head tube"),
         MANDREL("Mandrel"),
         SHELL("Shell"),
-        REAR_END("Rear end");
+        REAR_END("Rear end"),
+        SIDE_FIRST("Side view, first setting"),
+        SIDE_TURNED("Side view, a quarter turn on");
 
         private final String words;
 
@@ -85,6 +103,21 @@ public enum Spot {
     /** Whether it lies on a tube or mandrel that stands about as high as the post. */
     boolean onAxis() {
         return group == Group.SEAT_TUBE || group == Group.HEAD_TUBE || group == Group.MANDREL || this == POST;
+    }
+
+    /** Whether it is the lower side of a tube that is read from both. */
+    boolean under() {
+        return name().endsWith("_UNDER");
+    }
+
+    /** The lower side of a station of a tube; empty where a place has none. */
+    Optional<Spot> below() {
+        return named(name() + "_UNDER");
+    }
+
+    /** Whether it belongs to the side view. */
+    boolean side() {
+        return group == Group.SIDE_FIRST || group == Group.SIDE_TURNED;
     }
 
     /** Angle of a point round its face, rad. */

@@ -17,6 +17,7 @@ import org.trammel.calc.metrology.Deviation;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.travellers.Travellers;
+import org.trammel.shop.web.Keyed;
 
 /** The alignment table for programs. */
 @RestController
@@ -79,7 +80,13 @@ class TableApi {
             BigDecimal seatDiameterMm,
 
             @Nullable BigDecimal headDiameterMm,
-            @Nullable BigDecimal mandrelDiameterMm) {}
+            @Nullable BigDecimal mandrelDiameterMm,
+
+            @Schema(description = "true where tubes are read from above and from below") @Nullable
+            Boolean bothSides,
+
+            @Schema(description = "true where the side view is read by heights, a quarter turn apart") @Nullable
+            Boolean sideView) {}
 
     record Points(
             @Schema(description = "one line for each: feature; name; x; y; z in mm") @Nullable
@@ -120,7 +127,9 @@ class TableApi {
                         or(sent.mandrelBaseMm(), now.mandrelBase_mm()),
                         sent.seatDiameterMm(),
                         sent.headDiameterMm(),
-                        sent.mandrelDiameterMm()));
+                        sent.mandrelDiameterMm(),
+                        sent.bothSides() == null ? now.bothSides() : sent.bothSides(),
+                        sent.sideView() == null ? now.sideView() : sent.sideView()));
         return sheet(id);
     }
 
@@ -139,8 +148,8 @@ class TableApi {
                 act,
                 id,
                 new RawFigures.Typed(
-                        Typed.one(Spot.class, "spot", what, sent.spot()),
-                        Typed.figure("mm", what, sent.mm()),
+                        Keyed.one(Spot.class, "spot", what, sent.spot()),
+                        Keyed.figure("mm", what, sent.mm()),
                         sent.gauge() == null ? "" : sent.gauge(),
                         sent.seen(),
                         sent.reason(),

@@ -88,6 +88,8 @@ class TableEntries {
         return switch (spot) {
             case SEAT_LOW -> "at " + formats.number(setUp.seatLow_mm().stripTrailingZeros(), 0);
             case SEAT_HIGH -> "at " + formats.number(setUp.seatHigh_mm().stripTrailingZeros(), 0);
+            case SEAT_LOW_UNDER -> "at " + formats.number(setUp.seatLow_mm().stripTrailingZeros(), 0) + " from below";
+            case SEAT_HIGH_UNDER -> "at " + formats.number(setUp.seatHigh_mm().stripTrailingZeros(), 0) + " from below";
             default -> spot.words();
         };
     }
@@ -119,6 +121,16 @@ class TableEntries {
         }
         if (any(asked, Deviation.CHAINSTAY_DIFFERENCE, Deviation.REAR_YAW)) {
             spots.addAll(Spot.startingWith("STAY_"));
+        }
+        if (setUp.sideView()
+                && any(asked, Deviation.HEAD_ANGLE, Deviation.SEAT_ANGLE, Deviation.STACK, Deviation.REACH)) {
+            spots.addAll(Spot.startingWith("SIDE_"));
+        }
+        if (!asked.contains(Deviation.SEAT_ANGLE)) {
+            spots.removeIf(spot -> spot.name().startsWith("SIDE_SEAT_"));
+        }
+        if (!setUp.bothSides()) {
+            spots.removeIf(Spot::under);
         }
         return spots;
     }

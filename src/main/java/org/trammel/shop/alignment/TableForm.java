@@ -48,6 +48,12 @@ class TableForm {
                             + " stations whose places it would tell.",
                     "Put the shell on its post, or enter the geometry of the drawing.");
         }
+        if (setUp.sideView() && !places.drawn() && standing.stream().anyMatch(TableForm::ofSideView)) {
+            throw Refusal.state(
+                    Reductions.NOT_REDUCED,
+                    "The drawing of this frame gives no geometry, and the side view is laid by where it has the rear axle.",
+                    "Enter the geometry of the drawing, or read the side view with protractor and rule.");
+        }
         return new PlateForm(
                         doubts,
                         setUp,
@@ -81,7 +87,7 @@ class TableForm {
         return standing.stream()
                 .filter(line -> !line.point())
                 .filter(line -> Spot.named(line.spot())
-                        .filter(spot -> counts(setUp, spot))
+                        .filter(spot -> counts(setUp, spot) && (setUp.bothSides() || !spot.under()))
                         .isPresent())
                 .toList();
     }
@@ -91,8 +97,13 @@ class TableForm {
             case HEAD_TUBE -> setUp.base() == TableSetUp.Base.TUBE;
             case MANDREL -> setUp.base() == TableSetUp.Base.MANDREL;
             case SHELL -> (spot == Spot.POST) == (setUp.datum() == TableSetUp.Datum.POST);
+            case SIDE_FIRST, SIDE_TURNED -> setUp.sideView();
             case SEAT_TUBE, REAR_END -> true;
         };
+    }
+
+    private static boolean ofSideView(RawLine line) {
+        return Spot.named(line.spot()).filter(Spot::side).isPresent();
     }
 
     /** The figures whose gauge stands for a deviation. */
@@ -110,7 +121,7 @@ class TableForm {
             }
             case DROPOUTS_FORE_AFT, DROPOUTS_UP_DOWN -> in(used, Set.of("GAP_"));
             case CHAINSTAY_DIFFERENCE, REAR_YAW -> in(used, Set.of("STAY_"));
-            case HEAD_ANGLE, SEAT_ANGLE, STACK, REACH -> List.of();
+            case HEAD_ANGLE, SEAT_ANGLE, STACK, REACH -> in(used, Set.of("SIDE_"));
         };
     }
 

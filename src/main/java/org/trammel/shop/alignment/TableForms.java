@@ -16,6 +16,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.calc.metrology.Deviation;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.web.Keyed;
 
 /** What is keyed at the alignment table. */
 @Controller
@@ -29,12 +30,19 @@ class TableForms {
     private final Reductions reductions;
     private final TurnOfSheet turns;
     private final TableCharacteristics characteristics;
+    private final PushesNoted pushes;
 
-    TableForms(RawFigures figures, Reductions reductions, TurnOfSheet turns, TableCharacteristics characteristics) {
+    TableForms(
+            RawFigures figures,
+            Reductions reductions,
+            TurnOfSheet turns,
+            TableCharacteristics characteristics,
+            PushesNoted pushes) {
         this.figures = figures;
         this.reductions = reductions;
         this.turns = turns;
         this.characteristics = characteristics;
+        this.pushes = pushes;
     }
 
     @PostMapping("/{operationId}/read")
@@ -48,11 +56,11 @@ class TableForms {
             @RequestParam @Nullable String reason,
             @RequestParam(defaultValue = "false") boolean confirm,
             HttpServletResponse response) {
-        Spot at = Typed.one(Spot.class, "spot", NOT_KEPT, spot);
+        Spot at = Keyed.one(Spot.class, "spot", NOT_KEPT, spot);
         figures.read(
                 act,
                 operationId,
-                new RawFigures.Typed(at, Typed.figure("value", NOT_KEPT, value), gauge.strip(), seen, reason, confirm));
+                new RawFigures.Typed(at, Keyed.figure("value", NOT_KEPT, value), gauge.strip(), seen, reason, confirm));
         response.addHeader(
                 HttpHeaders.SET_COOKIE,
                 ResponseCookie.from(
@@ -107,22 +115,40 @@ class TableForms {
                 act,
                 operationId,
                 new TableSetUp(
-                        Typed.one(TableSetUp.Datum.class, "datum", what, form.get("datum")),
-                        Typed.one(TableSetUp.Base.class, "base", what, form.get("base")),
+                        Keyed.one(TableSetUp.Datum.class, "datum", what, form.get("datum")),
+                        Keyed.one(TableSetUp.Base.class, "base", what, form.get("base")),
                         !"NON_DRIVE".equals(form.get("up")),
                         figure(form, "seatLow", what, now.seatLow_mm()),
                         figure(form, "seatHigh", what, now.seatHigh_mm()),
                         figure(form, "tubeBase", what, now.tubeBase_mm()),
                         figure(form, "mandrelBase", what, now.mandrelBase_mm()),
-                        Typed.figureOrNone("seatDiameter", what, form.get("seatDiameter")),
-                        Typed.figureOrNone("headDiameter", what, form.get("headDiameter")),
-                        Typed.figureOrNone("mandrelDiameter", what, form.get("mandrelDiameter"))));
+                        Keyed.figureOrNone("seatDiameter", what, form.get("seatDiameter")),
+                        Keyed.figureOrNone("headDiameter", what, form.get("headDiameter")),
+                        Keyed.figureOrNone("mandrelDiameter", what, form.get("mandrelDiameter")),
+                        "BOTH".equals(form.get("sides")),
+                        form.containsKey("sideView")));
         return "redirect:/alignment/" + operationId + "/read";
     }
 
     private static BigDecimal figure(Map<String, String> form, String field, String what, BigDecimal now) {
-        BigDecimal typed = Typed.figureOrNone(field, what, form.get(field));
+        BigDecimal typed = Keyed.figureOrNone(field, what, form.get(field));
         return typed == null ? now : typed;
+    }
+
+    @PostMapping("/pushes")
+    String noted(Act act, @RequestParam Map<String, String> form) {
+        String what = "The push is not noted.";
+        pushes.note(
+                act,
+                new PushNoted(
+                        Keyed.one(Deviation.class, "deviation", what, form.get("deviation")),
+                        form.getOrDefault("metal", ""),
+                        Keyed.figure("outside", what, form.get("outside")),
+                        Keyed.figure("wall", what, form.get("wall")),
+                        Keyed.figure("push", what, form.get("push")),
+                        Keyed.figure("set", what, form.get("set")),
+                        form.getOrDefault("source", "")));
+        return "redirect:/alignment/pushes";
     }
 
     @PostMapping("/characteristics")
@@ -133,7 +159,7 @@ class TableForms {
             @RequestParam(defaultValue = "") String source) {
         List<Deviation> all = Arrays.stream(deviations.split(";"))
                 .filter(code -> !code.isBlank())
-                .map(code -> Typed.one(Deviation.class, "deviations", "What the table measures was not changed.", code))
+                .map(code -> Keyed.one(Deviation.class, "deviations", "What the table measures was not changed.", code))
                 .toList();
         characteristics.put(act, name, all, source);
         return "redirect:/alignment/characteristics";

@@ -22,6 +22,7 @@ import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
+import org.trammel.shop.web.Formats;
 
 /** The sheets of the alignment table. What they change is sent to the forms. */
 @Controller
@@ -34,25 +35,31 @@ class TablePages {
     private final TableEntries entries;
     private final TurnOfSheet turns;
     private final TableCharacteristics characteristics;
+    private final PushesNoted pushes;
     private final Travellers travellers;
     private final Crew crew;
     private final Settings settings;
+    private final Formats formats;
 
     TablePages(
             TableSheets sheets,
             TableEntries entries,
             TurnOfSheet turns,
             TableCharacteristics characteristics,
+            PushesNoted pushes,
             Travellers travellers,
             Crew crew,
-            Settings settings) {
+            Settings settings,
+            Formats formats) {
         this.sheets = sheets;
         this.entries = entries;
         this.turns = turns;
         this.characteristics = characteristics;
+        this.pushes = pushes;
         this.travellers = travellers;
         this.crew = crew;
         this.settings = settings;
+        this.formats = formats;
     }
 
     @GetMapping
@@ -159,6 +166,25 @@ class TablePages {
         model.addAttribute("deviations", words());
         model.addAttribute("keeps", who.person().is(Role.QA_LEAD));
         return "alignment/characteristics";
+    }
+
+    /** What the shop noted of pushes before, from which the next is proposed. */
+    @GetMapping("/pushes")
+    String pushes(SignedOn who, Model model) {
+        model.addAttribute("all", pushes.all());
+        Map<String, String> deviations = new LinkedHashMap<>();
+        for (Deviation what : Deviation.values()) {
+            if (what.settable()) {
+                deviations.put(what.name(), what.words());
+            }
+        }
+        model.addAttribute("deviations", deviations);
+        Map<String, String> metals = new LinkedHashMap<>();
+        PushesNoted.METALS.forEach(metal -> metals.put(metal, formats.metal(metal)));
+        model.addAttribute("metals", metals);
+        model.addAttribute(
+                "keeps", who.person().is(Role.QA_LEAD) || who.person().is(Role.ALIGNER));
+        return "alignment/pushes";
     }
 
     private static Map<String, String> words() {

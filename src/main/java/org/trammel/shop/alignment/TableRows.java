@@ -72,11 +72,33 @@ class TableRows {
                 word(c, last),
                 kind(c, last),
                 last == null ? "" : probability(last),
-                c.state() == CharacteristicState.UNDECIDED && what == Deviation.TWIST && last != null
-                        ? mandrel.words(head, sheet, last)
-                        : "",
+                better(head, sheet, c, what, last),
                 budget(sheet, last, one.deviations()),
                 setRight ? coldSets.room(c.characteristicId(), now) : null);
+    }
+
+    private String better(
+            FrameSheet.Head head,
+            SheetLine sheet,
+            FrameSheet.CharacteristicLine c,
+            Deviation what,
+            @Nullable ReadingLine last) {
+        if (last == null) {
+            ReductionLine newest = sheet.newest();
+            return newest == null
+                    ? ""
+                    : newest.deviations().stream()
+                            .filter(one -> one.what() == what)
+                            .findFirst()
+                            .map(one -> "Gauge unfit: it was read, and its u of "
+                                    + formats.with(one.u(), 3, c.unit())
+                                    + " leaves nothing of the tolerance. Read it with less uncertainty, on a longer base"
+                                    + " or from another datum.")
+                            .orElse("");
+        }
+        return c.state() == CharacteristicState.UNDECIDED && what == Deviation.TWIST
+                ? mandrel.words(head, sheet, last)
+                : "";
     }
 
     static @Nullable ReadingLine last(List<ReadingLine> readings, FrameSheet.CharacteristicLine c) {

@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param seatDiameter_mm where heights are of the tube's upper side; null where they are of its middle
  * @param headDiameter_mm likewise
  * @param mandrelDiameter_mm likewise
+ * @param bothSides whether tubes are read from above and from below
+ * @param sideView whether the side view is read by heights in two settings of the frame, a quarter turn apart
  */
 public record TableSetUp(
         Datum datum,
@@ -27,7 +29,36 @@ public record TableSetUp(
         BigDecimal mandrelBase_mm,
         @Nullable BigDecimal seatDiameter_mm,
         @Nullable BigDecimal headDiameter_mm,
-        @Nullable BigDecimal mandrelDiameter_mm) {
+        @Nullable BigDecimal mandrelDiameter_mm,
+        boolean bothSides,
+        boolean sideView) {
+
+    /** Each place of a tube read once, and nothing of the side view. */
+    public TableSetUp(
+            Datum datum,
+            Base base,
+            boolean driveUp,
+            BigDecimal seatLow_mm,
+            BigDecimal seatHigh_mm,
+            BigDecimal tubeBase_mm,
+            BigDecimal mandrelBase_mm,
+            @Nullable BigDecimal seatDiameter_mm,
+            @Nullable BigDecimal headDiameter_mm,
+            @Nullable BigDecimal mandrelDiameter_mm) {
+        this(
+                datum,
+                base,
+                driveUp,
+                seatLow_mm,
+                seatHigh_mm,
+                tubeBase_mm,
+                mandrelBase_mm,
+                seatDiameter_mm,
+                headDiameter_mm,
+                mandrelDiameter_mm,
+                false,
+                false);
+    }
 
     /** What the middle plane is taken from. */
     public enum Datum {
@@ -74,7 +105,26 @@ public record TableSetUp(
                 mandrelBase_mm,
                 seatDiameter_mm,
                 headDiameter_mm,
-                mandrelDiameter_mm);
+                mandrelDiameter_mm,
+                bothSides,
+                sideView);
+    }
+
+    /** The same, its tubes read from both sides, or its side view by heights. */
+    public TableSetUp with(boolean fromBothSides, boolean ofSideView) {
+        return new TableSetUp(
+                datum,
+                base,
+                driveUp,
+                seatLow_mm,
+                seatHigh_mm,
+                tubeBase_mm,
+                mandrelBase_mm,
+                seatDiameter_mm,
+                headDiameter_mm,
+                mandrelDiameter_mm,
+                fromBothSides,
+                ofSideView);
     }
 
     /** The same from another datum. */
@@ -89,7 +139,9 @@ public record TableSetUp(
                 mandrelBase_mm,
                 seatDiameter_mm,
                 headDiameter_mm,
-                mandrelDiameter_mm);
+                mandrelDiameter_mm,
+                bothSides,
+                sideView);
     }
 
     BigDecimal base_mm() {

@@ -19,8 +19,9 @@ import org.trammel.shop.web.TrendView;
  * @param told how many of how many lie outside
  * @param rows one for each characteristic the table measures
  * @param chosen the row that the chart and the plate are about; null where there is none
- * @param trend last values of its axis; null where there are fewer than two
- * @param unread what the reduction would want more, one sentence each
+ * @param history last values of its axis; null where there are fewer than two
+ * @param across how wide tubes are where both sides were read
+ * @param push how far to push for the chosen row; null where it is not to be set right now
  */
 record TableSheet(
         FrameSheet.Head head,
@@ -35,9 +36,18 @@ record TableSheet(
         List<Row> rows,
         @Nullable Row chosen,
         TableView drawing,
-        @Nullable TrendView trend,
+        @Nullable History history,
         Plate plate,
-        @Nullable Fit fit) {
+        @Nullable Fit fit,
+        List<String> across,
+        @Nullable PushAdvice push) {
+
+    /**
+     * What frames read on one axis before they were set straight.
+     *
+     * @param of axis and jig in words
+     */
+    record History(String of, TrendView chart) {}
 
     /** The window a cold-set may be made in. */
     record Clock(String before, Instant until, String after) {}

@@ -3,7 +3,6 @@ package org.trammel.shop.alignment;
 import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -12,11 +11,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
-import org.trammel.calc.geometry.FrameGeometry;
-import org.trammel.calc.geometry.Point;
-import org.trammel.calc.geometry.SideView;
-import org.trammel.calc.metrology.Deviation;
-import org.trammel.shop.designs.DrawnFrames;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.travellers.ClockState;
@@ -25,20 +19,18 @@ import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
 import org.trammel.shop.web.Formats;
-import org.trammel.shop.web.TableView;
-import org.trammel.shop.web.TrendView;
 
 /** Puts the sheet of the table together. */
 @Component
 class TableSheets {
 
-    private static final int TREND = 25;
     private static final Set<OperationState> AT_HAND =
             Set.of(OperationState.WAITING, OperationState.IN_WORK, OperationState.AT_POINT, OperationState.STOPPED);
 
     private final TurnOfSheet turns;
     private final TableRows rows;
-    private final TableForm form;
+    private final TableViews views;
+    private final PushAdvices pushes;
     private final Readings readings;
     private final Travellers travellers;
     private final Formats formats;
@@ -47,14 +39,16 @@ class TableSheets {
     TableSheets(
             TurnOfSheet turns,
             TableRows rows,
-            TableForm form,
+            TableViews views,
+            PushAdvices pushes,
             Readings readings,
             Travellers travellers,
             Formats formats,
             Clock clock) {
         this.turns = turns;
         this.rows = rows;
-        this.form = form;
+        this.views = views;
+        this.pushes = pushes;
         this.readings = readings;
         this.travellers = travellers;
         this.formats = formats;
@@ -100,10 +94,24 @@ class TableSheets {
                 outside + " of " + all.size() + " outside",
                 all,
                 row,
-                drawing(head, sheet, measured, all),
-                row == null ? null : trend(row, measured, head),
+                views.drawing(head, sheet, measured, all),
+                row == null ? null : views.history(row, measured, head),
                 plate(head, operation, sheet, all, atHand, frame),
-                fit(sheet));
+                fit(sheet),
+                Across.words(sheet, formats),
+                row == null ? null : push(head, row, measured));
+    }
+
+    private @Nullable PushAdvice push(
+            FrameSheet.Head head, TableSheet.Row row, List<TableCharacteristics.Measured> measured) {
+        return row.room() == null || !row.room().open()
+                ? null
+                : measured.stream()
+                        .map(TableCharacteristics.Measured::line)
+                        .filter(line -> line.characteristicId() == row.characteristicId())
+                        .findFirst()
+                        .flatMap(line -> pushes.of(head, line))
+                        .orElse(null);
     }
 
     private static int rank(String kind) {
@@ -210,145 +218,5 @@ class TableSheets {
 
     private static String ended(String sentence) {
         return sentence.endsWith(".") ? sentence : sentence + ".";
-    }
-
-    // ------------------------------------------------------------------------------------------ drawings
-
-    private @Nullable TrendView trend(
-            TableSheet.Row row, List<TableCharacteristics.Measured> measured, FrameSheet.Head head) {
-        FrameSheet.CharacteristicLine line = measured.stream()
-                .map(TableCharacteristics.Measured::line)
-                .filter(one -> one.characteristicId() == row.characteristicId())
-                .findFirst()
-                .orElseThrow();
-        List<ReadingLine> last = readings.newestOf(line.code(), TREND);
-        if (last.size() < 2) {
-            return null;
-        }
-        boolean ours = last.get(last.size() - 1).travellerId() == head.travellerId();
-        return new TrendView(
-                last.stream().map(one -> one.value().doubleValue()).toList(),
-                last.stream()
-                        .map(one -> one.travellerId() == head.travellerId() ? formats.mark(head.serial()) : "")
-                        .toList(),
-                line.unit(),
-                ours,
-                "The last " + last.size() + " values of " + row.name() + " at this operation, from "
-                        + formats.with(last.get(0).value(), 2, line.unit()) + " to "
-                        + formats.with(last.get(last.size() - 1).value(), 2, line.unit()) + ".");
-    }
-
-    private TableView drawing(
-            FrameSheet.Head head,
-            SheetLine sheet,
-            List<TableCharacteristics.Measured> measured,
-            List<TableSheet.Row> all) {
-        DrawnFrames.Drawn drawn = form.drawing(head);
-        SideView side = drawn == null ? PlainFrame.SIDE : drawn.side();
-        Places places = drawn == null ? Places.of(null, false) : Places.of(drawn, false);
-        TableSetUp setUp = sheet.setUp();
-        List<TableView.Station> stations = new ArrayList<>();
-        if (drawn != null && asked(measured, Deviation.TWIST, Deviation.SEAT_TUBE_LEAN)) {
-            for (BigDecimal along : List.of(setUp.seatLow_mm(), setUp.seatHigh_mm())) {
-                stations.add(new TableView.Station(
-                        places.onSeatTube(along.doubleValue()), formats.number(along.stripTrailingZeros(), 0)));
-            }
-        }
-        boolean mandrel =
-                setUp.base() == TableSetUp.Base.MANDREL && asked(measured, Deviation.TWIST, Deviation.HEAD_TUBE_LEAN);
-        TableSheet.Row worst = all.isEmpty() ? null : all.get(0);
-        return new TableView(
-                side,
-                drawn == null,
-                drawn == null ? null : drawn.shellWidth_mm(),
-                stations,
-                mandrel ? setUp.mandrelBase_mm().doubleValue() : null,
-                offset(Deviation.HEAD_TUBE_OFFSET, measured, all),
-                offset(Deviation.REAR_AXLE_OFFSET, measured, all),
-                lean(sheet, measured, all),
-                flags(side, measured, all),
-                formats.mark(head.serial()) + " in three views; "
-                        + (worst == null || !worst.read()
-                                ? "nothing is judged yet"
-                                : worst.name() + " " + worst.value() + " " + worst.side() + ", " + worst.word())
-                        + ".");
-    }
-
-    private static boolean asked(List<TableCharacteristics.Measured> measured, Deviation... any) {
-        return measured.stream()
-                .anyMatch(one -> List.of(any).contains(one.deviations().get(0)));
-    }
-
-    private TableView.@Nullable Offset offset(
-            Deviation what, List<TableCharacteristics.Measured> measured, List<TableSheet.Row> all) {
-        int at = index(what, measured);
-        if (at < 0) {
-            return null;
-        }
-        TableSheet.Row row = all.get(at);
-        BigDecimal limit = measured.get(at).line().upperLimit();
-        BigDecimal value = row.scale() == null ? null : row.scale().value();
-        return new TableView.Offset(
-                row.letter(),
-                value == null ? null : value.doubleValue(),
-                limit == null ? null : limit.doubleValue(),
-                row.read() ? row.kind() : null);
-    }
-
-    private TableView.@Nullable Lean lean(
-            SheetLine sheet, List<TableCharacteristics.Measured> measured, List<TableSheet.Row> all) {
-        int at = index(Deviation.TWIST, measured);
-        if (at < 0) {
-            return null;
-        }
-        TableSheet.Row row = all.get(at);
-        BigDecimal limit = measured.get(at).line().upperLimit();
-        BigDecimal guard = row.scale() == null ? null : row.scale().guard();
-        return new TableView.Lean(
-                told(sheet, Deviation.SEAT_TUBE_LEAN),
-                told(sheet, Deviation.HEAD_TUBE_LEAN),
-                limit == null ? null : limit.doubleValue(),
-                guard == null ? 0 : guard.doubleValue(),
-                row.read() ? row.kind() : null);
-    }
-
-    private static @Nullable Double told(SheetLine sheet, Deviation what) {
-        ReductionLine newest = sheet.newest();
-        return newest == null
-                ? null
-                : newest.deviations().stream()
-                        .filter(one -> one.what() == what)
-                        .map(one -> one.value().doubleValue())
-                        .findFirst()
-                        .orElse(null);
-    }
-
-    private static int index(Deviation what, List<TableCharacteristics.Measured> measured) {
-        for (int i = 0; i < measured.size(); i++) {
-            if (measured.get(i).deviations().get(0) == what) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    private static List<TableView.Flag> flags(
-            SideView side, List<TableCharacteristics.Measured> measured, List<TableSheet.Row> all) {
-        FrameGeometry g = side.geometry();
-        List<TableView.Flag> flags = new ArrayList<>();
-        for (int i = 0; i < all.size(); i++) {
-            Point at = switch (measured.get(i).deviations().get(0)) {
-                case TWIST -> g.headTubeTop();
-                case AXLE_WIDTH -> g.rearAxle();
-                case DROPOUTS_FORE_AFT, DROPOUTS_UP_DOWN -> g.rearAxle().times(0.97);
-                case CHAINSTAY_DIFFERENCE, REAR_YAW -> g.rearAxle().times(0.6);
-                default -> null;
-            };
-            if (at != null) {
-                flags.add(new TableView.Flag(
-                        all.get(i).letter(), at, all.get(i).read() ? all.get(i).kind() : null));
-            }
-        }
-        return flags;
     }
 }

@@ -9,5 +9,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "The alignment table",
-        allowedDependencies = {"travellers", "inspection", "gauges", "designs", "routes"})
+        allowedDependencies = {"travellers", "inspection", "gauges", "designs", "routes", "drift"})
 package org.trammel.shop.alignment;

@@ -17,6 +17,7 @@ import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.web.Keyed;
 
 /** Readings as they are keyed, and the cold-set that follows one. */
 @Controller
@@ -57,7 +58,7 @@ class ReadingForms {
             throw Refusal.input("gauge", what, "No gauge was chosen.", "Choose the one in your hand, then Enter.");
         }
         Readings.Input input = new Readings.Input(
-                raw(wanted, form, what), gauge, Figures.readIfTyped("temperature", what, temperature), confirm);
+                raw(wanted, form, what), gauge, Keyed.figureOrNone("temperature", what, temperature), confirm);
         if (replaces == null) {
             readings.read(act, characteristic, input);
         } else {
@@ -74,7 +75,7 @@ class ReadingForms {
             if (side == null && wanted.points().size() == 1) {
                 side = form.getFirst("side");
             }
-            BigDecimal figure = Figures.read("value" + i, what, form.getFirst("value" + i));
+            BigDecimal figure = Keyed.figure("value" + i, what, form.getFirst("value" + i));
             raw.add(wanted.sided() ? toSide("value" + i, what, figure, side) : figure);
         }
         return raw;
@@ -107,7 +108,7 @@ class ReadingForms {
             @RequestParam @Nullable String push) {
         String what = "The cold-set is not recorded.";
         coldSets.push(
-                act, characteristic, Figures.read("amount", what, amount), Figures.readIfTyped("push", what, push));
+                act, characteristic, Keyed.figure("amount", what, amount), Keyed.figureOrNone("push", what, push));
         return Back.toReading(tag, characteristic);
     }
 }

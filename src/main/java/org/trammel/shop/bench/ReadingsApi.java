@@ -23,6 +23,7 @@ import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.web.Keyed;
 
 /** Readings and cold-sets for programs. */
 @RestController
@@ -121,8 +122,8 @@ class ReadingsApi {
         coldSets.push(
                 act,
                 id,
-                Figures.read("amount", "The cold-set is not recorded.", push.amount()),
-                Figures.readIfTyped("pushMm", "The cold-set is not recorded.", push.pushMm()));
+                Keyed.figure("amount", "The cold-set is not recorded.", push.amount()),
+                Keyed.figureOrNone("pushMm", "The cold-set is not recorded.", push.pushMm()));
         return coldSets.room(id, clock.instant());
     }
 
@@ -130,12 +131,12 @@ class ReadingsApi {
         List<BigDecimal> raw = new ArrayList<>();
         List<String> sent = taken.raw() == null ? List.of() : taken.raw();
         for (int i = 0; i < sent.size(); i++) {
-            raw.add(Figures.read("raw[" + i + "]", NOT_TAKEN, sent.get(i)));
+            raw.add(Keyed.figure("raw[" + i + "]", NOT_TAKEN, sent.get(i)));
         }
         return new Readings.Input(
                 raw,
                 taken.gauge() == null ? "" : taken.gauge(),
-                Figures.readIfTyped("temperatureDegC", NOT_TAKEN, taken.temperatureDegC()),
+                Keyed.figureOrNone("temperatureDegC", NOT_TAKEN, taken.temperatureDegC()),
                 Boolean.TRUE.equals(taken.confirm()));
     }
 }

@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.alignment.PushAdvices;
 import org.trammel.shop.alignment.TableCharacteristics;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
@@ -36,6 +37,7 @@ class SheetPages {
     private final ConfirmationOverrides overrides;
     private final LastGauge lastGauge;
     private final TableCharacteristics table;
+    private final PushAdvices pushes;
 
     SheetPages(
             Tags tags,
@@ -44,7 +46,8 @@ class SheetPages {
             SignViews signing,
             ConfirmationOverrides overrides,
             LastGauge lastGauge,
-            TableCharacteristics table) {
+            TableCharacteristics table,
+            PushAdvices pushes) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
@@ -52,6 +55,7 @@ class SheetPages {
         this.overrides = overrides;
         this.lastGauge = lastGauge;
         this.table = table;
+        this.pushes = pushes;
     }
 
     /** What the address of the sheet may ask for. */
@@ -215,6 +219,9 @@ class SheetPages {
                 readings.of(tags.sheet(tag), who, new ReadingViews.Asked(characteristic, false, null, null), null);
         model.addAttribute("reading", reading);
         model.addAttribute("view", reading.frame());
+        model.addAttribute(
+                "advice",
+                pushes.of(reading.frame().head(), reading.characteristic()).orElse(null));
         return "bench/cold-set";
     }
 

@@ -44,6 +44,55 @@ public class DrawnFrames {
                 : Optional.empty();
     }
 
+    /**
+     * A tube that is pushed on.
+     *
+     * @param tube as a sentence has it
+     * @param length_mm from the shell's outside to the axle, or to the head tube's end of the down tube; null where the
+     *     drawing gives none
+     */
+    public record Section(
+            String tube,
+            BigDecimal outside_mm,
+            BigDecimal wall_mm,
+            @Nullable BigDecimal length_mm) {}
+
+    /** The chainstay of a revision, as it was entered; empty where outside or wall was not. */
+    @Transactional(readOnly = true)
+    public Optional<Section> chainstay(long revisionId) {
+        Map<String, String> typed = designs.revision(revisionId).geometry();
+        BigDecimal stay = typed(typed, GeometryInput.CHAINSTAY);
+        BigDecimal shell = typed(typed, GeometryInput.SHELL_OUTSIDE);
+        return section(
+                "chainstay",
+                typed(typed, GeometryInput.CHAINSTAY_OUTSIDE),
+                typed(typed, GeometryInput.CHAINSTAY_WALL),
+                stay == null || shell == null ? stay : stay.subtract(shell.divide(BigDecimal.valueOf(2))));
+    }
+
+    /** The down tube of a revision, as it was entered; empty where outside or wall was not. */
+    @Transactional(readOnly = true)
+    public Optional<Section> downTube(long revisionId) {
+        Map<String, String> typed = designs.revision(revisionId).geometry();
+        return section(
+                "down tube",
+                typed(typed, GeometryInput.DOWN_TUBE_OUTSIDE),
+                typed(typed, GeometryInput.DOWN_TUBE_WALL),
+                null);
+    }
+
+    private static Optional<Section> section(
+            String tube, @Nullable BigDecimal outside, @Nullable BigDecimal wall, @Nullable BigDecimal length) {
+        return outside == null || wall == null
+                ? Optional.empty()
+                : Optional.of(new Section(tube, outside, wall, length));
+    }
+
+    private static @Nullable BigDecimal typed(Map<String, String> typed, GeometryInput input) {
+        String text = typed.get(input.code());
+        return text == null ? null : new BigDecimal(text);
+    }
+
     private static @Nullable Double figure(Map<String, String> typed, GeometryInput input) {
         String text = typed.get(input.code());
         return text == null ? null : new BigDecimal(text).doubleValue();

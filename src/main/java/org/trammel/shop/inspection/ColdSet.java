@@ -33,6 +33,12 @@ class ColdSet {
 
     private int attempt;
 
+    /** Null for one from before it was kept. */
+    @Column(name = "characteristic_name")
+    private @Nullable String characteristicName;
+
+    private @Nullable String metal;
+
     @Column(name = "reading_before_id")
     private long readingBeforeId;
 
@@ -60,6 +66,7 @@ class ColdSet {
     ColdSet(
             Act act,
             Evidence.Wanted wanted,
+            String metal,
             int attempt,
             long readingBeforeId,
             BigDecimal amount,
@@ -68,6 +75,8 @@ class ColdSet {
         this.characteristicId = wanted.characteristicId();
         this.operationId = wanted.operationId();
         this.travellerId = wanted.travellerId();
+        this.characteristicName = wanted.name();
+        this.metal = metal;
         this.attempt = attempt;
         this.readingBeforeId = readingBeforeId;
         this.amount = amount;
@@ -89,6 +98,14 @@ class ColdSet {
 
     long operationId() {
         return operationId;
+    }
+
+    long travellerId() {
+        return travellerId;
+    }
+
+    long readingBeforeId() {
+        return readingBeforeId;
     }
 
     int attempt() {

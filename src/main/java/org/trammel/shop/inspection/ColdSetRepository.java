@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
@@ -13,6 +14,14 @@ interface ColdSetRepository extends JpaRepository<ColdSet, Long> {
 
     @Query("select distinct s.operationId from ColdSet s where s.at >= :moment")
     Set<Long> operationsSince(Instant moment);
+
+    /** The newest pushes of characteristics of these names on frames of a metal that say how far it was pushed. */
+    @Query("""
+            select s from ColdSet s
+            where s.characteristicName in :names and s.metal = :metal and s.pushMm is not null
+            order by s.id desc
+            """)
+    List<ColdSet> measured(Collection<String> names, String metal, Limit limit);
 
     /** When a frame was first pushed. */
     record First(long travellerId, Instant at) {}

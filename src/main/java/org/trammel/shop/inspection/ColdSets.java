@@ -18,6 +18,7 @@ import org.trammel.shop.travellers.ClockState;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.Remarks;
+import org.trammel.shop.travellers.Travellers;
 import org.trammel.shop.web.Formats;
 
 /**
@@ -29,13 +30,21 @@ public class ColdSets {
 
     private final ColdSetRepository coldSets;
     private final Evidence evidence;
+    private final Travellers travellers;
     private final Remarks remarks;
     private final Crew crew;
     private final Formats formats;
 
-    ColdSets(ColdSetRepository coldSets, Evidence evidence, Remarks remarks, Crew crew, Formats formats) {
+    ColdSets(
+            ColdSetRepository coldSets,
+            Evidence evidence,
+            Travellers travellers,
+            Remarks remarks,
+            Crew crew,
+            Formats formats) {
         this.coldSets = coldSets;
         this.evidence = evidence;
+        this.travellers = travellers;
         this.remarks = remarks;
         this.crew = crew;
         this.formats = formats;
@@ -77,18 +86,7 @@ public class ColdSets {
                 .filter(c -> c.code().equals(wanted.coldSetClock()))
                 .findFirst()
                 .orElse(null);
-        String why = "";
-        if (wanted.coldSetClock() == null || wanted.coldSetAttempts() == 0) {
-            why = "The route allows no cold-set of it.";
-        } else if (clock == null || clock.startedAt() == null || clock.state() == ClockState.PLANNED) {
-            why = "The window has not opened.";
-        } else if (!clock.openAt(at)) {
-            why = "The window " + clock.name() + " closed at " + formats.moment(clock.endsAt()) + ".";
-        } else if (before.size() >= wanted.coldSetAttempts()) {
-            why = "All " + wanted.coldSetAttempts() + " attempts are used.";
-        } else if (wanted.coldSetAmount() != null && used.compareTo(wanted.coldSetAmount()) >= 0) {
-            why = "The greatest amount of permanent set is used.";
-        }
+        String why = shut(wanted, clock, before.size(), used, at);
         return new Room(
                 why.isEmpty(),
                 why,
@@ -97,6 +95,29 @@ public class ColdSets {
                 used,
                 wanted.coldSetAmount(),
                 clock == null ? null : clock.endsAt());
+    }
+
+    /** Metal that was aged or relieved since, or a shape that was faced, is another than the one the route lets be set. */
+    private String shut(Evidence.Wanted wanted, @Nullable ClockView clock, int attempts, BigDecimal used, Instant at) {
+        if (wanted.coldSetClock() == null || wanted.coldSetAttempts() == 0) {
+            return "The route allows no cold-set of it.";
+        }
+        if (clock == null || clock.startedAt() == null || clock.state() == ClockState.PLANNED) {
+            return "The window has not opened.";
+        }
+        if (!clock.openAt(at)) {
+            return "The window " + clock.name() + " closed at " + formats.moment(clock.endsAt()) + ".";
+        }
+        if (attempts >= wanted.coldSetAttempts()) {
+            return "All " + wanted.coldSetAttempts() + " attempts are used.";
+        }
+        if (wanted.coldSetAmount() != null && used.compareTo(wanted.coldSetAmount()) >= 0) {
+            return "The greatest amount of permanent set is used.";
+        }
+        return travellers
+                .irreversibleAfter(wanted.operationId())
+                .map(later -> later + " was begun, and a cold-set comes before it.")
+                .orElse("");
     }
 
     private List<ColdSet> before(Evidence.Wanted wanted) {
@@ -157,7 +178,14 @@ public class ColdSets {
                     "Enter how far it was pushed, or leave it empty.");
         }
         coldSets.save(new ColdSet(
-                act, wanted, now.attemptsUsed() + 1, Objects.requireNonNull(wanted.readingId()), amount, pushMm, late));
+                act,
+                wanted,
+                travellers.head(wanted.travellerId()).metal(),
+                now.attemptsUsed() + 1,
+                Objects.requireNonNull(wanted.readingId()),
+                amount,
+                pushMm,
+                late));
         evidence.readAllAgain(act, wanted.operationId());
         if (late) {
             remarks.callWithin(

@@ -1,6 +1,7 @@
 package org.trammel.shop.inspection;
 
 import java.math.BigDecimal;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.metrology.ConformityDecision;
@@ -52,6 +53,19 @@ class Judge {
             verdict = passesOn ? Verdict.NOTED : Verdict.NOT_CONFORMING;
         }
         return new Reading.Judged(verdict, decision.basis(), factor.id());
+    }
+
+    /** Whether a value of that uncertainty, whatever it is, can be judged: the guard band leaves something of the limits. */
+    boolean decides(@Nullable BigDecimal lower, @Nullable BigDecimal upper, DecisionRule rule, BigDecimal u) {
+        return lower == null && upper == null
+                || !(ConformityDecision.of(
+                                lower == null ? Objects.requireNonNull(upper) : lower,
+                                new Limits(lower, upper),
+                                rule,
+                                u,
+                                settings.number("guard.factor"),
+                                KEPT)
+                        instanceof ConformityDecision.GaugeUnfit);
     }
 
     /** Where it is not decided, a value passes on to its deciding operation while it lies within the triage limit. */

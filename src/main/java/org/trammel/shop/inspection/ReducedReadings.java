@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.calc.metrology.DecisionRule;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.records.Act;
@@ -15,6 +16,7 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.travellers.FrameSheet;
 
 /**
  * Takes values that another module computed from raw figures: judged by the same rules, under the same gates, by the same
@@ -29,6 +31,7 @@ public class ReducedReadings {
     private final Gauges gauges;
     private final Settings settings;
     private final ReadAgain again;
+    private final Judge judge;
     private final EntityManager entities;
 
     ReducedReadings(
@@ -38,6 +41,7 @@ public class ReducedReadings {
             Gauges gauges,
             Settings settings,
             ReadAgain again,
+            Judge judge,
             EntityManager entities) {
         this.readings = readings;
         this.rows = rows;
@@ -45,6 +49,7 @@ public class ReducedReadings {
         this.gauges = gauges;
         this.settings = settings;
         this.again = again;
+        this.judge = judge;
         this.entities = entities;
     }
 
@@ -64,6 +69,15 @@ public class ReducedReadings {
             List<ReadWith> from,
             @Nullable Long replaces,
             @Nullable String reason) {}
+
+    /** Whether a value of that uncertainty could be judged for a characteristic. */
+    public boolean decides(FrameSheet.CharacteristicLine line, BigDecimal u) {
+        return judge.decides(
+                line.lowerLimit(),
+                line.upperLimit(),
+                DecisionRule.valueOf(line.rule().name()),
+                u);
+    }
 
     /**
      * Raw figures read with one gauge.

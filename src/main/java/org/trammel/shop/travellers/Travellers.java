@@ -123,6 +123,16 @@ public class Travellers {
                 .travellerId());
     }
 
+    /** The first operation after this one that cannot be undone and was begun, in words; empty while there is none. */
+    public Optional<String> irreversibleAfter(long operationId) {
+        Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        return operations.findByTravellerIdOrderByPosition(o.travellerId()).stream()
+                .filter(later -> later.position() > o.position() && later.irreversible())
+                .filter(later -> later.startedAt() != null && later.state() != OperationState.WAITING)
+                .map(later -> "Operation " + later.called() + ", " + later.name() + ",")
+                .findFirst();
+    }
+
     /** One traveller in full, with the operation at hand. */
     public FrameSheet sheet(long travellerId) {
         return sheet(travellers.findById(travellerId).orElseThrow(() -> Bench.noSuch("traveller")));

@@ -12,7 +12,7 @@ import org.trammel.calc.geometry.SideView.Part;
 /**
  * A frame on the alignment table in three views: from above over the side view, with the drive side below, and the leans
  * from the front at the right, with the drive side at the left (third angle, ISO 128). Offsets are drawn fifty times
- * larger, leans a hundred times.
+ * larger, leans a hundred times, what the side view is off its drawing twenty times.
  */
 final class TableDrawing {
 
@@ -25,6 +25,9 @@ final class TableDrawing {
     private static final double HIGH = 306;
     private static final double OFFSETS = 50;
     private static final double LEANS = 100;
+    private static final double SIDE = 20;
+    private static final double SIDE_MOST_MM = 60;
+    private static final double SIDE_MOST_DEG = 12;
     private static final double FAN_X = 590;
     private static final double FAN_Y = 640;
     private static final double FAN = 170;
@@ -126,10 +129,10 @@ final class TableDrawing {
         svg.ring(shellX, MIDDLE_Y, 4.5, Svg.SHEET, Svg.BLUE, 2.5);
         point(view.axle(), axleX, 110);
         point(view.head(), headX, RIGHT - 50);
-        svg.line(640, 88, 640, 168, Svg.INK_2, 1.2, null);
-        svg.path("M635 158h10l-5 12z", Svg.INK_2, null, 0);
-        svg.text(652, 92, "non-drive", 14, "start", Svg.INK_2, false);
-        svg.text(652, 172, "drive", 14, "start", Svg.INK_2, false);
+        svg.line(628, 88, 628, 168, Svg.INK_2, 1.2, null);
+        svg.path("M623 158h10l-5 12z", Svg.INK_2, null, 0);
+        svg.text(640, 92, "non-drive", 14, "start", Svg.INK_2, false);
+        svg.text(640, 172, "drive", 14, "start", Svg.INK_2, false);
         double mm = OFFSETS * scale;
         svg.path("M300 214v12M300 220h" + Svg.n(mm) + "m0 -6v12", "none", Svg.INK, 1.4);
         svg.text(300 + mm + 10, 225, "1 mm off the middle, drawn 50 times larger", 13, "start", Svg.INK_2, false);
@@ -208,6 +211,9 @@ final class TableDrawing {
                     Svg.INK_2,
                     false);
         }
+        if (view.built() != null) {
+            built(view.built(), g);
+        }
         for (TableView.Station station : view.stations()) {
             svg.ring(x(station.at()), y(station.at()), 5, Svg.SHEET, Svg.BLUE, 2.5);
             svg.text(x(station.at()) - 10, y(station.at()) + 5, station.label(), 13, "end", Svg.INK_2, false);
@@ -224,6 +230,48 @@ final class TableDrawing {
             svg.circle(fx, fy, 3.2, Svg.INK_2);
             flag(toX, toY, flag.letter(), flag.verdict());
         }
+    }
+
+    /** Axes as they were built, their deviations drawn larger, about the drawing's own places. */
+    private void built(TableView.Built built, FrameGeometry g) {
+        Point off = new Point(most(built.reach_mm()), most(built.stack_mm()));
+        Point top = g.headTubeTop().plus(off);
+        Point down = turned(g.headTubeBottom().minus(g.headTubeTop()), built.headAngle_deg());
+        asBuilt(top, top.plus(down));
+        if (built.stack_mm() != null || built.reach_mm() != null) {
+            svg.ring(x(top), y(top), 4.5, Svg.SHEET, Svg.BLUE, 2.5);
+        }
+        if (built.seatAngle_deg() != null) {
+            Point foot = g.seatTubeFoot();
+            asBuilt(foot, foot.plus(turned(g.seatTubeTop().minus(foot), built.seatAngle_deg())));
+        }
+        svg.text(
+                x(g.rearAxle()) - 30,
+                LOW + 48,
+                "blue: as built, off the drawing " + formats.number(SIDE, 0) + " times larger",
+                13,
+                "start",
+                Svg.INK_2,
+                false);
+    }
+
+    private void asBuilt(Point from, Point to) {
+        svg.line(x(from), y(from), x(to), y(to), Svg.BLUE, 3, null);
+    }
+
+    private static double most(@Nullable Double off_mm) {
+        return off_mm == null ? 0 : Math.max(-SIDE_MOST_MM, Math.min(SIDE_MOST_MM, off_mm * SIDE));
+    }
+
+    /** A tube that rises rearwards turns towards the rear where it is flatter than drawn. */
+    private static Point turned(Point along, @Nullable Double steeper_deg) {
+        double rad = steeper_deg == null
+                ? 0
+                : Math.toRadians(Math.max(-SIDE_MOST_DEG, Math.min(SIDE_MOST_DEG, steeper_deg * SIDE)));
+        // Seen from the drive side with the front to the right, a rearward rising axis grows steeper clockwise.
+        return new Point(
+                along.x_mm() * Math.cos(rad) + along.y_mm() * Math.sin(rad),
+                along.y_mm() * Math.cos(rad) - along.x_mm() * Math.sin(rad));
     }
 
     private void member(Member member) {

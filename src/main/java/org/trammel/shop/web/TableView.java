@@ -17,6 +17,7 @@ import org.trammel.calc.geometry.SideView;
  * @param axle the same of the rear axle
  * @param lean leans of the two tubes; null where they are not measured here
  * @param flags letters of characteristics that belong to a part of the side view
+ * @param built how far the side view is off its drawing; null before any of it is read
  * @param finding what the drawing shows, in words
  */
 public record TableView(
@@ -29,6 +30,7 @@ public record TableView(
         @Nullable Offset axle,
         @Nullable Lean lean,
         List<Flag> flags,
+        @Nullable Built built,
         String finding) {
 
     public TableView {
@@ -64,6 +66,24 @@ public record TableView(
             @Nullable Double limit_deg,
             double guard_deg,
             @Nullable String verdict) {}
+
+    /**
+     * How far the side view is off its drawing; null where that was not read.
+     *
+     * @param headAngle_deg steeper is above 0
+     * @param seatAngle_deg likewise
+     */
+    public record Built(
+            @Nullable Double headAngle_deg,
+            @Nullable Double seatAngle_deg,
+            @Nullable Double stack_mm,
+            @Nullable Double reach_mm) {
+
+        /** Whether anything of it was read. */
+        public boolean any() {
+            return headAngle_deg != null || seatAngle_deg != null || stack_mm != null || reach_mm != null;
+        }
+    }
 
     /** A letter at a part of the frame. */
     public record Flag(String letter, Point at, @Nullable String verdict) {}

@@ -50,7 +50,7 @@ class AlignmentScreensBrowserTest {
     private ApplicationContext beans;
 
     private Page page;
-    private WholeShop.Frame frame;
+    private WholeShop shop;
     private String gauge;
 
     @BeforeAll
@@ -65,9 +65,19 @@ class AlignmentScreensBrowserTest {
         roster.giveRoles(crew.act(keeper), keeper, EnumSet.of(Role.OWNER, Role.QA_LEAD, Role.ALIGNER));
         stations.add(crew.act(keeper), new Station("1", "Quench", 3, new BigDecimal("30"), false));
         stations.add(crew.act(keeper), new Station("4", "Alignment table", 3, new BigDecimal("30"), false));
-        WholeShop shop = new WholeShop(beans);
+        shop = new WholeShop(beans);
         gauge = shop.gauge("HEIGHT", "mm", "0.012", LocalDate.of(2027, 1, 1));
-        frame = shop.frame(SmallRoute.of(
+        frame(240);
+        page = Chromium.desk(base(), "QL", PASSWORD);
+    }
+
+    @AfterAll
+    void closes() {
+        page.context().close();
+    }
+
+    private WholeShop.Frame frame(int windowMinutes) {
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
                         SmallRoute.op("090").step("quench").sheet(),
                         SmallRoute.op("100")
                                 .at("4")
@@ -77,15 +87,10 @@ class AlignmentScreensBrowserTest {
                                         "100-2", "Head tube centre offset", "mm", "0.8", "low", "high"))
                                 .sheet(),
                         SmallRoute.op("200").step("pack").sheet())
-                .window("COLD-SET", 240, "090")
+                .window("COLD-SET", windowMinutes, "090")
                 .sheet());
         shop.tickAll(frame, shop.hire(Role.STATION_WORKER));
-        page = Chromium.desk(base(), "QL", PASSWORD);
-    }
-
-    @AfterAll
-    void closes() {
-        page.context().close();
+        return frame;
     }
 
     private String base() {
@@ -168,6 +173,34 @@ class AlignmentScreensBrowserTest {
         Chromium.look(page, "alignment-figures");
         page.navigate(base() + "/alignment/characteristics");
         Chromium.look(page, "alignment-characteristics");
+    }
+
+    @Test
+    void aPushThatIsSentAfterTheWindowClosedIsRefused() {
+        WholeShop.Frame late = frame(4);
+        long operation = shop.at(late).line().operationId();
+        page.navigate(base() + "/alignment/" + operation + "/set-up");
+        page.locator("label.key:has-text('the mandrel')").click();
+        page.locator("text=Keep it so").click();
+        key("150,12");
+        key("150,42");
+        key("150,45");
+        key("148,95");
+        page.locator("text=Reduce and judge").click();
+        assertThat(row("Twist").innerText()).contains("not conforming");
+        page.locator(".plate .btn.main").click();
+        page.locator("#f-amount").fill("0,344");
+        shop.clock().pass(java.time.Duration.ofMinutes(10));
+        page.locator(".key.enter").click();
+        assertThat(page.locator(".refusal").innerText())
+                .contains("is not recorded")
+                .contains("The window COLD-SET closed at")
+                .contains("Call the QA lead");
+        page.navigate(base() + "/alignment/" + operation);
+        assertThat(page.locator(".facts").innerText()).contains("0 of 2 used").contains("closed at");
+        assertThat(page.locator(".push").count())
+                .as("nothing is proposed any more")
+                .isZero();
     }
 
     private Locator row(String name) {

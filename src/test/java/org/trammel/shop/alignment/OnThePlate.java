@@ -7,11 +7,13 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
@@ -61,14 +63,61 @@ abstract class OnThePlate {
         calliper = shop.gauge("LONG-CALLIPER", "mm", "0.015", NEXT_YEAR);
     }
 
+    /** A frame of common proportions, as a drawing gives it; angles in degrees, lengths in mm. */
+    static final Map<String, String> GEOMETRY = Map.ofEntries(
+            Map.entry("HEAD_ANGLE", "65.5"),
+            Map.entry("SEAT_ANGLE", "75"),
+            Map.entry("REACH", "458"),
+            Map.entry("HEAD_TUBE", "110"),
+            Map.entry("LOWER_STACK", "12"),
+            Map.entry("FORK_LENGTH", "541"),
+            Map.entry("FORK_OFFSET", "44"),
+            Map.entry("SHELL_DROP", "58"),
+            Map.entry("CHAINSTAY", "432"),
+            Map.entry("SEAT_TUBE", "420"),
+            Map.entry("FRONT_WHEEL_RADIUS", "370"),
+            Map.entry("REAR_WHEEL_RADIUS", "370"),
+            Map.entry("TOP_TUBE_AT_HEAD", "30"),
+            Map.entry("DOWN_TUBE_AT_HEAD", "43"),
+            Map.entry("TOP_TUBE_AT_SEAT", "40"),
+            Map.entry("SEATSTAY_AT_SEAT", "60"),
+            Map.entry("HEAD_TUBE_OUTSIDE", "54"),
+            Map.entry("DOWN_TUBE_OUTSIDE", "42"),
+            Map.entry("DOWN_TUBE_WALL", "1.4"),
+            Map.entry("TOP_TUBE_OUTSIDE", "34.9"),
+            Map.entry("SEAT_TUBE_OUTSIDE", "34.9"),
+            Map.entry("SHELL_OUTSIDE", "40"),
+            Map.entry("SHELL_BORE", "34"),
+            Map.entry("CHAINSTAY_OUTSIDE", "22"),
+            Map.entry("CHAINSTAY_WALL", "1.6"));
+
+    /** The same, its drawing entered. */
+    WholeShop.Frame drawn(WholeShop.Frame frame) {
+        JdbcClient jdbc = beans.getBean(JdbcClient.class);
+        Long revision = jdbc.sql("select design_revision_id from traveller where id = ?")
+                .param(frame.travellerId())
+                .query(Long.class)
+                .single();
+        GEOMETRY.forEach(
+                (input, amount) -> jdbc.sql("insert into design_geometry (revision_id, input, amount) values (?, ?, ?)")
+                        .params(revision, input, new BigDecimal(amount))
+                        .update());
+        return frame;
+    }
+
     static CharacteristicSheet characteristic(String code, String name, String unit, String limit, String... points) {
+        return about("0", code, name, unit, limit, points);
+    }
+
+    static CharacteristicSheet about(
+            String nominal, String code, String name, String unit, String limit, String... points) {
         return new CharacteristicSheet(
                 code,
                 name,
                 unit,
                 3,
                 false,
-                BigDecimal.ZERO,
+                new BigDecimal(nominal),
                 new BigDecimal(limit).negate(),
                 new BigDecimal(limit),
                 unit.equals("°") ? "TWIST" : "OFFSET",

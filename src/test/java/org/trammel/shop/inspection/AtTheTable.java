@@ -139,4 +139,31 @@ abstract class AtTheTable {
         assertThat(refused.instead()).isNotBlank();
         return refused;
     }
+
+    /** A twist of 0,30° to either side that may be set twice, by 1.0° in all. */
+    static CharacteristicSheet settable(String code) {
+        return new CharacteristicSheet(
+                code,
+                "twist of " + code,
+                "°",
+                2,
+                false,
+                BigDecimal.ZERO,
+                new BigDecimal("-0.30"),
+                new BigDecimal("0.30"),
+                "TWIST",
+                List.of("once"),
+                Reduction.SINGLE,
+                Rule.GUARDED,
+                List.of(Signer.WORKER),
+                true,
+                false,
+                false,
+                true,
+                "SET",
+                2,
+                null,
+                new BigDecimal("1.0"),
+                "test");
+    }
 }

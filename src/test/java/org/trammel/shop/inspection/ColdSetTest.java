@@ -19,7 +19,6 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.CharacteristicSheet;
 import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Rule;
-import org.trammel.shop.routes.Signer;
 import org.trammel.shop.routes.StepSheet;
 import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.CharacteristicState;
@@ -314,6 +313,25 @@ class ColdSetTest extends AtTheTable {
         assertThat(refused.field()).isEqualTo("push");
     }
 
+    @Test
+    void onceALaterOperationThatCannotBeUndoneIsBegunNothingIsSet() {
+        WholeShop.Frame frame = welded();
+        shop.tickAll(frame, aligner);
+        ReadingLine slip = read(aligner, frame, gauge, "0.08");
+        long measured = characteristic(frame);
+        readings.read(
+                shop.act(aligner),
+                shop.at(frame).characteristics().get(1).characteristicId(),
+                input(gauge, false, "0.1"));
+        assertThat(standsAt(frame)).isEqualTo("110");
+        shop.tickAll(frame, worker);
+        correct(qa, slip, gauge, "0.80");
+        ColdSets.Room room = coldSets.room(measured, shop.clock().instant());
+        assertThat(room.open()).as("inside the window of 24 hours").isFalse();
+        assertThat(room.why()).contains("110", "comes before it");
+        assertThat(nonconformances(frame)).as("no loop is left to wait for").isEqualTo(1);
+    }
+
     private Refusal refused(WholeShop.Frame frame, long by, String amount) {
         return refusal(() -> coldSets.push(shop.act(by), characteristic(frame), new BigDecimal(amount), null));
     }
@@ -338,32 +356,6 @@ class ColdSetTest extends AtTheTable {
                 .sheet());
         shop.tickAll(frame, welder);
         return frame;
-    }
-
-    private static CharacteristicSheet settable(String code) {
-        return new CharacteristicSheet(
-                code,
-                "twist of " + code,
-                "°",
-                2,
-                false,
-                BigDecimal.ZERO,
-                new BigDecimal("-0.30"),
-                new BigDecimal("0.30"),
-                "TWIST",
-                List.of("once"),
-                Reduction.SINGLE,
-                Rule.GUARDED,
-                List.of(Signer.WORKER),
-                true,
-                false,
-                false,
-                true,
-                "SET",
-                2,
-                null,
-                new BigDecimal("1.0"),
-                "test");
     }
 
     private long nonconformances(WholeShop.Frame frame) {

@@ -1,4 +1,4 @@
-package org.trammel.shop.alignment;
+package org.trammel.shop.web;
 
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
@@ -6,17 +6,17 @@ import org.trammel.calc.marks.SerialNumber;
 import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.records.Refusal;
 
-/** Figures as they are keyed at the table. */
-final class Typed {
+/** Figures and codes as people and programs key them: read, or refused in words. */
+public final class Keyed {
 
-    private Typed() {}
+    private Keyed() {}
 
     /**
      * The figure of a field.
      *
      * @param what is not done otherwise, as a sentence
      */
-    static BigDecimal figure(String field, String what, @Nullable String typed) {
+    public static BigDecimal figure(String field, String what, @Nullable String typed) {
         if (TypedNumber.of(typed) instanceof TypedNumber.Read read) {
             return read.value();
         }
@@ -34,12 +34,13 @@ final class Typed {
                 "Key what the gauge shows, then Enter.");
     }
 
-    static @Nullable BigDecimal figureOrNone(String field, String what, @Nullable String typed) {
+    /** The figure of a field that may stay empty. */
+    public static @Nullable BigDecimal figureOrNone(String field, String what, @Nullable String typed) {
         return typed == null || typed.isBlank() ? null : figure(field, what, typed);
     }
 
     /** A code of an enum, however its case. */
-    static <E extends Enum<E>> E one(Class<E> type, String field, String what, @Nullable String typed) {
+    public static <E extends Enum<E>> E one(Class<E> type, String field, String what, @Nullable String typed) {
         for (E constant : type.getEnumConstants()) {
             if (typed != null && constant.name().equalsIgnoreCase(typed.strip())) {
                 return constant;
