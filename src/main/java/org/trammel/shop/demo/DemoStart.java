@@ -38,6 +38,7 @@ class DemoStart implements SmartLifecycle {
     private final DemoRoutes routes;
     private final DemoOrders orders;
     private final DemoStory story;
+    private final DemoTable table;
     private final DemoLastDays lastDays;
     private final DemoActs acts;
     private final Devices devices;
@@ -55,6 +56,7 @@ class DemoStart implements SmartLifecycle {
             DemoRoutes routes,
             DemoOrders orders,
             DemoStory story,
+            DemoTable table,
             DemoLastDays lastDays,
             DemoActs acts,
             Devices devices,
@@ -69,6 +71,7 @@ class DemoStart implements SmartLifecycle {
         this.routes = routes;
         this.orders = orders;
         this.story = story;
+        this.table = table;
         this.lastDays = lastDays;
         this.acts = acts;
         this.devices = devices;
@@ -97,6 +100,7 @@ class DemoStart implements SmartLifecycle {
         routes.release();
         gauges.register();
         lots.receive(STOCKED);
+        table.book();
         List<DemoOrder> all = DemoOrders.read();
         Map<String, Long> ids = orders.enter(all);
         ExecutorService threads =

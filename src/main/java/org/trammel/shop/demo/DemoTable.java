@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.metrology.Deviation;
+import org.trammel.shop.alignment.PushNoted;
+import org.trammel.shop.alignment.PushesNoted;
 import org.trammel.shop.alignment.RawFigures;
 import org.trammel.shop.alignment.Reductions;
 import org.trammel.shop.alignment.Spot;
@@ -60,13 +63,32 @@ class DemoTable {
     private final DemoClock clock;
     private final RawFigures figures;
     private final Reductions reductions;
+    private final PushesNoted pushes;
     private final Map<String, Heights> told = told();
 
-    DemoTable(DemoActs acts, DemoClock clock, RawFigures figures, Reductions reductions) {
+    DemoTable(DemoActs acts, DemoClock clock, RawFigures figures, Reductions reductions, PushesNoted pushes) {
         this.acts = acts;
         this.clock = clock;
         this.figures = figures;
         this.reductions = reductions;
+        this.pushes = pushes;
+    }
+
+    /** What the shop wrote down of pushes on one chainstay, freshly quenched, before it had this program. */
+    void book() {
+        for (String told : List.of("0.5 5.4", "0.8 5.9", "1.0 6.1", "1.4 6.6", "1.9 7.2", "2.3 7.5")) {
+            String[] setAndPush = told.split(" ");
+            pushes.note(
+                    acts.by("TR"),
+                    new PushNoted(
+                            Deviation.REAR_AXLE_OFFSET,
+                            "AL6061",
+                            new BigDecimal("22"),
+                            new BigDecimal("1.6"),
+                            new BigDecimal(setAndPush[1]),
+                            new BigDecimal(setAndPush[0]),
+                            "bench book of the workshop, invented"));
+        }
     }
 
     private static Map<String, Heights> told() {

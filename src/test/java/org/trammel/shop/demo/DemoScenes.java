@@ -103,7 +103,7 @@ abstract class DemoScenes extends DemoHands {
 
     @Test
     @Order(2)
-    void anUndecidedReadingIsDecidedByABetterGauge() {
+    void aTwistIsSetStraightInItsWindowLeftOpenByTheTubeAndDecidedByTheMandrel() {
         hands.open(qa, "/qa");
         Locator hold = qa.locator(".holds > li:has(a[href$='AV26101H'])");
         hold.locator("summary").click();
@@ -114,24 +114,66 @@ abstract class DemoScenes extends DemoHands {
         hands.look(qa, "cold-set-freed");
 
         Page page = at("T4", "SB");
-        scan(page, "101-H", "Twist, head tube against seat tube");
-        page.locator(".measured a").first().click();
-        says(page, "Set it straight, cold").click();
-        page.locator("#f-amount").fill("0,25");
+        hands.open(page, "/alignment");
+        page.locator(".list a.row:has-text('101')").click();
+        assertThat(twist(page)).contains("not conforming").contains("0,344").contains("non-drive");
+        assertThat(page.locator(".facts").innerText()).contains("0 of 2 used").contains("at the bar");
+        assertThat(page.locator(".push").innerText())
+                .contains("small steps")
+                .contains("Only between quench and ageing");
+        assertThat(page.locator(".clk").innerText()).contains("10:40");
+        hands.look(page, "table-not-conforming");
+        page.locator(".plate .btn.main").click();
+        page.locator("#f-amount").fill("0,34");
+        page.locator("#f-push").fill("5,5");
         page.locator(".key.enter").click();
         says(page, "Before it was set straight");
-        read(page, "TS-1", "non-drive up", "0,25");
-        says(page, "Measure with TM-1");
-        assertThat(page.locator(".ans").innerText()).contains("undecided").contains("0,250");
-        assertThat(verdict("AV26101H", "100-1")).isEqualTo("UNDECIDED");
-        hands.look(page, "undecided");
+
+        // everything is read again; the short base first, which leaves it open
+        hands.open(page, "/alignment");
+        page.locator(".list a.row:has-text('101')").click();
+        assertThat(twist(page)).contains("not read");
         page.locator(".plate .btn.main").click();
-        assertThat(page.locator("#f-gauge").inputValue()).isEqualTo("TM-1");
-        read(page, "TM-1", "non-drive up", "0,252");
-        page.locator(".ans").waitFor();
-        assertThat(page.locator(".ans").innerText()).contains("conforming").doesNotContain("undecided");
+        page.locator("text=How it lies").click();
+        page.locator("label.key:has-text('the tube itself')").click();
+        page.locator("text=Keep it so").click();
+        height(page, "SEAT_LOW", "150,12");
+        height(page, "SEAT_HIGH", "150,42");
+        height(page, "HEAD_LOW", "149,90");
+        height(page, "HEAD_HIGH", "149,60");
+        page.locator("text=Reduce and judge").click();
+        assertThat(twist(page)).contains("undecided").contains("0,248");
+        assertThat(page.locator(".plate").innerText()).contains("Measure with the mandrel to decide");
+        assertThat(verdict("AV26101H", "100-1")).isEqualTo("UNDECIDED");
+        hands.look(page, "table-undecided");
+
+        page.locator(".plate .btn.main").click();
+        page.locator("text=How it lies").click();
+        page.locator("label.key:has-text('the mandrel')").click();
+        page.locator("text=Keep it so").click();
+        height(page, "MANDREL_LOW", "150,25");
+        height(page, "MANDREL_HIGH", "149,30");
+        page.locator("text=Reduce and judge").click();
+        // atan(−0,95 / 300) less atan(0,30 / 300): −0,239°
+        assertThat(twist(page))
+                .contains("conforming")
+                .doesNotContain("not conforming")
+                .contains("0,239");
         assertThat(verdict("AV26101H", "100-1")).isEqualTo("CONFORMING");
-        hands.look(page, "decided-by-better-gauge");
+        hands.look(page, "table-decided-by-the-mandrel");
+    }
+
+    private String twist(Page page) {
+        return page.locator(".table-sheet tbody tr:has-text('Twist')").first().innerText();
+    }
+
+    /** Keys a height at a spot, in whatever order, with the height gauge. */
+    private void height(Page page, String spot, String mm) {
+        page.locator(".spot[href$='spot=" + spot + "']").click();
+        page.locator("#f-gauge").selectOption("HG-1");
+        page.locator("#f-value").fill(mm);
+        page.locator(".key.enter").click();
+        page.locator(".spot.read[href$='spot=" + spot + "']").waitFor();
     }
 
     @Test
