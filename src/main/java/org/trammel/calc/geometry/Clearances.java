@@ -25,10 +25,17 @@ public final class Clearances {
             Point along = away.minus(atHead);
             return radius_mm * along.length_mm() / Math.abs(along.cross(geometry.down()));
         }
+
+        /** Where its axis comes out of the head tube, down from that tube's top along it. */
+        double onSurface_mm(FrameGeometry geometry, double headTubeRadius_mm) {
+            Point along = away.minus(atHead);
+            return atHead.minus(geometry.headTubeTop()).dot(geometry.down())
+                    + headTubeRadius_mm * along.dot(geometry.down()) / Math.abs(along.cross(geometry.down()));
+        }
     }
 
     /**
-     * Room along the head tube.
+     * Room along the head tube: the edges as they lie on its surface in the side view, which is where the welds are.
      *
      * @param nodes where the axes of top tube and down tube meet it, centre to centre
      * @param toes between the edges of the two tubes, where their welds end
@@ -91,12 +98,20 @@ public final class Clearances {
     /**
      * Room of top tube and down tube on the head tube.
      *
+     * <pre>
+     * edges = node + R cot θ ± r / sin θ     down the head tube, on its surface
+     * </pre>
+     *
+     * @param radius_mm R, outside of the head tube
      * @param toes_mm how far apart the welds must end at least
      */
     public static Answer<HeadTubeRoom> headTube(
-            FrameGeometry geometry, TubeAtHead topTube, TubeAtHead downTube, double toes_mm) {
+            FrameGeometry geometry, double radius_mm, TubeAtHead topTube, TubeAtHead downTube, double toes_mm) {
         double top = topTube.half_mm(geometry);
         double down = downTube.half_mm(geometry);
+        if (!isLength(radius_mm)) {
+            return noLength("headTubeOutside", "head tube's radius", radius_mm);
+        }
         if (!isLength(top)) {
             return noLength("topTubeOutside", "top tube's width on the head tube", 2 * top);
         }
@@ -106,13 +121,13 @@ public final class Clearances {
         if (!Double.isFinite(toes_mm)) {
             return Answer.none("toes", "The distance that the welds must keep is no number.");
         }
-        double toTop = topTube.atHead().minus(geometry.headTubeTop()).dot(geometry.down());
-        double toDown = downTube.atHead().minus(geometry.headTubeTop()).dot(geometry.down());
+        double topAt = topTube.onSurface_mm(geometry, radius_mm);
+        double downAt = downTube.onSurface_mm(geometry, radius_mm);
         return Answer.of(new HeadTubeRoom(
-                Clearance.information(toDown - toTop),
-                Clearance.atLeast(toDown - toTop - top - down, toes_mm),
-                Clearance.atLeast(toTop - top, 0),
-                Clearance.atLeast(geometry.layout().headTube_mm() - toDown - down, 0)));
+                Clearance.information(downTube.atHead().minus(topTube.atHead()).dot(geometry.down())),
+                Clearance.atLeast(downAt - topAt - top - down, toes_mm),
+                Clearance.atLeast(topAt - top, 0),
+                Clearance.atLeast(geometry.layout().headTube_mm() - downAt - down, 0)));
     }
 
     /**

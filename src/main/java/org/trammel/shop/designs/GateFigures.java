@@ -210,14 +210,16 @@ final class GateFigures {
     /** As wide as the tubes stand on the head tube: formed ends as they are formed. */
     private Answer<List<CheckFigure>> nodes(TubeAxes axes) {
         TubeInputs tubes = new TubeInputs(in);
-        return TubeInputs.with(
+        return in.all(GeometryInput.HEAD_TUBE_OUTSIDE)
+                .then(there -> TubeInputs.with(
                         tubes.upright_mm(FormedPlace.TOP_TUBE_AT_HEAD),
                         tubes.upright_mm(FormedPlace.DOWN_TUBE_AT_HEAD),
                         (top, down) -> Clearances.headTube(
                                 axes.geometry(),
+                                in.number(GeometryInput.HEAD_TUBE_OUTSIDE) / 2,
                                 new Clearances.TubeAtHead(axes.topTubeAtHead(), axes.topTubeAtSeat(), top / 2),
                                 new Clearances.TubeAtHead(axes.downTubeAtHead(), FrameGeometry.SHELL, down / 2),
-                                limits.number("weld.toes")))
+                                limits.number("weld.toes"))))
                 .then(room -> Answer.of(List.of(
                         CheckFigure.atLeast("weld toes apart", room.toes().value_mm(), limits.of("weld.toes")),
                         CheckFigure.atLeast(

@@ -47,25 +47,74 @@ class ClearancesTest {
         assertThat(value(Clearances.standover(frame, top.away(), top.atHead(), top.radius_mm(), 20, 800))
                         .value_mm())
                 .isCloseTo(row.number("standover"), ALL_DIGITS);
-        assertThat(value(Clearances.headTube(frame, top, downTube(row), 8))
+        assertThat(value(Clearances.headTube(frame, 27, top, downTube(row), 8))
                         .nodes()
                         .value_mm())
                 .isCloseTo(row.number("HT_node_gap"), ALL_DIGITS);
     }
 
-    /** Worked by hand: 17.45 / sin 91.38° = 17.5 and 21 / sin 114.69° = 23.1 of the 51 mm between the nodes. */
+    /**
+     * Worked by hand: the tubes take 17.45 / sin 91.38° = 17.455 and 21 / sin 65.31° = 23.113 to either side of where
+     * their axes come out of the head tube, 27 / tan 91.38° = -0.650 and 27 / tan 65.31° = 12.413 below their nodes.
+     */
     @Test
-    void weldToesAreApartByWhatTheTubesLeaveOfTheNodes() {
+    void edgesAreMeasuredWhereTheyLieOnTheHeadTube() {
         DemoFrames.Row row = row("O-101");
-        Clearances.HeadTubeRoom room = value(Clearances.headTube(row.geometry(), topTube(row), downTube(row), 8));
-        assertThat(room.toes().value_mm()).isCloseTo(51 - 17.455 - 23.113, within(0.002));
-        assertThat(room.upperEnd().value_mm()).isCloseTo(30 - 17.455, within(0.001));
-        assertThat(room.lowerEnd().value_mm()).isCloseTo(29 - 23.113, within(0.002));
+        Clearances.HeadTubeRoom room = value(Clearances.headTube(row.geometry(), 27, topTube(row), downTube(row), 8));
+        assertThat(room.upperEnd().value_mm()).isCloseTo(30 - 0.650 - 17.455, within(0.002));
+        assertThat(room.lowerEnd().value_mm()).isCloseTo(29 - 12.413 - 23.113, within(0.002));
+        assertThat(room.lowerEnd().isMet()).isFalse();
+        assertThat(room.toes().value_mm()).isCloseTo(81 + 12.413 - 23.113 - (30 - 0.650 + 17.455), within(0.004));
         assertThat(room.toes().isMet()).isTrue();
-        assertThat(value(Clearances.headTube(row.geometry(), topTube(row), downTube(row), 10.5))
+        assertThat(value(Clearances.headTube(row.geometry(), 27, topTube(row), downTube(row), 23.6))
                         .toes()
                         .isMet())
                 .isFalse();
+    }
+
+    /** The outline of each tube is walked from the seat tube's side until it enters the head tube; halved in, no formula. */
+    @ParameterizedTest
+    @MethodSource("org.trammel.calc.geometry.DemoFrames#all")
+    void edgesAreWhereTheOutlinesOfTheTubesEnterTheHeadTube(DemoFrames.Row row) {
+        FrameGeometry frame = row.geometry();
+        double radius = row.number("head_tube_outside_mm") / 2;
+        Clearances.TubeAtHead top = topTube(row);
+        Clearances.TubeAtHead down = downTube(row);
+        Clearances.HeadTubeRoom room = value(Clearances.headTube(frame, radius, top, down, 8));
+        double upper = entersAt(frame, top, 1, radius);
+        double lower = entersAt(frame, down, -1, radius);
+        assertThat(room.upperEnd().value_mm()).isCloseTo(upper, within(1e-6));
+        assertThat(room.lowerEnd().value_mm()).isCloseTo(frame.layout().headTube_mm() - lower, within(1e-6));
+        assertThat(room.toes().value_mm())
+                .isCloseTo(entersAt(frame, down, 1, radius) - entersAt(frame, top, -1, radius), within(1e-6));
+    }
+
+    /** How far below the head tube's top, along it; side 1 is the upper edge. */
+    private static double entersAt(FrameGeometry frame, Clearances.TubeAtHead tube, int side, double radius) {
+        Point top = frame.headTubeTop();
+        Point bottom = frame.headTubeBottom();
+        Point along = tube.away().minus(tube.atHead());
+        Point across = new Point(-along.y_mm(), along.x_mm());
+        across = across.times(
+                side * (across.y_mm() > 0 ? 1 : -1) * tube.radius_mm() / Math.hypot(across.x_mm(), across.y_mm()));
+        double inside = -0.5;
+        double outside = 1;
+        for (int i = 0; i < 80; i++) {
+            double middle = (inside + outside) / 2;
+            Point at = tube.atHead().plus(along.times(middle)).plus(across);
+            double rearward = ((bottom.x_mm() - top.x_mm()) * (at.y_mm() - top.y_mm())
+                            - (bottom.y_mm() - top.y_mm()) * (at.x_mm() - top.x_mm()))
+                    / -Math.hypot(bottom.x_mm() - top.x_mm(), bottom.y_mm() - top.y_mm());
+            if (rearward < radius) {
+                inside = middle;
+            } else {
+                outside = middle;
+            }
+        }
+        Point at = tube.atHead().plus(along.times(outside)).plus(across);
+        return ((at.x_mm() - top.x_mm()) * (bottom.x_mm() - top.x_mm())
+                        + (at.y_mm() - top.y_mm()) * (bottom.y_mm() - top.y_mm()))
+                / Math.hypot(bottom.x_mm() - top.x_mm(), bottom.y_mm() - top.y_mm());
     }
 
     /** The frame that is refused at 428 mm of chainstay and taken at 432 mm. */

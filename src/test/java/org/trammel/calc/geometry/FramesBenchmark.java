@@ -126,6 +126,7 @@ final class FramesBenchmark {
                         instanceof Answer.Determined<?>
                 && Clearances.headTube(
                                 frame,
+                                27,
                                 new Clearances.TubeAtHead(axes.topTubeAtHead(), axes.topTubeAtSeat(), 15.9),
                                 new Clearances.TubeAtHead(axes.downTubeAtHead(), FrameGeometry.SHELL, 19),
                                 8)

@@ -3,6 +3,7 @@ package org.trammel.shop.designs;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
+import java.math.BigDecimal;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +30,9 @@ class TemplateWordsTest extends AtTheTemplates {
     @Test
     void aReleasedRevisionIsNotMarkedAcross() throws Exception {
         long id = frame.begin();
-        office.change(hands.act(frame.owner), id, null, frame.draft(slimmed()));
+        Map<GeometryInput, BigDecimal> given = slimmed();
+        given.put(GeometryInput.DOWN_TUBE_AT_HEAD, new BigDecimal("40"));
+        office.change(hands.act(frame.owner), id, null, frame.draft(given));
         frame.checked(frame.approved(frame.sent(frame.withNominals(id))));
         assertThat(PrintedLines.of(file(id, "tube=TOP_TUBE")).get(0).words()).contains("not released");
         designs.release(hands.act(frame.owner), id, routes.revision(frame.route));

@@ -91,7 +91,7 @@ public final class TrailFrame {
 
     /** With some inputs changed, and beside them those by which the gate finds nothing red of it. */
     static Map<GeometryInput, BigDecimal> nothingRed(String changed) {
-        return inputs("DOWN_TUBE_AT_HEAD 30 TOP_TUBE_OUTSIDE 31.8 DOWN_TUBE_OUTSIDE 38 " + changed);
+        return inputs("DOWN_TUBE_AT_HEAD 47 TOP_TUBE_OUTSIDE 31.8 DOWN_TUBE_OUTSIDE 38 " + changed);
     }
 
     /** What its mass is computed from beside the tubes. */
