@@ -286,7 +286,7 @@ class DemoOrders {
                                 + " owner and QA lead decide, invented."
                         : "Outside the families tested; decided for this frame by owner and QA lead, invented.";
             case HEAD_NODES ->
-                "The down tube is formed narrow where it meets the head tube; decided for this frame, invented.";
+                "So short a head tube: the welds of both tubes are laid as one bead, decided for this frame, invented.";
             case TOE_CLEARANCE ->
                 "A touring bicycle: the overlap is known to the rider and wanted, decided for this frame, invented.";
             case MITRES ->
