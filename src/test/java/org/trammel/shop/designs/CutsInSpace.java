@@ -21,21 +21,26 @@ final class CutsInSpace {
      */
     static double setback_mm(double[] along, double[] mate, double[] side, double tubeRadius_mm, double mateRadius_mm) {
         double[] a = unit(along);
+        return setback_mm(along, mate, times(unit(minus(side, times(a, dot(side, a)))), tubeRadius_mm), mateRadius_mm);
+    }
+
+    /** The same of a line that lies so far from the tube's axis, square to it. */
+    static double setback_mm(double[] along, double[] mate, double[] outside, double mateRadius_mm) {
+        double[] a = unit(along);
         double[] m = unit(mate);
-        double[] s = unit(minus(side, times(a, dot(side, a))));
         double far = 400;
         double near = 0;
         // the last crossing seen from outside: walk in until the line is inside the mate
         double step = 0.25;
         double at = far;
-        while (distance(at, a, m, s, tubeRadius_mm) > mateRadius_mm && at > -far) {
+        while (distance(at, a, m, outside) > mateRadius_mm && at > -far) {
             at -= step;
         }
         near = at;
         double out = at + step;
         for (int i = 0; i < 60; i++) {
             double middle = (near + out) / 2;
-            if (distance(middle, a, m, s, tubeRadius_mm) > mateRadius_mm) {
+            if (distance(middle, a, m, outside) > mateRadius_mm) {
                 out = middle;
             } else {
                 near = middle;
@@ -44,8 +49,8 @@ final class CutsInSpace {
         return out;
     }
 
-    private static double distance(double at, double[] along, double[] mate, double[] side, double radius) {
-        double[] point = plus(times(along, at), times(side, radius));
+    private static double distance(double at, double[] along, double[] mate, double[] outside) {
+        double[] point = plus(times(along, at), outside);
         double[] off = minus(point, times(mate, dot(point, mate)));
         return Math.sqrt(dot(off, off));
     }

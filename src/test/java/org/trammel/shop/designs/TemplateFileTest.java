@@ -2,7 +2,6 @@ package org.trammel.shop.designs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.trammel.shop.designs.CutsInSpace.cross;
 import static org.trammel.shop.designs.CutsInSpace.minus;
 import static org.trammel.shop.designs.CutsInSpace.plus;
 import static org.trammel.shop.designs.CutsInSpace.times;
@@ -29,13 +28,10 @@ import org.junit.jupiter.api.Test;
  */
 class TemplateFileTest extends AtTheTemplates {
 
-    /** What a print is measured to. */
-    private static final double PAPER_MM = 0.05;
+    private static final double PAPER_MM = CutOnPaper.PAPER_MM;
 
     /** To be looked at. */
     private static final Path KEPT = Path.of("target", "printed");
-
-    private static final double WIDE_MM = 0.5;
 
     private static final double DOT_MM = 25.4 / 600;
 
@@ -44,20 +40,7 @@ class TemplateFileTest extends AtTheTemplates {
     @Test
     void bothBarsOfEverySheetAreAHundredMillimetres() throws Exception {
         for (String paper : List.of("A4", "US_LETTER")) {
-            for (PrintedLines.Page page : PrintedLines.of(file(slim(), "paper=" + paper))) {
-                assertThat(page.strokes().stream()
-                                .filter(line -> Math.abs(line.width_mm() - WIDE_MM) < 0.01 && line.length_mm() > 50)
-                                .filter(PrintedLines.Stroke::level)
-                                .map(PrintedLines.Stroke::length_mm))
-                        .singleElement()
-                        .satisfies(length -> assertThat(length).isCloseTo(100, within(PAPER_MM)));
-                assertThat(page.strokes().stream()
-                                .filter(line -> Math.abs(line.width_mm() - WIDE_MM) < 0.01 && line.length_mm() > 50)
-                                .filter(PrintedLines.Stroke::upright)
-                                .map(PrintedLines.Stroke::length_mm))
-                        .singleElement()
-                        .satisfies(length -> assertThat(length).isCloseTo(100, within(PAPER_MM)));
-            }
+            PrintedLines.of(file(slim(), "paper=" + paper)).forEach(CutOnPaper::requireBars);
         }
     }
 
@@ -89,17 +72,8 @@ class TemplateFileTest extends AtTheTemplates {
 
     // ------------------------------------------------------------------------------------------ curves
 
-    private record Cut(
-            String tube,
-            String end,
-            double tubeRadius_mm,
-            double mateRadius_mm,
-            double[] along,
-            double[] mate,
-            double[] seam) {}
-
     /** The corners of the frame from its inputs, by plain trigonometry in this test alone. */
-    private static Stream<Cut> cuts() {
+    static Stream<CutOnPaper> cuts() {
         double head = Math.toRadians(65.5);
         double seat = Math.toRadians(74.5);
         double[] down = v(Math.cos(head), -Math.sin(head), 0);
@@ -119,10 +93,11 @@ class TemplateFileTest extends AtTheTemplates {
         double[] downTube = times(downTubeAtHead, -1);
         double[] topTube = minus(topTubeAtSeat, topTubeAtHead);
         return Stream.of(
-                new Cut("Down tube", "first end, to the head tube", 19.05, 27, downTube, down, times(down, -1)),
-                new Cut("Down tube", "second end, to the shell", 19.05, 21, downTubeAtHead, shell, shell),
-                new Cut("Top tube", "first end, to the head tube", 15.9, 27, topTube, down, down),
-                new Cut(
+                CutOnPaper.round(
+                        "Down tube", "first end, to the head tube", 19.05, 27, downTube, down, times(down, -1)),
+                CutOnPaper.round("Down tube", "second end, to the shell", 19.05, 21, downTubeAtHead, shell, shell),
+                CutOnPaper.round("Top tube", "first end, to the head tube", 15.9, 27, topTube, down, down),
+                CutOnPaper.round(
                         "Top tube",
                         "second end, to the seat tube",
                         15.9,
@@ -130,9 +105,9 @@ class TemplateFileTest extends AtTheTemplates {
                         times(topTube, -1),
                         seatUp,
                         times(seatUp, -1)),
-                new Cut("Seat tube", "first end, to the shell", 17.45, 21, seatUp, shell, shell),
-                new Cut("Chainstay of the drive side", "first end, to the shell", 11, 21, stay, shell, shell),
-                new Cut(
+                CutOnPaper.round("Seat tube", "first end, to the shell", 17.45, 21, seatUp, shell, shell),
+                CutOnPaper.round("Chainstay of the drive side", "first end, to the shell", 11, 21, stay, shell, shell),
+                CutOnPaper.round(
                         "Chainstay of the non-drive side",
                         "first end, to the shell",
                         11,
@@ -146,37 +121,7 @@ class TemplateFileTest extends AtTheTemplates {
     void everyCurveIsTheOneTheTubesHaveInSpace() throws Exception {
         List<PrintedLines.Page> pages = PrintedLines.of(file(slim(), ""));
         assertThat(pages).hasSameSizeAs(cuts().toList());
-        cuts().forEach(cut -> {
-            PrintedLines.Page page = page(pages, cut);
-            double perimeter = 2 * Math.PI * cut.tubeRadius_mm();
-            PrintedLines.Stroke foot = foot(page, perimeter);
-            assertThat(foot.length_mm()).as("width").isCloseTo(perimeter, within(PAPER_MM));
-            double x0 = foot.points().get(0)[0];
-            List<double[]> curve = curve(page).points();
-            assertThat(curve.get(0)[0]).isCloseTo(x0, within(PAPER_MM));
-            assertThat(curve.get(curve.size() - 1)[0] - x0).isCloseTo(perimeter, within(PAPER_MM));
-            double lowest = Double.NaN;
-            for (double[] point : curve) {
-                double whole = point[1]
-                        + CutsInSpace.setback_mm(
-                                cut.along(),
-                                cut.mate(),
-                                side(cut, point[0] - x0),
-                                cut.tubeRadius_mm(),
-                                cut.mateRadius_mm());
-                lowest = Double.isNaN(lowest) ? whole : lowest;
-                assertThat(whole).as(cut.tube() + " " + cut.end()).isCloseTo(lowest, within(PAPER_MM));
-            }
-        });
-    }
-
-    /** The side of the tube that a place of the paper comes to lie on: printed side out, cut end up. */
-    private static double[] side(Cut cut, double developed_mm) {
-        double angle = developed_mm / cut.tubeRadius_mm();
-        double[] along = unit(cut.along());
-        double[] left = unit(minus(cut.seam(), times(along, CutsInSpace.dot(cut.seam(), along))));
-        double[] right = cross(left, along);
-        return plus(times(left, Math.cos(angle)), times(right, Math.sin(angle)));
+        cuts().forEach(cut -> cut.requireMeasures(cut.page(pages)));
     }
 
     @Test
@@ -191,10 +136,10 @@ class TemplateFileTest extends AtTheTemplates {
                 "front side", v(1, 0, 0),
                 "rear side", v(-1, 0, 0));
         cuts().forEach(cut -> {
-            PrintedLines.Page page = page(pages, cut);
-            double perimeter = 2 * Math.PI * cut.tubeRadius_mm();
-            double x0 = foot(page, perimeter).points().get(0)[0];
-            double foot = foot(page, perimeter).points().get(0)[1];
+            PrintedLines.Page page = cut.page(pages);
+            double perimeter = cut.perimeter_mm();
+            double x0 = cut.foot(page).points().get(0)[0];
+            double foot = cut.foot(page).points().get(0)[1];
             int named = 0;
             for (Map.Entry<String, double[]> one : sides.entrySet()) {
                 for (double[] place : PrintedWords.places(file, pages.indexOf(page) + 1, one.getKey())) {
@@ -206,7 +151,7 @@ class TemplateFileTest extends AtTheTemplates {
                     }
                     named++;
                     double line = Math.round((place[0] - x0 - 2) / perimeter * 4) * perimeter / 4;
-                    assertThat(CutsInSpace.dot(side(cut, line), one.getValue()))
+                    assertThat(CutsInSpace.dot(cut.side(line), one.getValue()))
                             .as(cut.tube() + ", " + cut.end() + ": " + one.getKey())
                             .isGreaterThan(0.6);
                 }
@@ -221,12 +166,12 @@ class TemplateFileTest extends AtTheTemplates {
         byte[] file = file(slim(), "tube=DOWN_TUBE");
         List<PrintedLines.Page> pages = PrintedLines.of(file);
         cuts().filter(cut -> cut.tube().equals("Down tube")).forEach(cut -> {
-            PrintedLines.Page page = page(pages, cut);
-            double perimeter = 2 * Math.PI * cut.tubeRadius_mm();
-            double x0 = foot(page, perimeter).points().get(0)[0];
+            PrintedLines.Page page = cut.page(pages);
+            double perimeter = cut.perimeter_mm();
+            double x0 = cut.foot(page).points().get(0)[0];
             double place = PrintedWords.places(file, pages.indexOf(page) + 1, "line joining both ends")
                     .get(0)[0];
-            double[] side = side(cut, Math.round((place - x0 - 5) / perimeter * 4) * perimeter / 4);
+            double[] side = cut.side(Math.round((place - x0 - 5) / perimeter * 4) * perimeter / 4);
             assertThat(side[1]).as("up").isGreaterThan(0.6);
             assertThat(side[2]).as("in the middle plane").isCloseTo(0, within(1e-6));
         });
@@ -238,17 +183,17 @@ class TemplateFileTest extends AtTheTemplates {
         long id = revision(Map.of(GeometryInput.DOWN_TUBE_OUTSIDE, "38.1", GeometryInput.DOWN_TUBE_WALL, "6"));
         PrintedLines.Page page =
                 PrintedLines.of(file(id, "tube=DOWN_TUBE&end=1")).get(0);
-        Cut cut = cuts().findFirst().orElseThrow();
-        double x0 = foot(page, 2 * Math.PI * 19.05).points().get(0)[0];
-        List<double[]> outer = curve(page).points();
+        CutOnPaper cut = cuts().findFirst().orElseThrow();
+        double x0 = CutOnPaper.foot(page, 2 * Math.PI * 19.05).points().get(0)[0];
+        List<double[]> outer = CutOnPaper.curve(page).points();
         List<double[]> bore = page.strokes().stream()
                 .filter(line -> line.points().size() > 100 && line.width_mm() < 0.3)
                 .findFirst()
                 .orElseThrow()
                 .points();
-        double whole = outer.get(0)[1] + CutsInSpace.setback_mm(cut.along(), cut.mate(), side(cut, 0), 19.05, 27);
+        double whole = outer.get(0)[1] + CutsInSpace.setback_mm(cut.along(), cut.mate(), cut.side(0), 19.05, 27);
         for (double[] point : bore) {
-            double inside = CutsInSpace.setback_mm(cut.along(), cut.mate(), side(cut, point[0] - x0), 13.05, 27);
+            double inside = CutsInSpace.setback_mm(cut.along(), cut.mate(), cut.side(point[0] - x0), 13.05, 27);
             assertThat(point[1] + inside).isCloseTo(whole, within(PAPER_MM));
         }
     }
@@ -267,7 +212,7 @@ class TemplateFileTest extends AtTheTemplates {
         double covered = 0;
         Rectangle2D before = null;
         for (PrintedLines.Page page : pages) {
-            PrintedLines.Stroke foot = foot(page, perimeter);
+            PrintedLines.Stroke foot = CutOnPaper.foot(page, perimeter);
             double x0 = foot.points().get(0)[0];
             double y0 = foot.points().get(0)[1];
             Rectangle2D open = new Rectangle2D.Double(
@@ -306,31 +251,6 @@ class TemplateFileTest extends AtTheTemplates {
     }
 
     // ------------------------------------------------------------------------------------------ by which it works
-
-    private static PrintedLines.Page page(List<PrintedLines.Page> pages, Cut cut) {
-        return pages.stream()
-                .filter(page -> page.words().contains(cut.tube() + ", " + cut.end()))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError(cut.tube() + ", " + cut.end()));
-    }
-
-    /** The lower edge of the paper that is cut out. */
-    private static PrintedLines.Stroke foot(PrintedLines.Page page, double perimeter) {
-        return page.strokes().stream()
-                .filter(line -> line.level()
-                        && !line.broken()
-                        && line.width_mm() < 0.3
-                        && Math.abs(line.length_mm() - perimeter) < 1)
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static PrintedLines.Stroke curve(PrintedLines.Page page) {
-        return page.strokes().stream()
-                .filter(line -> line.points().size() > 100 && Math.abs(line.width_mm() - WIDE_MM) < 0.01)
-                .findFirst()
-                .orElseThrow();
-    }
 
     private static BufferedImage painted(byte[] file) throws IOException {
         try (PDDocument document = Loader.loadPDF(file)) {
