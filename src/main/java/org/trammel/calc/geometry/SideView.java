@@ -1,6 +1,8 @@
 package org.trammel.calc.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A frame seen from its drive side, as plain shapes in millimetres of the frame: front to the right, height upward. Who
@@ -40,25 +42,65 @@ public record SideView(FrameGeometry geometry, List<Member> members, List<Hub> h
      * @param to the other
      * @param fromWidth_mm how wide it is seen at the one end
      * @param toWidth_mm at the other
+     * @param between where its width changes, in order from the one end; none where it changes evenly or not at all
      */
-    public record Member(Part part, Point from, Point to, double fromWidth_mm, double toWidth_mm) {
+    public record Member(Part part, Point from, Point to, double fromWidth_mm, double toWidth_mm, List<Width> between) {
+
+        public Member {
+            between = List.copyOf(between);
+        }
 
         /** A tube that is as wide from end to end. */
         static Member straight(Part part, Point from, Point to, double outside_mm) {
-            return new Member(part, from, to, outside_mm, outside_mm);
+            return new Member(part, from, to, outside_mm, outside_mm, List.of());
         }
 
-        /** Its outline, corner by corner. */
+        /** Its outline, corner by corner: along its one side and back along the other. */
         public List<Point> corners() {
-            Point along = to.minus(from).times(1 / to.distance_mm(from));
+            Point along = to.minus(from).times(1 / length_mm());
             Point across = new Point(-along.y_mm(), along.x_mm());
-            return List.of(
-                    from.plus(across.times(fromWidth_mm / 2)),
-                    to.plus(across.times(toWidth_mm / 2)),
-                    to.minus(across.times(toWidth_mm / 2)),
-                    from.minus(across.times(fromWidth_mm / 2)));
+            List<Width> widths = new ArrayList<>(List.of(new Width(0, fromWidth_mm)));
+            widths.addAll(between);
+            widths.add(new Width(length_mm(), toWidth_mm));
+            List<Point> there = new ArrayList<>();
+            List<Point> back = new ArrayList<>();
+            for (Width one : widths) {
+                Point at = from.plus(along.times(one.along_mm()));
+                there.add(at.plus(across.times(one.width_mm() / 2)));
+                back.add(0, at.minus(across.times(one.width_mm() / 2)));
+            }
+            there.addAll(back);
+            return there;
+        }
+
+        private double length_mm() {
+            return to.distance_mm(from);
+        }
+
+        /** Pressed at an end: as far as its mate hides it and from there, growing evenly, to where it is round. */
+        private Member pressed(boolean atTo, double oval_mm, double mate_mm, double zone_mm) {
+            double taken = between.stream()
+                    .mapToDouble(one -> atTo ? one.along_mm() : length_mm() - one.along_mm())
+                    .max()
+                    .orElse(0);
+            double round = mate_mm / 2 + zone_mm;
+            if (taken + round > length_mm()) {
+                return this;
+            }
+            List<Width> widths = new ArrayList<>(between);
+            if (atTo) {
+                widths.add(new Width(length_mm() - round, toWidth_mm));
+                widths.add(new Width(length_mm() - mate_mm / 2, oval_mm));
+                return new Member(part, from, to, fromWidth_mm, oval_mm, widths);
+            }
+            widths.add(0, new Width(round, fromWidth_mm));
+            widths.add(0, new Width(mate_mm / 2, oval_mm));
+            return new Member(part, from, to, oval_mm, toWidth_mm, widths);
         }
     }
+
+    /** How wide a tube is seen at a place of its axis. */
+    public record Width(double along_mm, double width_mm) {}
 
     /** A round part, such as the shell. */
     public record Hub(Part part, Point centre, double outside_mm, double bore_mm) {}
@@ -68,7 +110,6 @@ public record SideView(FrameGeometry geometry, List<Member> members, List<Hub> h
      *
      * @param headTube_mm outside of the head tube
      * @param downTube_mm outside of the down tube
-     * @param downTubeAtShell_mm the down tube's height where it meets the shell: formed ends are lower or higher there
      * @param topTube_mm outside of the top tube
      * @param seatTube_mm outside of the seat tube
      * @param chainstay_mm outside of a chainstay
@@ -79,7 +120,6 @@ public record SideView(FrameGeometry geometry, List<Member> members, List<Hub> h
     public record Outsides(
             double headTube_mm,
             double downTube_mm,
-            double downTubeAtShell_mm,
             double topTube_mm,
             double seatTube_mm,
             double chainstay_mm,
@@ -138,6 +178,64 @@ public record SideView(FrameGeometry geometry, List<Member> members, List<Hub> h
                         new Hub(Part.SHOCK_EYE, fixedEye, EYE_MM, EYE_BORE_MM)));
     }
 
+    /** The same with ends as they are formed: as high as the oval stands in the frame's plane. */
+    public SideView formed(Map<FormedPlace, FormedEnd> ends) {
+        double shell = hubs.stream()
+                .filter(hub -> hub.part() == Part.SHELL)
+                .mapToDouble(Hub::outside_mm)
+                .findFirst()
+                .orElse(0);
+        return new SideView(
+                geometry,
+                members.stream()
+                        .map(member -> {
+                            Member pressed = member;
+                            for (FormedPlace place : FormedPlace.values()) {
+                                FormedEnd end = ends.get(place);
+                                if (end != null && isOf(place, member)) {
+                                    pressed = pressed.pressed(
+                                            isAtItsEnd(place),
+                                            end.inFramePlane_mm(),
+                                            mate_mm(place, shell),
+                                            end.zone_mm());
+                                }
+                            }
+                            return pressed;
+                        })
+                        .toList(),
+                hubs);
+    }
+
+    private static boolean isOf(FormedPlace place, Member member) {
+        return switch (place) {
+            case DOWN_TUBE_AT_HEAD, DOWN_TUBE_AT_SHELL -> member.part() == Part.DOWN_TUBE;
+            case TOP_TUBE_AT_HEAD, TOP_TUBE_AT_SEAT -> member.part() == Part.TOP_TUBE;
+            case SEAT_TUBE_AT_SHELL -> member.part() == Part.SEAT_TUBE;
+            case CHAINSTAY_AT_SHELL -> member.part() == Part.CHAINSTAY;
+        };
+    }
+
+    /** Down tube and top tube are drawn from their rear ends. */
+    private static boolean isAtItsEnd(FormedPlace place) {
+        return place == FormedPlace.DOWN_TUBE_AT_HEAD || place == FormedPlace.TOP_TUBE_AT_HEAD;
+    }
+
+    private double mate_mm(FormedPlace place, double shell_mm) {
+        return switch (place) {
+            case DOWN_TUBE_AT_HEAD, TOP_TUBE_AT_HEAD -> width_mm(Part.HEAD_TUBE);
+            case TOP_TUBE_AT_SEAT -> width_mm(Part.SEAT_TUBE);
+            case DOWN_TUBE_AT_SHELL, SEAT_TUBE_AT_SHELL, CHAINSTAY_AT_SHELL -> shell_mm;
+        };
+    }
+
+    private double width_mm(Part part) {
+        return members.stream()
+                .filter(member -> member.part() == part)
+                .mapToDouble(Member::toWidth_mm)
+                .findFirst()
+                .orElse(0);
+    }
+
     private static final double SHOCK_MM = 38;
     private static final double EYE_MM = 18;
     private static final double EYE_BORE_MM = 8;
@@ -147,12 +245,7 @@ public record SideView(FrameGeometry geometry, List<Member> members, List<Hub> h
     }
 
     private static Member downTube(TubeAxes axes, Outsides outsides) {
-        return new Member(
-                Part.DOWN_TUBE,
-                FrameGeometry.SHELL,
-                axes.downTubeAtHead(),
-                outsides.downTubeAtShell_mm(),
-                outsides.downTube_mm());
+        return Member.straight(Part.DOWN_TUBE, FrameGeometry.SHELL, axes.downTubeAtHead(), outsides.downTube_mm());
     }
 
     private static Member seatTube(FrameGeometry geometry, Outsides outsides) {

@@ -20,9 +20,7 @@ final class PlainFrame {
         Answer<SideView> side = FrameGeometry.of(layout)
                 .then(geometry -> TubeAxes.of(geometry, new JointPlaces(35, 45, 50)))
                 .then(axes -> Answer.of(SideView.rigid(
-                        axes,
-                        axes.geometry().onSeatTube(60),
-                        new SideView.Outsides(44, 38, 38, 34, 34, 22, 16, 42, 33))));
+                        axes, axes.geometry().onSeatTube(60), new SideView.Outsides(44, 38, 34, 34, 22, 16, 42, 33))));
         return ((Answer.Determined<SideView>) side).value();
     }
 }

@@ -2,6 +2,8 @@ package org.trammel.shop.designs;
 
 import java.util.Map;
 import org.trammel.calc.geometry.CutList;
+import org.trammel.calc.geometry.FormedEnd;
+import org.trammel.calc.geometry.FormedPlace;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.JointPlaces;
 import org.trammel.calc.geometry.Layout;
@@ -105,7 +107,12 @@ record ComputedFrame(
                         GeometryInput.TOP_TUBE_OUTSIDE,
                         GeometryInput.SEAT_TUBE_OUTSIDE,
                         GeometryInput.SHELL_OUTSIDE)
-                .then(there -> in.has(GeometryInput.PIVOT_AHEAD) ? swinging(in, axes) : rigid(in, axes));
+                .then(there -> in.has(GeometryInput.PIVOT_AHEAD) ? swinging(in, axes) : rigid(in, axes))
+                .then(view -> Answer.of(
+                        // ends that cannot be formed as they are typed are drawn round; the cut list says why
+                        new TubeInputs(in).formed() instanceof Answer.Determined<Map<FormedPlace, FormedEnd>> ends
+                                ? view.formed(ends.value())
+                                : view));
     }
 
     private static Answer<SideView> rigid(GivenInputs in, TubeAxes axes) {
@@ -143,11 +150,9 @@ record ComputedFrame(
     }
 
     private static SideView.Outsides outsides(GivenInputs in) {
-        double downTube = in.number(GeometryInput.DOWN_TUBE_OUTSIDE);
         return new SideView.Outsides(
                 in.number(GeometryInput.HEAD_TUBE_OUTSIDE),
-                downTube,
-                downTube,
+                in.number(GeometryInput.DOWN_TUBE_OUTSIDE),
                 in.number(GeometryInput.TOP_TUBE_OUTSIDE),
                 in.number(GeometryInput.SEAT_TUBE_OUTSIDE),
                 in.number(GeometryInput.CHAINSTAY_OUTSIDE, DRAWN_CHAINSTAY_MM),

@@ -113,7 +113,8 @@ final class TubeInputs {
 
     // ------------------------------------------------------------------------------------------ formed ends
 
-    private Answer<Map<FormedPlace, FormedEnd>> formed() {
+    /** The ovals that ends are formed to. */
+    Answer<Map<FormedPlace, FormedEnd>> formed() {
         Map<FormedPlace, FormedEnd> ends = new EnumMap<>(FormedPlace.class);
         List<Answer.Gap> gaps = new ArrayList<>();
         boolean swings = in.has(GeometryInput.PIVOT_AHEAD);

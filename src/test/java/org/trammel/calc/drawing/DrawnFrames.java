@@ -53,7 +53,6 @@ public final class DrawnFrames {
         SideView.Outsides outsides = new SideView.Outsides(
                 row.number("head_tube_outside_mm"),
                 row.number("down_tube_outside_mm"),
-                row.number("down_tube_outside_mm"),
                 row.number("top_tube_outside_mm"),
                 row.number("seat_tube_outside_mm"),
                 row.number("chainstay_outside_mm", 22),
@@ -106,7 +105,7 @@ public final class DrawnFrames {
 
     private static Drawn random(String name, TubeAxes axes, int i) {
         SideView.Outsides outsides =
-                new SideView.Outsides(36 + i % 20, 28 + i % 17, 28 + i % 17, 25 + i % 12, 27 + i % 12, 22, 16, 40, 34);
+                new SideView.Outsides(36 + i % 20, 28 + i % 17, 25 + i % 12, 27 + i % 12, 22, 16, 40, 34);
         double below = axes.geometry().layout().seatTube_mm() * 0.15;
         Optional<RearPlan> plan =
                 Stays.of(axes.geometry(), new StayPlaces(below, 20 + i % 16, 100 + i % 98, 18, 4, 40, 27 + i % 12))
