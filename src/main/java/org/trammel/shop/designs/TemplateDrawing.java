@@ -3,7 +3,6 @@ package org.trammel.shop.designs;
 import java.awt.Color;
 import java.util.List;
 import org.trammel.calc.geometry.PaperShape.Spot;
-import org.trammel.calc.geometry.Tiling;
 import org.trammel.shop.web.PdfSheet;
 import org.trammel.shop.web.PdfSheet.Anchor;
 import org.trammel.shop.web.PdfSheet.Pen;
@@ -20,7 +19,6 @@ final class TemplateDrawing {
     private static final double NAME_MM = 3.2;
     private static final double MARK_MM = 2.4;
     private static final double LABELS_FROM_MM = 18;
-    private static final double CROSS_MM = 3;
 
     private final PdfSheet sheet;
     private final JointTemplate template;
@@ -129,32 +127,5 @@ final class TemplateDrawing {
         return line.stream()
                 .map(spot -> new Spot(x0 + spot.x_mm(), y0 + spot.y_mm()))
                 .toList();
-    }
-
-    /** Where two sheets show the same strip: its middle, with crosses that are laid on each other. */
-    void seams(Tiling tiling) {
-        double right = template.width_mm() + AROUND_MM;
-        double top = template.height_mm() + AROUND_MM;
-        for (Tiling.Sheet one : tiling.sheets()) {
-            if (one.column() > 0 && one.row() == 0) {
-                double x = one.left_mm() + TemplateSheets.SHARED_MM / 2 - AROUND_MM;
-                seam(x, -AROUND_MM, x, top, one.column() + "|" + (one.column() + 1));
-            }
-            if (one.row() > 0 && one.column() == 0) {
-                double y = one.bottom_mm() + TemplateSheets.SHARED_MM / 2 - AROUND_MM;
-                seam(-AROUND_MM, y, right, y, one.row() + "|" + (one.row() + 1));
-            }
-        }
-    }
-
-    private void seam(double fromX, double fromY, double toX, double toY, String name) {
-        sheet.line(x0 + fromX, y0 + fromY, x0 + toX, y0 + toY, Pen.DASHED);
-        for (double share : new double[] {0.12, 0.88}) {
-            double x = x0 + fromX + (toX - fromX) * share;
-            double y = y0 + fromY + (toY - fromY) * share;
-            sheet.line(x - CROSS_MM, y, x + CROSS_MM, y, Pen.WIDE);
-            sheet.line(x, y - CROSS_MM, x, y + CROSS_MM, Pen.WIDE);
-            sheet.text(x + 0.8, y + 0.8, name, 2.4);
-        }
     }
 }

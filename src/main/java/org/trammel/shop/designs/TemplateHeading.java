@@ -55,22 +55,42 @@ final class TemplateHeading {
     }
 
     void words(TemplateSheets.Frame frame, JointTemplate template, String tile, String page) {
+        words(frame, template.tube(), template.end(), facts(frame, template), HOW, tile, page);
+    }
+
+    void words(TemplateSheets.Frame frame, TubeStrip strip, String tile, String page) {
+        List<String> facts = List.of(
+                strip.ends(),
+                formats.with(strip.height_mm(), 1, "mm") + " from lip to lip, finished; blank "
+                        + formats.with(strip.piece().blank_mm(), 1, "mm"),
+                "State of the revision: " + frame.state() + ". Computed from its inputs.");
+        words(frame, strip.first().tube(), "both ends", facts, HOW_OF_STRIP, tile, page);
+    }
+
+    private void words(
+            TemplateSheets.Frame frame,
+            String tube,
+            String end,
+            List<String> facts,
+            List<String> how,
+            String tile,
+            String page) {
         double x = left + 24;
         double y = bottom + BAR_MM - 9;
         sheet.text(x, y, frame.name(), 8, Anchor.START, true);
         sheet.text(
                 x + sheet.width_mm(frame.name(), 8, true) + 4, y, "revision " + frame.letter(), 5, Anchor.START, true);
         y -= 8.5;
-        sheet.text(x, y, template.tube(), 5, Anchor.START, true);
+        sheet.text(x, y, tube, 5, Anchor.START, true);
         y -= 6.5;
-        sheet.text(x, y, template.end(), 5, Anchor.START, true);
+        sheet.text(x, y, end, 5, Anchor.START, true);
         y -= 6;
-        for (String row : facts(frame, template)) {
+        for (String row : facts) {
             sheet.text(x, y, row, 3.2);
             y -= 4.6;
         }
         y -= 2;
-        for (String row : HOW) {
+        for (String row : how) {
             sheet.text(x, y, row, 3.2, Anchor.START, row.startsWith("Print") || row.startsWith("Measure"));
             y -= 4.6;
         }
@@ -84,6 +104,14 @@ final class TemplateHeading {
             "Cut the paper along its edges and the wide line. The narrow curve is the bore.",
             "Wrap it about the tube printed side out, cut end up; its side edges meet.",
             "The line with the filled foot goes on the line that joins both ends of the tube.");
+
+    private static final List<String> HOW_OF_STRIP = List.of(
+            "Print at actual size: no scaling, no fitting to the page.",
+            "Measure both bars before anything is cut: each is 100 mm.",
+            "If one is not, this sheet is of no use.",
+            "Glue the sheets, crosses on crosses, and measure the whole from lip to lip.",
+            "Cut along the edges and both wide lines; wrap it printed side out, first end up.",
+            "The tube is then marked at both ends, in phase and at its length.");
 
     private List<String> facts(TemplateSheets.Frame frame, JointTemplate template) {
         CutPiece piece = template.piece();

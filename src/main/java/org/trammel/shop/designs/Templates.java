@@ -23,6 +23,9 @@ class Templates {
 
     private static final String UNDONE = "No template was made.";
 
+    /** Instead of an end: both on one paper. */
+    private static final String STRIP = "strip";
+
     private final FramePage frames;
     private final TemplateSheets sheets;
     private final PaperSizes papers;
@@ -49,10 +52,16 @@ class Templates {
      * What can be asked for.
      *
      * @param tubes by name, the empty one for all
+     * @param ends how both ends of a tube are laid on paper, by name
      * @param papers by name
      * @param usual name of the one in the shop's region
      */
-    record Choice(Map<String, String> tubes, Map<String, String> papers, String usual, boolean mayBePrinted) {}
+    record Choice(
+            Map<String, String> tubes,
+            Map<String, String> ends,
+            Map<String, String> papers,
+            String usual,
+            boolean mayBePrinted) {}
 
     Choice choice(DesignSheet sheet) {
         Map<String, String> tubes = new LinkedHashMap<>();
@@ -63,7 +72,10 @@ class Templates {
                     .map(CutPiece::tube)
                     .forEach(tube -> tubes.put(tube.name(), tube.word()));
         }
-        return new Choice(tubes, PaperSizes.names(), papers.usual().name(), !givenUp(sheet));
+        Map<String, String> ends = new LinkedHashMap<>();
+        ends.put("", "each on its own paper");
+        ends.put(STRIP, "both ends of a tube on one strip");
+        return new Choice(tubes, ends, PaperSizes.names(), papers.usual().name(), !givenUp(sheet));
     }
 
     private static boolean givenUp(DesignSheet sheet) {
@@ -74,19 +86,26 @@ class Templates {
      * The templates of a tube, or of all.
      *
      * @param tube name of a tube; null for all of them
-     * @param end 1 or 2; null for both
+     * @param end 1 or 2; null for both, each on its own paper; strip for both on one
      * @param paper name of a paper; null for the usual one
      */
     Made of(DesignSheet sheet, @Nullable String tube, @Nullable String end, @Nullable String paper) {
         Paper chosen = papers.of(paper, UNDONE);
         FrameTube one = tube(tube);
         boolean both = end == null || end.isBlank();
-        if (!both && !end.equals("1") && !end.equals("2")) {
+        boolean strip = STRIP.equals(end);
+        if (!both && !strip && !end.equals("1") && !end.equals("2")) {
             throw Refusal.input(
-                    "end", UNDONE, "A tube has no end “" + end + "”.", "Ask for end 1, end 2 or leave it out.");
+                    "end",
+                    UNDONE,
+                    "A tube has no end “" + end + "”.",
+                    "Ask for end 1, end 2, for a strip of both, or leave it out.");
         }
         refuseIfGivenUp(sheet);
         CutList list = cutList(sheet);
+        if (strip) {
+            return strips(sheet, list, one, chosen);
+        }
         List<JointTemplate> templates = list.pieces().stream()
                 .filter(piece -> one == null || piece.tube() == one)
                 .flatMap(piece -> JointTemplate.of(piece).stream())
@@ -96,9 +115,28 @@ class Templates {
             throw Refusal.missing(
                     UNDONE, whyNone(list, one, both ? "" : end), "Look at the cut list which ends are mitred.");
         }
-        String file = sheet.drawnFor() + "-" + sheet.letter() + "-"
-                + (one == null ? "templates" : one.word().replace(' ', '-')) + ".pdf";
-        return new Made(file, sheets.file(frame(sheet), templates, chosen));
+        return new Made(file(sheet, one, "templates"), sheets.file(frame(sheet), templates, chosen));
+    }
+
+    private Made strips(DesignSheet sheet, CutList list, @Nullable FrameTube tube, Paper paper) {
+        List<TubeStrip> strips = list.pieces().stream()
+                .filter(piece -> tube == null || piece.tube() == tube)
+                .flatMap(piece -> TubeStrip.of(piece).stream())
+                .toList();
+        if (strips.isEmpty()) {
+            throw Refusal.missing(
+                    UNDONE,
+                    tube == null
+                            ? "No tube of this frame is mitred at both ends."
+                            : "The " + tube.word() + " is not mitred at both ends.",
+                    "Ask for the papers of its ends, one by one.");
+        }
+        return new Made(file(sheet, tube, "strips"), sheets.strips(frame(sheet), strips, paper));
+    }
+
+    private static String file(DesignSheet sheet, @Nullable FrameTube tube, String otherwise) {
+        return sheet.drawnFor() + "-" + sheet.letter() + "-"
+                + (tube == null ? otherwise : tube.word().replace(' ', '-')) + ".pdf";
     }
 
     private TemplateSheets.Frame frame(DesignSheet sheet) {
