@@ -7,8 +7,13 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
+import com.jayway.jsonpath.JsonPath;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,6 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.Statements;
@@ -242,6 +248,64 @@ class SawPlanTest {
         List<String> many = statements.during(this::page);
         assertThat(many).hasSameSizeAs(few).hasSizeLessThan(14);
         assertThat(page()).contains("741,2", "608,8", "new bar", "down tube", "Book it as sawn");
+    }
+
+    /** By hand as above: two down tubes of 741.24 from a bar of 3000 leave 3000 - 2 · 741.24 - 2 · 2 = 1513.52. */
+    @Test
+    void aProgramReadsThePlanAndTheRackInTheFieldsItsDescriptionShows() throws Exception {
+        drawn("030");
+        drawn("030");
+        String lot = lot("AL6061", true);
+        lay(lot, "42", "1.4", "3000", 1, false);
+        String plan = answer("/api/v1/saw-plan");
+        String kind = "$.kinds[?(@.section == '42 × 1.4')]";
+        assertThat(JsonPath.<List<String>>read(plan, kind + ".bars[0].lot")).containsExactly(lot);
+        assertThat(JsonPath.<List<Number>>read(plan, kind + ".bars[0].pieces[*].length_mm"))
+                .hasSize(2)
+                .allSatisfy(length -> assertThat(length.doubleValue()).isCloseTo(741.2403, within(1e-3)));
+        assertThat(JsonPath.<List<Number>>read(plan, kind + ".bars[0].left_mm"))
+                .singleElement()
+                .satisfies(left -> assertThat(left.doubleValue()).isCloseTo(1513.52, within(0.01)));
+        assertThat(JsonPath.<List<Boolean>>read(plan, kind + ".bars[0].kept")).containsExactly(true);
+        assertThat(JsonPath.<List<List<String>>>read(plan, "$.kinds[?(@.section == '22 × 1.6')].gaps"))
+                .as("nothing of it lies on the rack")
+                .singleElement()
+                .satisfies(gaps -> assertThat(gaps).isNotEmpty());
+        String stock = answer("/api/v1/saw-plan/rack");
+        assertThat(JsonPath.<List<String>>read(stock, "$[*].lot")).containsExactly(lot);
+        assertThat(JsonPath.<List<Number>>read(stock, "$[*].length_mm"))
+                .singleElement()
+                .satisfies(length -> assertThat(length.doubleValue()).isEqualTo(3000));
+
+        String description = answer("/api/docs/openapi");
+        Object example = JsonPath.read(
+                description, "$.paths['/api/v1/saw-plan'].get.responses['200'].content['application/json'].example");
+        assertThat(fields(example))
+                .containsAll(fields(JsonPath.read(plan, "$")))
+                .contains("least_mm", "pieces");
+        assertThat(fields(JsonPath.read(plan, "$"))).containsAll(fields(example));
+    }
+
+    /** Names of all fields, however deep. */
+    private static Set<String> fields(Object json) {
+        Set<String> names = new TreeSet<>();
+        if (json instanceof Map<?, ?> object) {
+            object.forEach((name, value) -> {
+                names.add(String.valueOf(name));
+                names.addAll(fields(value));
+            });
+        } else if (json instanceof List<?> list) {
+            list.forEach(each -> names.addAll(fields(each)));
+        }
+        return names;
+    }
+
+    private String answer(String address) throws Exception {
+        MockHttpServletResponse answer = mvc.perform(get(address).with(Signed.on(crew.byId(lead))))
+                .andReturn()
+                .getResponse();
+        assertThat(answer.getStatus()).as(address).isEqualTo(200);
+        return answer.getContentAsString(StandardCharsets.UTF_8);
     }
 
     private String page() throws Exception {
