@@ -165,10 +165,6 @@ class DesignSheets {
                 "Blank: axis length less the shortest setback at each end, with the trim at each mitred end. A first piece"
                         + " is cut from scrap and tried on its mate."));
         tubes.forEach(tube -> {
-            if (tube.trimmed_mm() != null) {
-                notes.add("The " + tube.name() + " is " + formats.with(tube.trimmed_mm(), 1, "mm")
-                        + " long after its end was formed.");
-            }
             tube.notes().forEach(note -> notes.add(upper(tube.name()) + ": " + note));
             tube.cautions().forEach(caution -> notes.add(upper(tube.name()) + ": " + caution));
         });
