@@ -134,6 +134,8 @@ class GateScreensBrowserTest {
                 "gate", "/designs/" + id,
                 "chars", "/designs/" + id + "/characteristics",
                 "inputs", "/designs/" + id + "/edit",
+                "layout", "/designs/" + id + "/layout",
+                "frame", "/designs/" + id + "/frame",
                 "tolerances", "/shop/tolerances",
                 "tolerance", "/shop/tolerances/BUILT_ANGLE");
         for (int[] size : new int[][] {{1280, 800}, {390, 844}, {1440, 900}}) {
