@@ -37,6 +37,7 @@ class DemoStart implements SmartLifecycle {
     private final DemoLots lots;
     private final DemoRoutes routes;
     private final DemoOrders orders;
+    private final DemoDrift drift;
     private final DemoStory story;
     private final DemoTable table;
     private final DemoLastDays lastDays;
@@ -55,6 +56,7 @@ class DemoStart implements SmartLifecycle {
             DemoLots lots,
             DemoRoutes routes,
             DemoOrders orders,
+            DemoDrift drift,
             DemoStory story,
             DemoTable table,
             DemoLastDays lastDays,
@@ -70,6 +72,7 @@ class DemoStart implements SmartLifecycle {
         this.lots = lots;
         this.routes = routes;
         this.orders = orders;
+        this.drift = drift;
         this.story = story;
         this.table = table;
         this.lastDays = lastDays;
@@ -103,6 +106,7 @@ class DemoStart implements SmartLifecycle {
         table.book();
         List<DemoOrder> all = DemoOrders.read();
         Map<String, Long> ids = orders.enter(all);
+        drift.watch();
         ExecutorService threads =
                 Executors.newFixedThreadPool(Math.min(4, Runtime.getRuntime().availableProcessors()));
         try {

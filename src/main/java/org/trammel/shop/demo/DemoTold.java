@@ -28,9 +28,15 @@ final class DemoTold {
      */
     record SetStraight(LocalDateTime at, BigDecimal amount, BigDecimal pushMm, BigDecimal after) {}
 
-    private static final Map<String, Value> VALUES = Map.of(
-            "O-113 080-3", value("0.70", null),
-            "O-105-SA 080-3", value("1.00", null));
+    private static final Map<String, Value> VALUES = Map.ofEntries(
+            told("O-113 080-3", "0.70"),
+            told("O-105-SA 080-3", "1.00"),
+            told("O-115 080-3", "0.40"),
+            told("O-103 080-3", "0.20"),
+            told("O-106-SA 080-3", "0.20"),
+            told("O-104-SA 080-3", "0.10"),
+            told("O-116-SA 080-3", "0.30"),
+            told("O-101 080-3", "0.00"));
 
     private static final Map<String, SetStraight> SET = Map.of(
             "O-105-SA 080-3",
@@ -50,8 +56,8 @@ final class DemoTold {
         return SET.get(key(order, part, characteristic));
     }
 
-    private static Value value(String value, @Nullable String gauge) {
-        return new Value(new BigDecimal(value), gauge);
+    private static Map.Entry<String, Value> told(String key, String value) {
+        return Map.entry(key, new Value(new BigDecimal(value), null));
     }
 
     private static String key(String order, String part, String characteristic) {

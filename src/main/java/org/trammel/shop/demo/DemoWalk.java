@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.trammel.shop.drift.JigUses;
 import org.trammel.shop.inspection.ColdSets;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.records.Files;
@@ -32,6 +33,8 @@ import org.trammel.shop.travellers.Travellers;
 @Profile("demo")
 class DemoWalk {
 
+    private static final String TACK = "060";
+
     private static final Duration STEP = Duration.ofMinutes(4);
 
     private static final Duration SOAK = Duration.ofMinutes(45);
@@ -47,6 +50,7 @@ class DemoWalk {
     private final Evidence evidence;
     private final Readings readings;
     private final ColdSets coldSets;
+    private final JigUses jigs;
     private final DemoTable table;
     private final DemoMeans means;
     private final Files files;
@@ -63,6 +67,7 @@ class DemoWalk {
             Evidence evidence,
             Readings readings,
             ColdSets coldSets,
+            JigUses jigs,
             DemoTable table,
             DemoMeans means,
             Files files,
@@ -76,6 +81,7 @@ class DemoWalk {
         this.evidence = evidence;
         this.readings = readings;
         this.coldSets = coldSets;
+        this.jigs = jigs;
         this.table = table;
         this.means = means;
         this.files = files;
@@ -95,6 +101,13 @@ class DemoWalk {
             String code = at.line().code();
             if (!code.equals(last)) {
                 moveClock(order, code, sheet);
+                if (code.equals(TACK) && order.jig() != null) {
+                    jigs.setUp(
+                            acts.by(doer(order, at)),
+                            sheet.head().serial(),
+                            sheet.head().part(),
+                            order.jig());
+                }
                 last = code;
             }
             if (code.equals(target)) {

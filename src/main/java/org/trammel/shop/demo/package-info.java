@@ -17,6 +17,7 @@
             "travellers",
             "inspection",
             "alignment",
+            "drift",
             "nonconformance",
             "materials",
             "gauges",

@@ -42,6 +42,48 @@ abstract class DemoMorning extends DemoHands {
         hands.look(qa, "morning-qa-desk");
     }
 
+    /**
+     * Nobody looked when the eighth frame alarmed; four more were built since. The other jig's 25 axles have mean 0,150 and
+     * deviation 0,2458, reckoned apart; the interval of Ppk is A. F. Bissell's (1990).
+     */
+    @Test
+    void theQaLeadTracesTheDriftOfTheJig() {
+        hands.open(qa, "/qa/drift");
+        assertThat(text(qa.locator("tr", new Page.LocatorOptions().setHasText("jig J2"))))
+                .contains("drifts")
+                .contains("Since reading 8");
+        assertThat(text(qa.locator("tr", new Page.LocatorOptions().setHasText("jig J1"))))
+                .contains("no drift");
+        qa.locator("tr", new Page.LocatorOptions().setHasText("jig J2"))
+                .locator("a")
+                .click();
+        assertThat(text(qa.locator("main")))
+                .contains("First alarm at reading 8 of 12")
+                .contains("113")
+                .contains("105");
+        hands.look(qa, "morning-drift");
+        hands.open(qa, "/qa/drift/causes");
+        assertThat(text(qa.locator("main")))
+                .contains("The difference hangs on the jig.")
+                .contains("J2 lies 0,3");
+        hands.look(qa, "morning-causes");
+        hands.open(qa, "/qa");
+        assertThat(text(qa.locator("main"))).contains("Check jig J2 before the next tack");
+        hands.open(qa, "/qa/drift");
+        qa.locator("tr", new Page.LocatorOptions().setHasText("jig J1"))
+                .locator("a")
+                .click();
+        qa.getByText("Capability", new Page.GetByTextOptions().setExact(true)).click();
+        qa.waitForURL("**/capability");
+        assertThat(text(qa.locator("main")))
+                .contains("Ppk 1,15, at 95 % between 0,80 and 1,50")
+                .contains("3 with other limits");
+        hands.look(qa, "morning-capability");
+        hands.open(qa, "/qa/yield");
+        assertThat(text(qa.locator("main"))).contains("of 100 frames");
+        hands.look(qa, "morning-yield");
+    }
+
     @Test
     void theHeatTreaterMayLoadNothing() {
         Page page = at("T5", "RH");
