@@ -172,6 +172,7 @@ public class GaugeRegister {
      */
     @Transactional
     public Gauge calibrated(Act act, String code, NewCalibration entry) {
+        rows.toChange(Gauges.label(code));
         if (!opens(act, "calibrate-gauge", code)) {
             return required(code).gauge();
         }
@@ -216,6 +217,7 @@ public class GaugeRegister {
     /** Records that a gauge was found wrong; no reading is taken with it any more. */
     @Transactional
     public Gauge fail(Act act, String code, Failure failure) {
+        rows.toChange(Gauges.label(code));
         if (!opens(act, "fail-gauge", code)) {
             return required(code).gauge();
         }

@@ -1,10 +1,12 @@
 package org.trammel.shop.gauges;
 
+import jakarta.persistence.LockModeType;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Limit;
+import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
@@ -40,6 +42,20 @@ interface GaugeRepository extends Repository<GaugeRow, Long> {
             order by coalesce(g.dueOn, :never), g.code
             """)
     List<Long> page(boolean retired, LocalDate never, LocalDate due, String code, Limit limit);
+
+    /** With the parts of those that are set-ups, each as it is now, and kept so until the transaction ends. */
+    @Lock(LockModeType.PESSIMISTIC_READ)
+    @Query("""
+            select g from GaugeRow g
+            where g.code in :codes or g.id in (select p.id from GaugeRow s join s.parts p where s.code in :codes)
+            order by g.id
+            """)
+    List<GaugeRow> kept(Collection<String> codes);
+
+    /** As it is now; waits until nobody keeps it any more. */
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select g from GaugeRow g where g.code = :code")
+    Optional<GaugeRow> toChange(String code);
 
     boolean existsByCode(String code);
 

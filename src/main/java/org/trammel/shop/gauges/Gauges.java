@@ -3,6 +3,7 @@ package org.trammel.shop.gauges;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
@@ -85,6 +87,17 @@ public class Gauges {
                 .sorted(Comparator.comparing(Means::u, Comparator.nullsLast(Comparator.naturalOrder()))
                         .thenComparing(Means::code))
                 .toList();
+    }
+
+    /**
+     * Keeps gauges as they are until the transaction ends. A gauge that fails meanwhile waits for it, so that no reading
+     * is taken with it unseen by what judges its readings again. Ask before {@link #require}, for all of them at once.
+     *
+     * @param codes numbers on their labels
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void keep(Collection<String> codes) {
+        rows.kept(codes.stream().map(Gauges::label).toList());
     }
 
     /**

@@ -152,6 +152,7 @@ public class Readings {
             Act act, Evidence.Wanted wanted, Input input, @Nullable Reading corrected, @Nullable String reason) {
         Long replaces = corrected == null ? null : corrected.id();
         requireValues(wanted, input);
+        gauges.keep(List.of(input.gauge()));
         Means means = gauges.require(
                         input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()))
                 .reducedBy(reduction(wanted));

@@ -94,6 +94,11 @@ public class ReducedReadings {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public List<ReadingLine> take(Act act, long reductionId, List<Value> values) {
+        gauges.keep(values.stream()
+                .flatMap(value -> value.from().stream())
+                .map(ReadWith::gauge)
+                .distinct()
+                .toList());
         List<ReadingLine> taken = new ArrayList<>();
         for (Value value : values) {
             taken.add(take(act, reductionId, value));
