@@ -9,5 +9,7 @@ interface ConsignmentRepository extends JpaRepository<Consignment, Long> {
 
     Optional<Consignment> findByOperationIdAndBackAtIsNull(long operationId);
 
+    boolean existsByOperationIdAndBackAtIsNotNull(long operationId);
+
     List<Consignment> findByOperationIdIn(Collection<Long> operationIds);
 }

@@ -3,6 +3,8 @@ package org.trammel.shop.travellers;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.web.Formats;
@@ -20,6 +22,8 @@ class Gate {
     private final HoldFreedRepository freed;
     private final FrameClockRepository clocks;
     private final Formats formats;
+    private final ConsignmentRepository consignments;
+    private final ObjectProvider<Awaited> awaited;
 
     Gate(
             OperationRepository operations,
@@ -27,13 +31,17 @@ class Gate {
             HoldRepository holds,
             HoldFreedRepository freed,
             FrameClockRepository clocks,
-            Formats formats) {
+            Formats formats,
+            ConsignmentRepository consignments,
+            ObjectProvider<Awaited> awaited) {
         this.operations = operations;
         this.travellers = travellers;
         this.holds = holds;
         this.freed = freed;
         this.clocks = clocks;
         this.formats = formats;
+        this.consignments = consignments;
+        this.awaited = awaited;
     }
 
     /** Everything that keeps the operation from beginning; empty if it may begin. */
@@ -79,6 +87,18 @@ class Gate {
                         "Operation " + o.called() + ", " + o.name() + ", comes first and is "
                                 + o.state().word() + ".",
                         "Finish " + o.called() + ", then come back to " + operation.called() + "."))
+                .toList();
+    }
+
+    /** What other modules know to be outstanding before the gate may be passed. */
+    List<Refusal> awaited(Traveller traveller, Operation operation) {
+        Awaited.AtItsGate at = Awaited.AtItsGate.of(
+                traveller,
+                operation,
+                operation.outside() && consignments.existsByOperationIdAndBackAtIsNotNull(operation.id()));
+        return awaited.orderedStream()
+                .map(one -> one.outstanding(at))
+                .flatMap(Optional::stream)
                 .toList();
     }
 

@@ -105,7 +105,9 @@ class Progress {
         boolean settled = ticked
                 && characteristics.findByOperationIdOrderByPosition(operation.id()).stream()
                         .allMatch(c -> c.state().settled() && !c.concessionOver(settings.dayOf(act.at())));
-        if (!settled || !gate.coveringHolds(traveller, operation).isEmpty()) {
+        if (!settled
+                || !gate.coveringHolds(traveller, operation).isEmpty()
+                || !gate.awaited(traveller, operation).isEmpty()) {
             return;
         }
         operation.workDone(act.at());

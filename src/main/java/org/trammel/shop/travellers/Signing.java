@@ -70,6 +70,7 @@ public class Signing {
             Person person = crewed.signing(signerId, deed);
             Gate.refuseFirst(gate.earlier(traveller, operation));
             Gate.refuseFirst(gate.heldForGood(traveller, operation, "be signed"));
+            Gate.refuseFirst(gate.awaited(traveller, operation));
             requireConcessions(operation, act, deed);
             List<Signature> before = signatures.findByOperationIdOrderById(operationId).stream()
                     .filter(operation::counts)
@@ -188,6 +189,7 @@ public class Signing {
             }
             Gate.refuseFirst(gate.earlier(traveller, operation));
             Gate.refuseFirst(gate.heldForGood(traveller, operation, "be passed"));
+            Gate.refuseFirst(gate.awaited(traveller, operation));
             requireConcessions(operation, act, deed);
             operation.signedOff(act.at());
             log.event(traveller.chain(), "witness point passed unattended", Map.of("operation", operationId));

@@ -192,6 +192,9 @@ public class Travellers {
                     .map(c ->
                             c.concessionEnded("Operation " + at.called() + " of " + traveller.mark() + " cannot pass."))
                     .forEach(found::add);
+            if (found.isEmpty() && read.stream().allMatch(c -> c.state().settled())) {
+                found.addAll(gate.awaited(traveller, at));
+            }
         }
         return found;
     }

@@ -1,0 +1,53 @@
+package org.trammel.shop.travellers;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.trammel.shop.records.Refusal;
+
+/**
+ * Tells what an operation waits for outside its traveller before its gate may be passed, such as the release of an oven
+ * run. Each module that keeps such a thing provides one; when the thing has come, it calls {@link HasCome#to}.
+ */
+public interface Awaited {
+
+    /**
+     * An operation whose work is done as far as its traveller knows.
+     *
+     * @param called its code with the loop, as people say it
+     * @param begunAt when its work began
+     * @param doneOutside whether it was sent out and booked back
+     */
+    record AtItsGate(
+            long operationId,
+            long travellerId,
+            String serial,
+            String mark,
+            String metal,
+            String code,
+            String called,
+            @Nullable Instant begunAt,
+            boolean doneOutside) {
+
+        static AtItsGate of(Traveller traveller, Operation operation, boolean doneOutside) {
+            return new AtItsGate(
+                    operation.id(),
+                    traveller.id(),
+                    traveller.serial(),
+                    traveller.mark(),
+                    traveller.metal(),
+                    operation.code(),
+                    operation.called(),
+                    operation.startedAt(),
+                    doneOutside);
+        }
+
+        /** What cannot be done meanwhile, as a sentence. */
+        public String cannot() {
+            return "Operation " + called + " of " + mark + " cannot pass.";
+        }
+    }
+
+    /** What is outstanding; empty if nothing is. */
+    Optional<Refusal> outstanding(AtItsGate operation);
+}
