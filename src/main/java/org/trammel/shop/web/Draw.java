@@ -98,6 +98,11 @@ public class Draw {
         return TableDrawing.of(formats, view);
     }
 
+    /** What thermocouples recorded over a run. */
+    public String log(LogChartView view) {
+        return LogChartDrawing.of(formats, view);
+    }
+
     /** The last values of one axis. */
     public String trend(TrendView view) {
         return TrendDrawing.of(formats, view);

@@ -29,9 +29,6 @@ import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.gauges.Failure;
 import org.trammel.shop.gauges.GaugeRegister;
-import org.trammel.shop.gauges.GaugeStudies;
-import org.trammel.shop.gauges.NewStudy;
-import org.trammel.shop.gauges.StudyReading;
 import org.trammel.shop.nonconformance.Deciding;
 import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.nonconformance.Proposal;
@@ -83,6 +80,7 @@ class AuditorReadsNoNamesTest {
     private String gauge;
     private String lot;
     private long drift;
+    private String ovens;
     private WholeShop.Frame frame;
     private WholeShop.Frame open;
 
@@ -105,20 +103,11 @@ class AuditorReadsNoNamesTest {
         stillOpen();
         beans.getBean(RouteDrafts.class).drawUp(shop.act(qa), routeCode());
         lot = LeftBehind.lot(shop, beans, qa);
-        study();
+        secrets.addAll(LeftInTheShop.study(beans, shop.act(qa), gauge));
         drift = LeftBehind.axis(shop, beans, owner, qa, "Overhang");
+        ovens = LeftInTheShop.ovens(
+                beans, shop, qa, worker, second, shop.frame(route()).serial());
         beans.getBean(Checkpoints.class).make();
-    }
-
-    /** Two people, who stand by their initials, measured two parts twice. */
-    private void study() {
-        List<StudyReading> readings = new ArrayList<>();
-        for (String who : List.of("BQ", "BQ", "WO", "WO")) {
-            readings.add(new StudyReading("1", who, BigDecimal.ONE));
-            readings.add(new StudyReading("2", who, BigDecimal.valueOf(readings.size())));
-        }
-        beans.getBean(GaugeStudies.class).enter(shop.act(qa), gauge, new NewStudy("two parts", "mm", null, readings));
-        secrets.addAll(List.of("\"BQ\"", ">BQ<"));
     }
 
     private long named(String name, Role... roles) {
@@ -255,6 +244,11 @@ class AuditorReadsNoNamesTest {
                 "/shop/lots/" + lot,
                 "/shop/gauges",
                 "/shop/gauges/" + gauge,
+                "/shop/ovens",
+                "/shop/ovens/" + ovens,
+                "/shop/programmes/" + ovens,
+                "/loads",
+                "/loads/" + ovens,
                 "/routes",
                 "/routes/" + routeCode(),
                 "/shop/people",
@@ -341,6 +335,8 @@ class AuditorReadsNoNamesTest {
             case "gauges code" -> gauge;
             case "gauges id" -> id("select max(id) from gauge_study");
             case "lots code" -> lot;
+            case "ovens code", "oven-programmes code", "oven-loads code" -> ovens;
+            case "oven-programmes id" -> id("select max(id) from oven_programme_revision");
             case "settings key" -> "cost.hour";
             case "tolerances code" -> "BUILT_ANGLE";
             case "routes code" -> routeCode();

@@ -45,6 +45,8 @@ public final class InventedShop extends InventedSetUp {
                 "pasted",
                 "1;ZB;0,10\n1;ZB;0,11\n1;QA;0,12\n1;QA;0,10\n2;ZB;0,50\n2;ZB;0,52\n2;QA;0,51\n2;QA;0,53");
         facts.put("study", "" + id("select max(id) from gauge_study"));
+        InventedOvens.enter(qa, facts);
+        facts.put("revision", "" + id("select max(id) from oven_programme_revision"));
     }
 
     /** The order, its drawing, its gate, and the frame in the shop. */

@@ -1,0 +1,38 @@
+package org.trammel.shop.ovens;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface LoadedRepository extends Repository<LoadedRow, Long> {
+
+    LoadedRow saveAndFlush(LoadedRow row);
+
+    List<LoadedRow> findByRunIdOrderById(long runId);
+
+    List<LoadedRow> findByRunIdInOrderById(Collection<Long> runIds);
+
+    Optional<LoadedRow> findByRunIdAndTravellerId(long runId, long travellerId);
+
+    List<LoadedRow> findByOperationIdOrderById(long operationId);
+
+    List<LoadedRow> findBySerialOrderById(String serial);
+
+    /** Operations that wait for a load. */
+    @Query("""
+            select f.operationId from LoadedRow f, RunRow r
+            where r.code = :code and f.runId = r.id and f.operationId is not null
+            """)
+    List<Long> operationsOf(String code);
+
+    /** Loads that are not decided in which a frame is. */
+    @Query("""
+            select r.code from LoadedRow f, RunRow r
+            where f.travellerId = :travellerId and r.id = f.runId and f.state = org.trammel.shop.ovens.FrameState.LOADED
+            and r.state in (org.trammel.shop.ovens.RunState.LOADING, org.trammel.shop.ovens.RunState.SIGNED,
+                            org.trammel.shop.ovens.RunState.RUNNING, org.trammel.shop.ovens.RunState.STOPPED)
+            """)
+    List<String> openLoadsOf(long travellerId);
+}

@@ -1,0 +1,31 @@
+package org.trammel.shop.ovens;
+
+/** What a programme is for. */
+public enum Purpose {
+    SOLUTION("solution treatment"),
+    AGEING("artificial ageing"),
+    /** A bake of a coat. */
+    CURE("cure of a coat"),
+    /** Drying and whatever else heats a frame. */
+    OTHER("drying and other heat");
+
+    private final String word;
+
+    Purpose(String word) {
+        this.word = word;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** Whether the QA lead releases its runs; a cure is released by an independent second person. */
+    public boolean releasedByQa() {
+        return this == SOLUTION || this == AGEING;
+    }
+
+    /** Whether it adds to what an aged frame has seen, and does not begin its age anew. */
+    public boolean addsToTheLedger() {
+        return !releasedByQa();
+    }
+}

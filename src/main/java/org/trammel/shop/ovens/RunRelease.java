@@ -1,0 +1,154 @@
+package org.trammel.shop.ovens;
+
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.calc.thermal.Judged;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
+import org.trammel.shop.travellers.HasCome;
+import org.trammel.shop.travellers.HoldReason;
+import org.trammel.shop.travellers.HoldScope;
+import org.trammel.shop.travellers.Holds;
+import org.trammel.shop.travellers.Travellers;
+
+/**
+ * Decides a run: which of its frames are released, which stay on hold. Ageing and solution treatment are decided by the QA
+ * lead, a cure by an independent second person; by neither if they loaded or started it. Nothing is released whose record is
+ * not conforming.
+ */
+@Service
+public class RunRelease {
+
+    private final RunRepository rows;
+    private final LoadedRepository frames;
+    private final RunSignatureRepository signatures;
+    private final Runs runs;
+    private final LoadTurn turn;
+    private final HasCome hasCome;
+    private final Holds holds;
+    private final Travellers travellers;
+    private final Crew crew;
+    private final ActLog log;
+
+    RunRelease(
+            RunRepository rows,
+            LoadedRepository frames,
+            RunSignatureRepository signatures,
+            Runs runs,
+            LoadTurn turn,
+            HasCome hasCome,
+            Holds holds,
+            Travellers travellers,
+            Crew crew,
+            ActLog log) {
+        this.rows = rows;
+        this.frames = frames;
+        this.signatures = signatures;
+        this.runs = runs;
+        this.turn = turn;
+        this.hasCome = hasCome;
+        this.holds = holds;
+        this.travellers = travellers;
+        this.crew = crew;
+        this.log = log;
+    }
+
+    /**
+     * Decides. The caller has checked the signer's own PIN at this moment.
+     *
+     * @param kept travellers that are not released
+     * @param why they are not; asked for where there are any
+     */
+    @Transactional
+    public Run decide(Act act, String code, long signerId, Set<Long> kept, @Nullable String why) {
+        return turn.on(act, "decide-run", code, row -> {
+            String deed = "Run " + row.code() + " was not decided.";
+            row.requireAt("decided", RunState.STOPPED);
+            Run now = runs.run(row);
+            RunSigner as = signer(now, signerId, deed);
+            Set<Long> here =
+                    now.in().stream().map(Run.Loaded::travellerId).collect(java.util.stream.Collectors.toSet());
+            if (!here.containsAll(kept)) {
+                throw Refusal.input("kept", deed, "A frame that is kept back is not in it.", "Choose from its frames.");
+            }
+            Judged judged = row.judged();
+            if (judged == null) {
+                throw Refusal.state(
+                        deed,
+                        runs.log(row.id()).isEmpty()
+                                ? "It has no record: a run is judged by what was recorded, not by the clock."
+                                : "Its record does not tell the temperature of the load.",
+                        "Read the logger's file in.");
+            }
+            if (judged != Judged.CONFORMING && !kept.containsAll(here)) {
+                throw Refusal.state(
+                        deed,
+                        "Its record is " + word(judged) + ", and a frame is released by a conforming one alone.",
+                        "Keep every frame back. A better record, another run, or a nonconformance decides what follows.");
+            }
+            String words = kept.isEmpty() ? "" : TypedText.words("reason", "Why frames are kept back", deed, why, 1000);
+            signatures.save(new RunSignatureRow(row.id(), RunSignatureRow.RUN, as, signerId, act));
+            row.decide(act);
+            rows.saveAndFlush(row);
+            for (LoadedRow frame : frames.findByRunIdOrderById(row.id())) {
+                if (frame.state() == FrameState.LOADED) {
+                    decide(act, row, frame, kept.contains(frame.travellerId()), words);
+                }
+            }
+        });
+    }
+
+    private void decide(Act act, RunRow row, LoadedRow frame, boolean keep, String words) {
+        frame.decide(keep ? FrameState.KEPT : FrameState.RELEASED, keep ? words : "", act);
+        frames.saveAndFlush(frame);
+        log.event(
+                Chains.bearing(frame.loaded().serial()),
+                keep ? "kept-back-from-run" : "released-from-run",
+                Map.of("run", row.id(), "traveller", frame.travellerId()));
+        if (keep && travellers.head(frame.travellerId()).state().open()) {
+            holds.placeWithin(
+                    act,
+                    new Holds.Request(
+                            frame.travellerId(),
+                            frame.loaded().part().isEmpty() ? HoldScope.FRAME : HoldScope.PART,
+                            null,
+                            HoldReason.OVEN_TRACE,
+                            "kept back from run " + row.code() + ": " + words,
+                            row.code(),
+                            Set.of()));
+        }
+        Long operationId = frame.operationId();
+        if (!keep && operationId != null) {
+            hasCome.to(act, operationId);
+        }
+    }
+
+    private RunSigner signer(Run run, long signerId, String deed) {
+        Person person = turn.maySign(signerId, deed);
+        LoadTurn.refuseWhoTookPart(run, signerId, person, deed);
+        if (!run.programme().purpose().releasedByQa()) {
+            return RunSigner.SECOND;
+        }
+        if (!crew.standsInForQaLead(signerId, run.tookPart())) {
+            crew.require(signerId, deed, Role.QA_LEAD);
+        }
+        return RunSigner.QA;
+    }
+
+    static String word(Judged judged) {
+        return switch (judged) {
+            case CONFORMING -> "conforming";
+            case UNDECIDED -> "undecided";
+            case NOT_CONFORMING -> "not conforming";
+        };
+    }
+}

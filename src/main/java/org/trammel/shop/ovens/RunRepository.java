@@ -1,0 +1,35 @@
+package org.trammel.shop.ovens;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.domain.Limit;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface RunRepository extends Repository<RunRow, Long> {
+
+    RunRow saveAndFlush(RunRow row);
+
+    Optional<RunRow> findById(long id);
+
+    Optional<RunRow> findByCode(String code);
+
+    boolean existsByCode(String code);
+
+    List<RunRow> findByIdLessThanOrderByIdDesc(long before, Limit limit);
+
+    List<RunRow> findByIdIn(Collection<Long> ids);
+
+    boolean existsByOvenIdAndState(long ovenId, RunState state);
+
+    @Query("select max(r.stoppedAt) from RunRow r where r.ovenId = :ovenId and r.stoppedAt <= :at")
+    Optional<Instant> stoppedBefore(long ovenId, Instant at);
+
+    @Query("select min(r.startedAt) from RunRow r where r.ovenId = :ovenId and r.startedAt >= :at")
+    Optional<Instant> startedAfter(long ovenId, Instant at);
+
+    @Query("select count(r) from RunRow r")
+    long all();
+}

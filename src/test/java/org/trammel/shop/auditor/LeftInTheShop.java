@@ -1,0 +1,122 @@
+package org.trammel.shop.auditor;
+
+import java.io.ByteArrayInputStream;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.UUID;
+import org.springframework.beans.factory.BeanFactory;
+import org.trammel.calc.thermal.ThermocoupleRole;
+import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.gauges.GaugeStudies;
+import org.trammel.shop.gauges.NewStudy;
+import org.trammel.shop.gauges.StudyReading;
+import org.trammel.shop.ovens.Loads;
+import org.trammel.shop.ovens.LogImport;
+import org.trammel.shop.ovens.NewOven;
+import org.trammel.shop.ovens.NewProgramme;
+import org.trammel.shop.ovens.NewTest;
+import org.trammel.shop.ovens.OvenRegister;
+import org.trammel.shop.ovens.OvenRuns;
+import org.trammel.shop.ovens.Programme;
+import org.trammel.shop.ovens.ProgrammeStep;
+import org.trammel.shop.ovens.Programmes;
+import org.trammel.shop.ovens.Purpose;
+import org.trammel.shop.ovens.RunRelease;
+import org.trammel.shop.ovens.RunSigner;
+import org.trammel.shop.ovens.Runs;
+import org.trammel.shop.records.Act;
+
+/** Records of gauges and ovens that people left their names at. */
+final class LeftInTheShop {
+
+    private LeftInTheShop() {}
+
+    /** Two people, who stand by their initials, measured two parts twice; gives what must not be told. */
+    static List<String> study(BeanFactory beans, Act act, String gauge) {
+        List<StudyReading> readings = new ArrayList<>();
+        for (String who : List.of("BQ", "BQ", "WO", "WO")) {
+            readings.add(new StudyReading("1", who, BigDecimal.ONE));
+            readings.add(new StudyReading("2", who, BigDecimal.valueOf(readings.size())));
+        }
+        beans.getBean(GaugeStudies.class).enter(act, gauge, new NewStudy("two parts", "mm", null, readings));
+        return List.of("\"BQ\"", ">BQ<");
+    }
+
+    /** A bake from its oven to its decision; oven, programme and load have the number that is given. */
+    static String ovens(BeanFactory beans, WholeShop shop, long qa, long worker, long second, String serial) {
+        String code = "AU-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
+        oven(beans.getBean(OvenRegister.class), shop, qa, code);
+        Programmes programmes = beans.getBean(Programmes.class);
+        BigDecimal five = new BigDecimal("5");
+        Programme drawn = programmes.draw(
+                shop.act(qa),
+                code,
+                Purpose.CURE,
+                new NewProgramme(
+                        "bake",
+                        List.of("AL6061"),
+                        List.of(),
+                        List.of(ProgrammeStep.of(new BigDecimal("160"), five, new BigDecimal("0.3"))),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        false,
+                        "data sheet"));
+        programmes.approve(shop.act(qa), drawn.revisionId(), drawn.version());
+        Loads loads = beans.getBean(Loads.class);
+        OvenRuns runs = beans.getBean(OvenRuns.class);
+        loads.open(shop.act(worker), code, code, code, "upright");
+        loads.load(shop.act(worker), code, List.of(serial), new Loads.Ready("left", true, true, null));
+        runs.sign(shop.act(qa), code, qa, RunSigner.HEAT_TREATER);
+        runs.sign(shop.act(second), code, second, RunSigner.SECOND);
+        runs.start(shop.act(worker), code);
+        Instant began = shop.clock().instant();
+        runs.door(shop.act(worker), code, true, "looked in");
+        shop.clock().pass(Duration.ofMinutes(40));
+        runs.stop(shop.act(worker), code);
+        StringBuilder text = new StringBuilder("time,T" + code + "\n");
+        for (int minute = 0; minute <= 40; minute++) {
+            text.append(began.plus(Duration.ofMinutes(minute)))
+                    .append(minute < 5 || minute > 35 ? ",90.0\n" : ",160.0\n");
+        }
+        LogImport records = beans.getBean(LogImport.class);
+        records.read(
+                shop.act(worker),
+                code,
+                new ByteArrayInputStream(text.toString().getBytes(StandardCharsets.UTF_8)),
+                "log.csv",
+                new LogImport.Choices(null, null, false));
+        records.take(
+                shop.act(worker), code, beans.getBean(Runs.class).draftId(code).orElseThrow());
+        beans.getBean(RunRelease.class).decide(shop.act(second), code, second, Set.of(), null);
+        return code;
+    }
+
+    private static void oven(OvenRegister register, WholeShop shop, long qa, String code) {
+        BigDecimal size = new BigDecimal("1000");
+        register.register(
+                shop.act(qa), code, new NewOven("dries", BigDecimal.TEN, size, size, size, new BigDecimal("45")));
+        Instant before = shop.clock().instant().minus(Duration.ofDays(1));
+        LocalDate later = LocalDate.of(2027, 1, 1);
+        BigDecimal at = new BigDecimal("160");
+        register.tested(
+                shop.act(qa), code, NewTest.survey(before, later, BigDecimal.ONE.negate(), BigDecimal.ONE, at, "R"));
+        for (ThermocoupleRole role : List.of(ThermocoupleRole.LOAD, ThermocoupleRole.CONTROL)) {
+            String own = (role == ThermocoupleRole.LOAD ? "T" : "C") + code;
+            register.fit(shop.act(qa), code, own, role);
+            register.tested(
+                    shop.act(qa), code, NewTest.accuracy(own, before, later, BigDecimal.ZERO, BigDecimal.ONE, at, "R"));
+        }
+    }
+}

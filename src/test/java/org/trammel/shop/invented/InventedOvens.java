@@ -1,0 +1,97 @@
+package org.trammel.shop.invented;
+
+import java.util.Map;
+
+/** An oven that may be loaded, a programme for titanium, and a load that waits for its frames. */
+final class InventedOvens {
+
+    private static final String SCRIPT = "<script>alert(1)</script>";
+
+    private InventedOvens() {}
+
+    static void enter(Hand qa, Map<String, String> facts) throws Exception {
+        qa.form(
+                "/shop/ovens",
+                "code",
+                "OX-9",
+                "what",
+                "Trockenofen " + SCRIPT,
+                "uniformity",
+                "6,5",
+                "length",
+                "1500",
+                "width",
+                "800",
+                "height",
+                "1200",
+                "mass",
+                "45,5");
+        fitted(qa, "TX-8", "CONTROL");
+        fitted(qa, "TX-9", "LOAD");
+        qa.form(
+                "/shop/ovens/OX-9/survey",
+                "testedOn",
+                "2026-02-01",
+                "testedTime",
+                "10:00",
+                "lowest",
+                "-2,1",
+                "highest",
+                "2,8",
+                "atDegC",
+                "160",
+                "dueOn",
+                "2026-12-31",
+                "report",
+                "=1+1 " + SCRIPT);
+        qa.form(
+                "/shop/programmes",
+                "code",
+                "PX-9",
+                "purpose",
+                "CURE",
+                "what",
+                "Einbrennen 銅 " + SCRIPT,
+                "metalTI",
+                "true",
+                "metalAL7005",
+                "true",
+                "set1",
+                "160",
+                "below1",
+                "5",
+                "above1",
+                "5",
+                "soak1",
+                "0,3333",
+                "source",
+                "data sheet & " + SCRIPT);
+        qa.form("/shop/programmes/PX-9/approve", "version", "0", "secret", InventedSetUp.PASSWORD);
+        qa.form("/loads", "code", "LX-9", "oven", "OX-9", "programme", "PX-9", "hung", "head up " + SCRIPT);
+        facts.put("oven", "OX-9");
+        facts.put("programme", "PX-9");
+        facts.put("load", "LX-9");
+    }
+
+    private static void fitted(Hand qa, String code, String role) throws Exception {
+        qa.form("/shop/ovens/OX-9/thermocouples", "thermocouple", code, "role", role);
+        qa.form(
+                "/shop/ovens/OX-9/accuracy",
+                "thermocouple",
+                code,
+                "testedOn",
+                "2026-02-20",
+                "testedTime",
+                "09:30",
+                "error",
+                "-0,4",
+                "limit",
+                "2",
+                "atDegC",
+                "160",
+                "dueOn",
+                "2026-12-31",
+                "report",
+                "R & 1");
+    }
+}
