@@ -207,9 +207,10 @@ class StoredChartsBench {
         List<String> chosen = columns.stream()
                 .map(column -> given.getOrDefault(column, "p." + column))
                 .toList();
-        int made = plain.update("insert into " + table + " (" + String.join(", ", columns)
-                + ") overriding system value select " + String.join(", ", chosen) + " from " + table
-                + " p cross join system_range(0, " + (count - 1) + ") n where p.id = " + pattern);
+        String sql = "insert into " + table + " (" + String.join(", ", columns) + ") overriding system value select "
+                + String.join(", ", chosen) + " from " + table + " p cross join system_range(0, " + (count - 1)
+                + ") n where p.id = " + pattern;
+        int made = plain.update(sql.replace("n.x", "n.\"X\""));
         assertThat(made).isEqualTo(count);
     }
 }
