@@ -160,9 +160,9 @@ final class GateFigures {
     }
 
     private Answer<List<CheckFigure>> tyre(FrameGeometry geometry) {
-        return in.all(GeometryInput.SEAT_TUBE_OUTSIDE)
-                .then(there -> Clearances.rearTyreToSeatTube(
-                        geometry, in.number(GeometryInput.SEAT_TUBE_OUTSIDE) / 2, limits.number("tyre")))
+        return new TubeInputs(in)
+                .outermost_mm(FormedPlace.SEAT_TUBE_AT_SHELL)
+                .then(outermost -> Clearances.rearTyreToSeatTube(geometry, outermost / 2, limits.number("tyre")))
                 .then(room ->
                         Answer.of(List.of(CheckFigure.atLeast("tyre to tube", room.value_mm(), limits.of("tyre")))));
     }

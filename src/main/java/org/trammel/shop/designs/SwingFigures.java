@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.trammel.calc.geometry.FormedPlace;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.Point;
 import org.trammel.calc.geometry.Suspension;
@@ -32,20 +33,20 @@ final class SwingFigures {
         this.rear = frame.geometry().then(geometry -> SwingInputs.suspension(in, geometry));
     }
 
-    /** The seat tube, from its foot to its top. */
+    /** The seat tube, from its foot to its top, as high all along as its end at the shell where that is formed higher. */
     static Answer<SwingClearance.Axis> seatTube(GivenInputs in, FrameGeometry geometry) {
-        return in.all(GeometryInput.SEAT_TUBE_OUTSIDE)
-                .then(there -> Answer.of(new SwingClearance.Axis(
-                        geometry.seatTubeFoot(), geometry.seatTubeTop(), in.number(GeometryInput.SEAT_TUBE_OUTSIDE))));
+        return new TubeInputs(in)
+                .outermost_mm(FormedPlace.SEAT_TUBE_AT_SHELL)
+                .then(outermost ->
+                        Answer.of(new SwingClearance.Axis(geometry.seatTubeFoot(), geometry.seatTubeTop(), outermost)));
     }
 
     private Answer<SwingClearance.Axis> downTube() {
         return frame.axes()
-                .then(axes -> in.all(GeometryInput.DOWN_TUBE_OUTSIDE)
-                        .then(there -> Answer.of(new SwingClearance.Axis(
-                                FrameGeometry.SHELL,
-                                axes.downTubeAtHead(),
-                                in.number(GeometryInput.DOWN_TUBE_OUTSIDE)))));
+                .then(axes -> new TubeInputs(in)
+                        .outermost_mm(FormedPlace.DOWN_TUBE_AT_SHELL)
+                        .then(outermost -> Answer.of(
+                                new SwingClearance.Axis(FrameGeometry.SHELL, axes.downTubeAtHead(), outermost))));
     }
 
     /** One figure for each of the three and each tube; a part of the swing arm that is not given stands as missing. */

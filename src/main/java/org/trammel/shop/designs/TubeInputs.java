@@ -153,6 +153,13 @@ final class TubeInputs {
                 : in.all(outside).then(there -> Answer.of(in.number(outside)));
     }
 
+    /** Twice what a tube with this end may stand out of its axis in the frame's plane: round, or higher where it is formed so. */
+    Answer<Double> outermost_mm(FormedPlace place) {
+        return upright_mm(place)
+                .then(high -> Answer.of(
+                        Math.max(high, in.number(TubeWalls.of(place.tube()).outside()))));
+    }
+
     private static GeometryInput upright(FormedPlace place) {
         return switch (place) {
             case DOWN_TUBE_AT_HEAD -> GeometryInput.FORMED_DOWN_TUBE_HEAD;
