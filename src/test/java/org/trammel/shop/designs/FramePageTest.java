@@ -175,8 +175,10 @@ class FramePageTest {
                 .doesNotContain("Cut list</h2>");
     }
 
-    /** The tyre's room and the room between the nodes are those of the same script and of the worked example beside it. */
-    /** By hand between the tubes' edges on the head tube: 81 + 12,41 − 23,11 − (30 − 0,65 + 17,46) = 23,5. */
+    /**
+     * The tyre's room is that of the same script; the room between the nodes by hand between the tubes' edges on the head
+     * tube: 81 + 12,41 − 23,11 − (30 − 0,65 + 17,46) = 23,5.
+     */
     @Test
     void theGateShowsWhatTheInputsSayToItsChecks() throws Exception {
         String sheet = sheet(given -> {
