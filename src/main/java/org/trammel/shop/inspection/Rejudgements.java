@@ -34,6 +34,7 @@ public class Rejudgements {
     private final RejudgedReadingRepository judged;
     private final ReadingRepository readings;
     private final Traces traces;
+    private final StandingReadings standing;
     private final Holds holds;
     private final Crew crew;
     private final ActLog log;
@@ -46,6 +47,7 @@ public class Rejudgements {
             RejudgedReadingRepository judged,
             ReadingRepository readings,
             Traces traces,
+            StandingReadings standing,
             Holds holds,
             Crew crew,
             ActLog log) {
@@ -55,6 +57,7 @@ public class Rejudgements {
         this.judged = judged;
         this.readings = readings;
         this.traces = traces;
+        this.standing = standing;
         this.holds = holds;
         this.crew = crew;
         this.log = log;
@@ -161,7 +164,7 @@ public class Rejudgements {
                 .filter(RejudgedReading::inDoubt)
                 .map(RejudgedReading::readingId)
                 .toList();
-        return traces.inForce(doubtful);
+        return doubtful.isEmpty() ? Set.of() : standing.of(readings.findAllById(doubtful));
     }
 
     /**

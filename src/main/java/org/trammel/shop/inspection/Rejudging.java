@@ -4,14 +4,11 @@ import jakarta.persistence.EntityManager;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -50,6 +47,7 @@ class Rejudging {
     private final ObjectProvider<RawHeights> heights;
     private final SpanJudge judge;
     private final Traces traces;
+    private final StandingReadings standing;
     private final Holds holds;
     private final EntityManager entities;
     private final RejudgedRows rows;
@@ -64,6 +62,7 @@ class Rejudging {
             ObjectProvider<RawHeights> heights,
             SpanJudge judge,
             Traces traces,
+            StandingReadings standing,
             Holds holds,
             EntityManager entities,
             RejudgedRows rows,
@@ -76,6 +75,7 @@ class Rejudging {
         this.heights = heights;
         this.judge = judge;
         this.traces = traces;
+        this.standing = standing;
         this.holds = holds;
         this.entities = entities;
         this.rows = rows;
@@ -196,7 +196,8 @@ class Rejudging {
     }
 
     private void take(Act act, Rejudgement rejudgement, List<Judged> judged, Set<String> inDoubt) {
-        Set<Long> inForce = inForce(judged.stream().filter(Judged::open).toList());
+        Set<Long> inForce = standing.of(
+                judged.stream().filter(Judged::open).map(Judged::reading).toList());
         Map<String, List<FrameSheet.Head>> heads = traces.heads(inDoubt);
         Map<String, List<Judged>> byFrame = new TreeMap<>();
         judged.forEach(one ->
@@ -215,13 +216,13 @@ class Rejudging {
             List<Judged> toMeasure = ofFrame.stream()
                     .filter(one -> one.open() && inForce.contains(one.reading().id()))
                     .toList();
-            List<FrameSheet.Head> standing = heads.getOrDefault(serial, List.of());
-            frame.take(ofFrame.size(), toMeasure.size(), left(standing));
+            List<FrameSheet.Head> places = heads.getOrDefault(serial, List.of());
+            frame.take(ofFrame.size(), toMeasure.size(), left(places));
             if (fresh) {
                 entities.persist(frame);
             }
             if (before == FrameOutcome.CLEARED && frame.outcome() == FrameOutcome.MEASURE_AGAIN) {
-                hold(act, rejudgement, standing, toMeasure);
+                hold(act, rejudgement, places, toMeasure);
                 held.add(serial);
             }
         });
@@ -252,37 +253,6 @@ class Rejudging {
     private static boolean left(List<FrameSheet.Head> heads) {
         return heads.stream().noneMatch(head -> head.state().open())
                 && heads.stream().anyMatch(head -> head.state() == TravellerState.SHIPPED);
-    }
-
-    /** Of readings that are not cleared those that something stands on now; of a pair by two people both. */
-    private Set<Long> inForce(List<Judged> open) {
-        List<Reading> all = open.stream().map(Judged::reading).toList();
-        Set<Long> inForce =
-                new HashSet<>(traces.inForce(all.stream().map(Reading::id).toList()));
-        List<Reading> older =
-                all.stream().filter(r -> !inForce.contains(r.id())).toList();
-        Map<Long, Long> pairs =
-                traces.readByTwo(older.stream().map(Reading::characteristicId).collect(Collectors.toSet()));
-        if (!pairs.isEmpty()) {
-            Map<Long, Long> firsts = firsts(pairs);
-            older.stream()
-                    .filter(r -> firsts.containsValue(r.id()))
-                    .map(Reading::id)
-                    .forEach(inForce::add);
-        }
-        return inForce;
-    }
-
-    /** The reading before the newest that still stands, by characteristic: the first of two people's. */
-    private Map<Long, Long> firsts(Map<Long, Long> pairs) {
-        Collection<Reading> all = readings.findByCharacteristicIdInOrderById(pairs.keySet());
-        Set<Long> replaced =
-                all.stream().map(Reading::replacesId).filter(Objects::nonNull).collect(Collectors.toSet());
-        Map<Long, Long> firsts = new HashMap<>();
-        all.stream()
-                .filter(r -> !replaced.contains(r.id()) && r.id() < pairs.get(r.characteristicId()))
-                .forEach(r -> firsts.put(r.characteristicId(), r.id()));
-        return firsts;
     }
 
     /** The whole frame where it is open, else whatever part of it is. Who read it does not lift the hold. */

@@ -213,7 +213,9 @@ class RejudgementTest extends AfterAFailure {
         WholeShop.Frame frame = frame(offset(true));
         read(worker, frame, gauge, "-0.80");
         read(second, frame, offsetGauge(), "-0.79");
-        assertThat(outcome(failed(gauge, "0.18"), frame)).isEqualTo(FrameOutcome.MEASURE_AGAIN);
+        RejudgementLine done = failed(gauge, "0.18");
+        assertThat(outcome(done, frame)).isEqualTo(FrameOutcome.MEASURE_AGAIN);
+        assertThat(refusal(() -> settle(qa, done, frame)).why()).contains("Nothing was read yet in the place of 080-1");
     }
 
     /** A portion that a kill cut off leaves nothing behind; done again, and once more, it is done once. */
