@@ -68,7 +68,7 @@ class Calibrating {
         }
         CalibrationRow kept = calibrations.save(new CalibrationRow(row.id(), entry, stands, act));
         if (stands) {
-            row.calibrated(entry.calibratedOn(), kept.due(), entry.certificate(), act.at());
+            row.calibrated(entry.calibratedOn(), kept.due(), entry.certificate(), sinceItFailed(row, entry), act.at());
         }
         rows.saveAndFlush(row);
         rows.setupsWith(row.id()).forEach(GaugeRow::takeDatesOfParts);
@@ -77,6 +77,14 @@ class Calibrating {
         facts.put("due", stands ? kept.due().toString() : "");
         facts.put("found", kept.calibration().found().name());
         log.event(Chains.SHOP, "gauge-calibrated", facts);
+    }
+
+    private boolean sinceItFailed(GaugeRow row, NewCalibration entry) {
+        return failures.findByGaugeIdOrderByIdDesc(row.id()).stream()
+                .findFirst()
+                .map(FailureRow::failure)
+                .map(failure -> !entry.calibratedOn().isBefore(failure.foundOn()))
+                .orElse(true);
     }
 
     private static void requireDue(NewCalibration entry, boolean stands, String not) {

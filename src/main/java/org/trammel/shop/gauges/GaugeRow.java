@@ -116,15 +116,19 @@ class GaugeRow {
         }
     }
 
-    /** Takes over a calibration; one that is older than the newest only joins the history. */
-    void calibrated(LocalDate on, LocalDate due, String newCertificate, Instant at) {
+    /**
+     * Takes over a calibration; one that is older than the newest only joins the history.
+     *
+     * @param sinceItFailed false for one from before the gauge was last found wrong: it says nothing of it since
+     */
+    void calibrated(LocalDate on, LocalDate due, String newCertificate, boolean sinceItFailed, Instant at) {
         requireMayBeCalibrated();
         if (calibratedOn == null || on.isAfter(calibratedOn)) {
             calibratedOn = on;
             dueOn = due;
             certificate = newCertificate;
         }
-        if (state == GaugeState.FAILED) {
+        if (state == GaugeState.FAILED && sinceItFailed) {
             turn(GaugeState.BLOCKED, "calibrated after it failed; the QA lead lets it be used again", at);
         }
     }

@@ -139,6 +139,18 @@ class GaugeRegisterTest {
     }
 
     @Test
+    void anOldCertificateFoundLaterDoesNotMakeAFailedGaugeFitToBeUsed() {
+        String code = in(GaugeState.FAILED);
+        LocalDate before = TODAY.minusDays(1);
+        assertThat(register.calibrated(act(), code, before, before.plusYears(1), "C-0", null, "")
+                        .state())
+                .isEqualTo(GaugeState.FAILED);
+        assertThat(register.calibrated(act(), code, TODAY, TODAY.plusYears(1), "C-1", null, "")
+                        .state())
+                .isEqualTo(GaugeState.BLOCKED);
+    }
+
+    @Test
     void aFailureTellsWhatWasMeasuredWithItSinceItWasLastGood() {
         String code = fresh();
         register.calibrated(act(), code, LocalDate.of(2025, 9, 17), LocalDate.of(2026, 9, 17), "C-1", null, "");
