@@ -3,6 +3,7 @@ package org.trammel.shop.materials;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.ExampleObject;
+import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
@@ -47,7 +48,11 @@ class SawPlanApi {
                     + " told and not laid; proven says that no plan opens less new stock.")
     @ApiResponse(
             responseCode = "200",
-            content = @Content(mediaType = "application/json", examples = @ExampleObject(EXAMPLE)))
+            content =
+                    @Content(
+                            mediaType = "application/json",
+                            schema = @Schema(implementation = SawPlan.class),
+                            examples = @ExampleObject(EXAMPLE)))
     SawPlan plan() {
         return plans.now();
     }

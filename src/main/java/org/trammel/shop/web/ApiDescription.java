@@ -1,5 +1,6 @@
 package org.trammel.shop.web;
 
+import io.swagger.v3.core.jackson.ModelResolver;
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.info.Info;
@@ -11,6 +12,7 @@ import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springdoc.core.providers.ObjectMapperProvider;
 import org.springdoc.core.utils.SpringDocUtils;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -47,6 +49,11 @@ class ApiDescription {
     @Bean
     OpenAPI description() {
         return new OpenAPI().info(new Info().title("Trammel").version("v1").description(CONVENTIONS));
+    }
+
+    @Bean
+    ModelResolver shapesByModule(ObjectMapperProvider mappers) {
+        return new ModelResolver(mappers.jsonMapper(), new SchemaNames());
     }
 
     @Bean
