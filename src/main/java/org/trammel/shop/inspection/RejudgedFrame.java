@@ -12,6 +12,7 @@ import java.time.Instant;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
@@ -111,6 +112,11 @@ class RejudgedFrame {
 
     RejudgedFrameLine line() {
         return new RejudgedFrameLine(
-                serial, outcome, readings, toMeasure, result, resultWords, resultBy, resultAt, waits());
+                serial, outcome, readings, toMeasure, result, shownWords(), resultBy, resultAt, waits());
+    }
+
+    /** What was said to a customer tells about the customer. */
+    private @Nullable String shownWords() {
+        return result == FrameResult.OWNER_CONTACTED && SeenAs.hidden() ? "its words are kept from you" : resultWords;
     }
 }

@@ -11,10 +11,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.gauges.Failure;
+import org.trammel.shop.people.Asking;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.HoldReason;
@@ -24,6 +29,12 @@ import org.trammel.shop.travellers.HoldReason;
  * value conforms up to 0.901 (worked by hand; the guard band as in VerdictsTest).
  */
 class RejudgementTest extends AfterAFailure {
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private Crew crew;
 
     @Autowired
     private RejudgementRepository kept;
@@ -92,7 +103,7 @@ class RejudgementTest extends AfterAFailure {
     }
 
     @Test
-    void aFrameThatLeftIsForItsOwnerUnlessItIsCleared() {
+    void aFrameThatLeftIsForItsOwnerUnlessItIsCleared() throws Exception {
         String gauge = offsetGauge();
         WholeShop.Frame gone = shipped(gauge, "-0.80");
         WholeShop.Frame clear = shipped(gauge, "0.10");
@@ -109,6 +120,11 @@ class RejudgementTest extends AfterAFailure {
                         .kind())
                 .isEqualTo(Refusal.Kind.PERSON);
         rejudgements.settle(shop.act(qa), done.id(), gone.serial(), FrameResult.OWNER_CONTACTED, "stops riding");
+        String page = "/rejudgements/" + done.id();
+        assertThat(new Asking(mvc, Signed.on(crew.byId(qa))).page(page)).contains("stops riding");
+        assertThat(new Asking(mvc, Signed.on(crew.byId(shop.hire(Role.AUDITOR)))).page(page))
+                .contains("owner contacted: its words are kept from you")
+                .doesNotContain("stops riding");
         assertThat(rejudgements.close(shop.act(qa), done.id(), null).state()).isEqualTo(RejudgementState.CLOSED);
     }
 
