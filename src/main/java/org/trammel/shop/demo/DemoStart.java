@@ -94,7 +94,7 @@ class DemoStart implements SmartLifecycle {
     }
 
     private void load() {
-        LOG.info("Loading the invented workshop; this takes a moment.");
+        LOG.info("Loading the invented workshop; this takes about a minute.");
         clock.setTo(OPENING);
         crew.takeOn();
         clock.setTo(OPENING);
