@@ -24,10 +24,12 @@ public class ActLog {
 
     private final ChainHeadRepository heads;
     private final LogEntryRepository entries;
+    private final SentContents contents;
 
-    ActLog(ChainHeadRepository heads, LogEntryRepository entries) {
+    ActLog(ChainHeadRepository heads, LogEntryRepository entries, SentContents contents) {
         this.heads = heads;
         this.entries = entries;
+        this.contents = contents;
     }
 
     /**
@@ -37,13 +39,13 @@ public class ActLog {
      * @param kind what is done, a verb of ours such as "tick"
      * @param subject what it is done to, such as "step:12"; ids, never a customer's words
      * @return false if this act was carried out before: then nothing may be changed
-     * @throws Refusal if the act id was used before for something else
+     * @throws Refusal if the act id was used before for something else, or was sent before with other content
      */
     public boolean opens(Act act, String kind, String subject, String... chains) {
         OpenAct open = current();
         boolean first = open == null;
         if (open == null) {
-            open = new OpenAct(this, act, kind, subject, heads, entries);
+            open = new OpenAct(this, act, kind, subject, heads, entries, contents);
             open.bind();
         } else if (!open.act().id().equals(act.id())) {
             throw new IllegalStateException("One transaction carries one act; " + open.kind() + " is open");
@@ -58,6 +60,14 @@ public class ActLog {
         }
         if (!before.get(0).kind().equals(kind) || !before.get(0).subject().equals(subject)) {
             throw usedFor(before.get(0));
+        }
+        if (contents.differs(act)) {
+            throw Refusal.input(
+                    "actId",
+                    "This was not done.",
+                    "Its act id was already used for " + kind + " of " + subject
+                            + " with other content, and that is recorded.",
+                    "Load the page again, see what is recorded, and correct that if it is wrong.");
         }
         open.repeat();
         return false;

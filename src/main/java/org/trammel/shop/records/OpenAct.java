@@ -24,18 +24,27 @@ final class OpenAct implements TransactionSynchronization {
     private final String subject;
     private final ChainHeadRepository heads;
     private final LogEntryRepository entries;
+    private final SentContents contents;
     private final Map<String, ChainHead> locked = new LinkedHashMap<>();
     private final Map<String, List<Map<String, Object>>> events = new LinkedHashMap<>();
     private boolean repeated;
     private boolean sealed;
 
-    OpenAct(ActLog log, Act act, String kind, String subject, ChainHeadRepository heads, LogEntryRepository entries) {
+    OpenAct(
+            ActLog log,
+            Act act,
+            String kind,
+            String subject,
+            ChainHeadRepository heads,
+            LogEntryRepository entries,
+            SentContents contents) {
         this.log = log;
         this.act = act;
         this.kind = kind;
         this.subject = subject;
         this.heads = heads;
         this.entries = entries;
+        this.contents = contents;
     }
 
     Act act() {
@@ -134,5 +143,8 @@ final class OpenAct implements TransactionSynchronization {
     @Override
     public void afterCompletion(int status) {
         TransactionSynchronizationManager.unbindResourceIfPossible(log);
+        if (status == STATUS_COMMITTED && !repeated) {
+            contents.keep(act);
+        }
     }
 }

@@ -1,9 +1,11 @@
 package org.trammel.shop.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.MethodParameter;
@@ -57,7 +59,14 @@ class ActResolver implements HandlerMethodArgumentResolver {
                 who.person().id(),
                 who.deviceId(),
                 clock.instant().truncatedTo(ChronoUnit.MICROS),
-                deviceAt(web));
+                deviceAt(web),
+                content(web));
+    }
+
+    private static String content(NativeWebRequest web) {
+        ReadableTwice body = web.getNativeRequest(ReadableTwice.class);
+        HttpServletRequest request = Objects.requireNonNull(web.getNativeRequest(HttpServletRequest.class));
+        return SentContent.digest(request, body == null ? null : body.tree());
     }
 
     private static @Nullable String sent(NativeWebRequest request, String field, String header) {

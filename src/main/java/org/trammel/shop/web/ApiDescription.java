@@ -32,7 +32,8 @@ class ApiDescription {
             stands in the name, such as `filmThicknessMicrometres`. Figures carry a decimal point.
 
             **Acts**: whatever changes something needs an act id, a UUID the client makes: the property or form field \
-            `actId`, or the header `Act-Id`. The same act sent twice is carried out once. `deviceAt` (header `Device-At`) \
+            `actId`, or the header `Act-Id`. The same act sent twice is carried out once; sent \
+            again with other content it is refused with 422 and what came first stands. `deviceAt` (header `Device-At`) \
             is the client's own time.
 
             **Refusals** are problem documents (RFC 9457): `title` says what was not done, `detail` why, `instead` what \

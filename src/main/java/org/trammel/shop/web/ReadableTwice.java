@@ -36,12 +36,19 @@ final class ReadableTwice extends HttpServletRequestWrapper {
     /** A text property at the top of the body; null if there is none or the body is not JSON. */
     @Nullable
     String property(String name) {
+        JsonNode all = tree();
+        JsonNode value = all == null ? null : all.get(name);
+        return value == null || !value.isString() ? null : value.stringValue();
+    }
+
+    /** The body as it was sent; null if it is not JSON. */
+    @Nullable
+    JsonNode tree() {
         try {
             if (tree == null) {
                 tree = JSON.readTree(body());
             }
-            JsonNode value = tree.get(name);
-            return value == null || !value.isString() ? null : value.stringValue();
+            return tree;
         } catch (JacksonException unreadable) {
             return null;
         } catch (IOException broken) {

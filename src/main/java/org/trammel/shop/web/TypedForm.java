@@ -63,6 +63,11 @@ record TypedForm(String action, List<Shown.Typed> values, List<String> secrets) 
         }
     }
 
+    /** Whether a field says what is asked for, and is not ours nor a secret. */
+    static boolean content(String name) {
+        return !OURS.contains(name) && !secret(name);
+    }
+
     private static boolean secret(String name) {
         String low = name.toLowerCase(Locale.ROOT);
         return low.contains("pin") && !low.contains("spin") || low.contains("password") || low.contains("secret");

@@ -42,6 +42,29 @@ class BenchApiTest extends AtTheTablet {
     }
 
     @Test
+    void theSameActIdWithOtherContentIsRefusedAndWhatCameFirstStands() throws Exception {
+        Floor.Frame frame = floor.frame(
+                SmallRoute.of(SmallRoute.op("080").plain("080-1", "0.3").sheet())
+                        .sheet());
+        String gauge = floor.gauge("CALLIPER", "mm", "0.005");
+        String address = "/api/v1/characteristics/"
+                + floor.at(frame).characteristics().get(0).characteristicId() + "/readings";
+        String body = "{\"actId\":\"%s\",\"raw\":[\"0.20\"],\"gauge\":\"%s\"}".formatted(UUID.randomUUID(), gauge);
+        String reading = JsonPath.read(sentJson(address, body).getContentAsString(), "$.readingId")
+                .toString();
+        MockHttpServletResponse other = sentJson(address, body.replace("0.20", "0.10"));
+        assertThat(other.getStatus()).isEqualTo(422);
+        assertThat(other.getContentAsString())
+                .contains("\"field\":\"actId\"")
+                .contains("already used for")
+                .contains("other content");
+        String later = body.replace("{", "{\"deviceAt\":\"2026-03-18T07:30:00Z\",");
+        assertThat(sentJson(address, later).getContentAsString())
+                .as("the time at which it is sent again is no content")
+                .contains("\"readingId\":" + reading + ",", "\"raw\":[0.20]");
+    }
+
+    @Test
     void rawValuesAreNumbersOrTextThatKeepsItsDecimals() throws Exception {
         Floor.Frame frame = floor.frame(SmallRoute.of(SmallRoute.op("080")
                         .plain("080-1", "0.3")
