@@ -54,6 +54,7 @@ public class LogImport {
     private final RunJudge judge;
     private final Crew crew;
     private final Settings settings;
+    private final Tracing tracing;
     private final ActLog log;
 
     LogImport(
@@ -65,6 +66,7 @@ public class LogImport {
             RunJudge judge,
             Crew crew,
             Settings settings,
+            Tracing tracing,
             ActLog log) {
         this.rows = rows;
         this.logs = logs;
@@ -74,6 +76,7 @@ public class LogImport {
         this.judge = judge;
         this.crew = crew;
         this.settings = settings;
+        this.tracing = tracing;
         this.log = log;
     }
 
@@ -237,6 +240,7 @@ public class LogImport {
                         ? there.value().judged()
                         : null);
         rows.saveAndFlush(fresh);
+        tracing.tellAnew(act, fresh);
         log.event(
                 Chains.SHOP,
                 "record-taken",

@@ -2,8 +2,10 @@ package org.trammel.shop.ovens;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -32,6 +34,7 @@ public class OvenRegister {
     private final Ovens ovens;
     private final Crew crew;
     private final Settings settings;
+    private final Tracing tracing;
     private final ActLog log;
 
     OvenRegister(
@@ -41,6 +44,7 @@ public class OvenRegister {
             Ovens ovens,
             Crew crew,
             Settings settings,
+            Tracing tracing,
             ActLog log) {
         this.rows = rows;
         this.thermocouples = thermocouples;
@@ -48,6 +52,7 @@ public class OvenRegister {
         this.ovens = ovens;
         this.crew = crew;
         this.settings = settings;
+        this.tracing = tracing;
         this.log = log;
     }
 
@@ -182,7 +187,7 @@ public class OvenRegister {
      */
     @Transactional
     public Oven tested(Act act, String code, NewTest entry) {
-        return on(act, "test-oven", code, "has no new test.", row -> {
+        return on(act, "test-oven", code, "has no new test.", chains(act, entry), row -> {
             String deed = "The " + entry.kind().word() + " was not recorded.";
             crew.require(act.by(), deed, Role.QA_LEAD, Role.OWNER);
             row.refuseRetired("tested");
@@ -213,7 +218,20 @@ public class OvenRegister {
                             test.test().id(),
                             "kind",
                             read.kind().name()));
+            if (!good && read.kind() == TestKind.ACCURACY) {
+                tracing.open(act, row.id(), test.test());
+            }
         });
+    }
+
+    /** An accuracy test that is not good holds frames, whose chains are locked with the first. */
+    private String[] chains(Act act, NewTest entry) {
+        Set<String> chains = new HashSet<>();
+        chains.add(Chains.SHOP);
+        if (entry.kind() == TestKind.ACCURACY && entry.thermocouple() != null) {
+            chains.addAll(tracing.chains(Ovens.label(entry.thermocouple()), act.at()));
+        }
+        return chains.toArray(String[]::new);
     }
 
     private NewTest survey(NewTest entry, String deed) {
@@ -296,8 +314,12 @@ public class OvenRegister {
     }
 
     private Oven on(Act act, String kind, String code, String not, Consumer<OvenRow> deed) {
+        return on(act, kind, code, not, new String[] {Chains.SHOP}, deed);
+    }
+
+    private Oven on(Act act, String kind, String code, String not, String[] chains, Consumer<OvenRow> deed) {
         String label = Ovens.label(code);
-        if (log.opens(act, kind, "oven:" + label, Chains.SHOP)) {
+        if (log.opens(act, kind, "oven:" + label, chains)) {
             OvenRow row =
                     rows.findByCode(label).orElseThrow(() -> Ovens.none(code).saying(label + " " + not));
             deed.accept(row);

@@ -24,6 +24,11 @@ public enum Purpose {
         return this == SOLUTION || this == AGEING;
     }
 
+    /** Whether it ages a frame: from the start or by what was missing. */
+    public boolean ages() {
+        return this == AGEING;
+    }
+
     /** Whether it adds to what an aged frame has seen, and does not begin its age anew. */
     public boolean addsToTheLedger() {
         return !releasedByQa();

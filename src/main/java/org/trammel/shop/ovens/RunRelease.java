@@ -37,6 +37,7 @@ public class RunRelease {
     private final Holds holds;
     private final Travellers travellers;
     private final Crew crew;
+    private final Tracing tracing;
     private final ActLog log;
 
     RunRelease(
@@ -49,6 +50,7 @@ public class RunRelease {
             Holds holds,
             Travellers travellers,
             Crew crew,
+            Tracing tracing,
             ActLog log) {
         this.rows = rows;
         this.frames = frames;
@@ -59,6 +61,7 @@ public class RunRelease {
         this.holds = holds;
         this.travellers = travellers;
         this.crew = crew;
+        this.tracing = tracing;
         this.log = log;
     }
 
@@ -95,6 +98,13 @@ public class RunRelease {
                         "Its record is " + word(judged) + ", and a frame is released by a conforming one alone.",
                         "Keep every frame back. A better record, another run, or a nonconformance decides what follows.");
             }
+            tracing.against(row.id()).filter(trace -> !kept.containsAll(here)).ifPresent(trace -> {
+                throw Refusal.state(
+                        deed,
+                        trace.thermocouple() + ", a thermocouple of it, was found wrong since, and " + trace.number()
+                                + " waits for results of its frames.",
+                        "Give them their results there first, or keep every frame back.");
+            });
             String words = kept.isEmpty() ? "" : TypedText.words("reason", "Why frames are kept back", deed, why, 1000);
             signatures.save(new RunSignatureRow(row.id(), RunSignatureRow.RUN, as, signerId, act));
             row.decide(act);

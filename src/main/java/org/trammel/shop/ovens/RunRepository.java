@@ -30,6 +30,14 @@ interface RunRepository extends Repository<RunRow, Long> {
     @Query("select min(r.startedAt) from RunRow r where r.ovenId = :ovenId and r.startedAt >= :at")
     Optional<Instant> startedAfter(long ovenId, Instant at);
 
+    /** Runs that a thermocouple was in while its readings are in doubt, in the order they began. */
+    @Query("""
+            select r from RunRow r, WiredRow w
+            where w.runId = r.id and w.code = :thermocouple and r.startedAt is not null and r.startedAt < :until
+            and (r.stoppedAt is null or r.stoppedAt > :since) order by r.startedAt, r.id
+            """)
+    List<RunRow> withThermocouple(String thermocouple, Instant since, Instant until);
+
     @Query("select count(r) from RunRow r")
     long all();
 }

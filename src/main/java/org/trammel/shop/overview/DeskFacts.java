@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.inspection.RejudgementLine;
 import org.trammel.shop.nonconformance.NonconformanceLine;
+import org.trammel.shop.ovens.OvenTrace;
 import org.trammel.shop.travellers.Travellers;
 
 /**
@@ -22,6 +23,7 @@ record DeskFacts(
         List<UndecidedReading> undecided,
         List<Travellers.CallLine> calls,
         List<RejudgementLine> rejudgements,
+        List<OvenTrace> ovenTraces,
         List<Due> due,
         @Nullable Instant backupAt,
         @Nullable Instant checkpointAt) {
@@ -38,7 +40,7 @@ record DeskFacts(
      *
      * @param lifters who lifts it
      * @param byNonconformance it is lifted by deciding one
-     * @param rejudgementId the re-judgement whose result lifts it; null if none does
+     * @param resultAt address of the sheet whose result lifts it; null if none does
      * @param operationId operation at hand that may be freed; null if none may
      */
     public record HeldFrame(
@@ -51,7 +53,7 @@ record DeskFacts(
             Instant since,
             String lifters,
             boolean byNonconformance,
-            @Nullable Long rejudgementId,
+            @Nullable String resultAt,
             @Nullable Long operationId,
             String operation) {}
 
@@ -84,6 +86,7 @@ record DeskFacts(
                 + undecided.size()
                 + calls.size()
                 + holds.size()
-                + rejudgements.size();
+                + rejudgements.size()
+                + ovenTraces.size();
     }
 }

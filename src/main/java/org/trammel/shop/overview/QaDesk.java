@@ -8,10 +8,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.inspection.Rejudgements;
 import org.trammel.shop.nonconformance.NonconformanceReads;
+import org.trammel.shop.ovens.OvenTraces;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Backups;
@@ -32,6 +34,7 @@ class QaDesk {
     private final OnTheFloor floor;
     private final NonconformanceReads nonconformances;
     private final Rejudgements rejudgements;
+    private final OvenTraces ovenTraces;
     private final FallingDue fallingDue;
     private final Backups backups;
     private final Checkpoints checkpoints;
@@ -43,6 +46,7 @@ class QaDesk {
             OnTheFloor floor,
             NonconformanceReads nonconformances,
             Rejudgements rejudgements,
+            OvenTraces ovenTraces,
             FallingDue fallingDue,
             Backups backups,
             Checkpoints checkpoints,
@@ -52,6 +56,7 @@ class QaDesk {
         this.floor = floor;
         this.nonconformances = nonconformances;
         this.rejudgements = rejudgements;
+        this.ovenTraces = ovenTraces;
         this.fallingDue = fallingDue;
         this.backups = backups;
         this.checkpoints = checkpoints;
@@ -85,6 +90,7 @@ class QaDesk {
                         .toList(),
                 travellers.openCalls(),
                 rejudgements.open(),
+                ovenTraces.open(),
                 fallingDue.soon(seen),
                 backups.last().map(Backups.Backup::at).orElse(null),
                 checkpoints.newest().map(CheckpointSheet::at).orElse(null));
@@ -127,9 +133,17 @@ class QaDesk {
                 h.placedAt(),
                 h.reason().liftedBy(h.source()),
                 h.source().startsWith("NC-"),
-                h.source().startsWith("RJ-") ? Long.valueOf(h.source().substring("RJ-".length())) : null,
+                resultAt(h.source()),
                 free == null ? null : Long.valueOf(free.operationId()),
                 free == null ? "" : free.code() + " " + free.name());
+    }
+
+    /** What a trace or a re-judgement holds is lifted by the result given there. */
+    private static @Nullable String resultAt(String source) {
+        if (source.startsWith("RJ-")) {
+            return "/rejudgements/" + Long.valueOf(source.substring("RJ-".length()));
+        }
+        return source.startsWith("OT-") ? "/oven-traces/" + Long.valueOf(source.substring("OT-".length())) : null;
     }
 
     private static boolean mayBeFreed(FrameSheet.HoldLine h, OnTheFloor.AtHandNow o, Map<Long, Set<Long>> freed) {

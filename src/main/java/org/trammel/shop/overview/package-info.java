@@ -14,6 +14,7 @@
             "nonconformance",
             "materials",
             "gauges",
+            "ovens",
             "orders",
             "designs",
             "routes"

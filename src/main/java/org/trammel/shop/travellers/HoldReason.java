@@ -47,12 +47,15 @@ public enum HoldReason {
         if (source.startsWith("RJ-")) {
             return "the frame's result in " + source;
         }
+        if (source.startsWith("OT-")) {
+            return "the frame's result in " + source;
+        }
         return source.startsWith("NC-") ? "the decision on " + source : liftedBy();
     }
 
     /** True if what a hold comes from has a sheet of its own, where it is decided and lifted. */
     public static boolean decidedElsewhere(String source) {
-        return source.startsWith("NC-") || source.startsWith("RJ-");
+        return source.startsWith("NC-") || source.startsWith("RJ-") || source.startsWith("OT-");
     }
 
     /** True if it says that something was found out, by a nonconformance or by a trace; an apprentice calls instead. */

@@ -186,6 +186,12 @@ public class Holds {
                     "It belongs to re-judgement " + hold.source() + ".",
                     "Give the frame its result there; the result lifts the hold.");
         }
+        if (hold.source().startsWith("OT-")) {
+            throw Refusal.state(
+                    "The hold cannot be lifted by itself.",
+                    "It belongs to oven trace " + hold.source() + ".",
+                    "Give the frame its result there; the last result of it lifts the hold.");
+        }
         return liftWithin(act, hold, words);
     }
 

@@ -249,6 +249,8 @@ class AuditorReadsNoNamesTest {
                 "/shop/programmes/" + ovens,
                 "/loads",
                 "/loads/" + ovens,
+                "/oven-traces",
+                "/oven-traces/" + id("select max(id) from oven_trace"),
                 "/routes",
                 "/routes/" + routeCode(),
                 "/shop/people",
@@ -348,6 +350,7 @@ class AuditorReadsNoNamesTest {
                         .query(UUID.class)
                         .single();
             case "drift id" -> drift;
+            case "oven-traces id" -> id("select max(id) from oven_trace");
             case "rejudgements id" -> id("select max(id) from rejudgement");
             case "operations id" -> shop.at(open).line().operationId();
             case "characteristics id" -> shop.at(open).characteristics().get(0).characteristicId();

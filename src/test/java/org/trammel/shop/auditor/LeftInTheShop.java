@@ -100,6 +100,18 @@ final class LeftInTheShop {
         records.take(
                 shop.act(worker), code, beans.getBean(Runs.class).draftId(code).orElseThrow());
         beans.getBean(RunRelease.class).decide(shop.act(second), code, second, Set.of(), null);
+        beans.getBean(OvenRegister.class)
+                .tested(
+                        shop.act(qa),
+                        code,
+                        NewTest.accuracy(
+                                "T" + code,
+                                shop.clock().instant(),
+                                null,
+                                BigDecimal.TEN,
+                                BigDecimal.ONE,
+                                new BigDecimal("160"),
+                                "R"));
         return code;
     }
 

@@ -44,6 +44,7 @@ final class InventedOvens {
                 "2026-12-31",
                 "report",
                 "=1+1 " + SCRIPT);
+        wrong(qa);
         qa.form(
                 "/shop/programmes",
                 "code",
@@ -71,6 +72,31 @@ final class InventedOvens {
         facts.put("oven", "OX-9");
         facts.put("programme", "PX-9");
         facts.put("load", "LX-9");
+        facts.put("trace", "1");
+    }
+
+    /** A thermocouple that fails its test, which opens a trace, and comes out again. */
+    private static void wrong(Hand qa) throws Exception {
+        qa.form("/shop/ovens/OX-9/thermocouples", "thermocouple", "TX-7", "role", "OVER_TEMPERATURE");
+        qa.form(
+                "/shop/ovens/OX-9/accuracy",
+                "thermocouple",
+                "TX-7",
+                "testedOn",
+                "2026-02-20",
+                "testedTime",
+                "09:40",
+                "error",
+                "7",
+                "limit",
+                "2",
+                "atDegC",
+                "160",
+                "dueOn",
+                "",
+                "report",
+                "R & 2");
+        qa.form("/shop/ovens/OX-9/thermocouples/TX-7/remove", "reason", "reads high " + SCRIPT);
     }
 
     private static void fitted(Hand qa, String code, String role) throws Exception {

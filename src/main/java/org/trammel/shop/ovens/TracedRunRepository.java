@@ -1,0 +1,14 @@
+package org.trammel.shop.ovens;
+
+import java.util.List;
+import org.springframework.data.repository.Repository;
+
+/** Of several rows of a run the last one counts. */
+interface TracedRunRepository extends Repository<TracedRunRow, Long> {
+
+    TracedRunRow save(TracedRunRow row);
+
+    List<TracedRunRow> findByTraceIdOrderById(long traceId);
+
+    List<TracedRunRow> findByRunIdOrderById(long runId);
+}

@@ -1,0 +1,205 @@
+package org.trammel.shop.ovens;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HoldReason;
+import org.trammel.shop.travellers.HoldScope;
+import org.trammel.shop.travellers.Holds;
+import org.trammel.shop.travellers.Traces;
+import org.trammel.shop.travellers.TravellerState;
+
+/**
+ * Tells again every run that a thermocouple was in since it was last found right, in the act that records that it is wrong.
+ * What does not conform whatever the error was is held in that act too, so that nothing in doubt goes on unseen.
+ */
+@Component
+class Tracing {
+
+    private final OvenTraceRepository traces;
+    private final TracedRunRepository tracedRuns;
+    private final TracedFrameRepository tracedFrames;
+    private final OvenTestRepository tests;
+    private final RunRepository runs;
+    private final LoadedRepository loaded;
+    private final Runs reads;
+    private final TraceJudge judge;
+    private final Traces travellers;
+    private final Holds holds;
+    private final ActLog log;
+
+    Tracing(
+            OvenTraceRepository traces,
+            TracedRunRepository tracedRuns,
+            TracedFrameRepository tracedFrames,
+            OvenTestRepository tests,
+            RunRepository runs,
+            LoadedRepository loaded,
+            Runs reads,
+            TraceJudge judge,
+            Traces travellers,
+            Holds holds,
+            ActLog log) {
+        this.traces = traces;
+        this.tracedRuns = tracedRuns;
+        this.tracedFrames = tracedFrames;
+        this.tests = tests;
+        this.runs = runs;
+        this.loaded = loaded;
+        this.reads = reads;
+        this.judge = judge;
+        this.travellers = travellers;
+        this.holds = holds;
+        this.log = log;
+    }
+
+    /** Chains of every frame that a trace of a thermocouple may hold; read before the act is opened, to lock them in it. */
+    Collection<String> chains(String thermocouple, Instant until) {
+        return runs.withThermocouple(thermocouple, Instant.EPOCH, until).stream()
+                .flatMap(run -> loaded.findByRunIdOrderById(run.id()).stream())
+                .map(frame -> Chains.bearing(frame.loaded().serial()))
+                .collect(Collectors.toSet());
+    }
+
+    /** Opens the trace of an accuracy test that is not good; one about nothing is closed as it is opened. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void open(Act act, long ovenId, OvenTest failed) {
+        Instant lastGood = goodBefore(String.valueOf(failed.thermocouple()), failed.testedAt())
+                .map(OvenTest::testedAt)
+                .orElse(null);
+        OvenTraceRow trace = traces.saveAndFlush(new OvenTraceRow(ovenId, failed, lastGood, act));
+        log.event(Chains.SHOP, "oven-trace-opened", Map.of("trace", trace.id(), "test", failed.id()));
+        if (!tellAll(act, trace)) {
+            trace.close(act, "No run was judged, steered or watched by it since it was last right.");
+            traces.saveAndFlush(trace);
+        }
+    }
+
+    /** The last good test before an instant. */
+    Optional<OvenTest> goodBefore(String thermocouple, Instant at) {
+        return tests.findByThermocoupleOrderByTestedAtDescIdDesc(thermocouple).stream()
+                .map(OvenTestRow::test)
+                .filter(test -> test.good() && test.testedAt().isBefore(at))
+                .findFirst();
+    }
+
+    /** Until when its readings are in doubt: the next good test, else now. */
+    private Instant until(OvenTraceRow trace, Instant now) {
+        return tests.findByThermocoupleOrderByTestedAtDescIdDesc(trace.thermocouple()).stream()
+                .map(OvenTestRow::test)
+                .filter(test -> test.good() && test.testedAt().isAfter(trace.foundAt()))
+                .map(OvenTest::testedAt)
+                .min(Comparator.naturalOrder())
+                .orElse(now);
+    }
+
+    /** Tells every run of the span; false if there is none. */
+    boolean tellAll(Act act, OvenTraceRow trace) {
+        List<RunRow> doubtful = runs.withThermocouple(trace.thermocouple(), trace.since(), until(trace, act.at()));
+        Set<String> held = new HashSet<>();
+        doubtful.forEach(run -> tell(act, trace, run, held));
+        return !doubtful.isEmpty();
+    }
+
+    /** A record that is taken later is told again in every trace its run is in. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void tellAnew(Act act, RunRow run) {
+        tracedRuns.findByRunIdOrderById(run.id()).stream()
+                .map(TracedRunRow::traceId)
+                .distinct()
+                .map(id -> traces.findById(id).orElseThrow())
+                .forEach(trace -> tell(act, trace, run, new HashSet<>()));
+    }
+
+    private void tell(Act act, OvenTraceRow trace, RunRow run, Set<String> held) {
+        TracedRunRow told = tracedRuns.save(new TracedRunRow(trace.id(), run.id(), judge.tell(trace, run), act.at()));
+        for (LoadedRow frame : loaded.findByRunIdOrderById(run.id())) {
+            if (frame.state() == FrameState.LOADED || frame.state() == FrameState.RELEASED) {
+                list(act, trace, run, frame.loaded(), told.cleared(), held);
+            }
+        }
+    }
+
+    private void list(Act act, OvenTraceRow trace, RunRow run, Run.Loaded frame, boolean cleared, Set<String> held) {
+        List<FrameSheet.Head> heads = travellers.heads(Set.of(frame.serial())).getOrDefault(frame.serial(), List.of());
+        TraceOutcome outcome = cleared ? TraceOutcome.CLEARED : outcome(heads);
+        Optional<TracedFrameRow> before =
+                tracedFrames.findByTraceIdAndRunIdAndTravellerId(trace.id(), run.id(), frame.travellerId());
+        boolean news = before.isEmpty();
+        TracedFrameRow row = before.orElseGet(() -> new TracedFrameRow(trace.id(), frame, run.id(), outcome));
+        boolean worse = row.worsen(outcome);
+        tracedFrames.saveAndFlush(row);
+        if (news || worse) {
+            log.event(
+                    Chains.bearing(frame.serial()),
+                    "oven-trace-listed",
+                    Map.of("trace", trace.id(), "run", run.id(), "outcome", outcome.name()));
+        }
+        if ((news || worse) && outcome == TraceOutcome.HOLD) {
+            hold(act, trace, run, frame, heads, held);
+        }
+    }
+
+    private static TraceOutcome outcome(List<FrameSheet.Head> heads) {
+        if (heads.stream().anyMatch(head -> head.state().open())) {
+            return TraceOutcome.HOLD;
+        }
+        return heads.stream().anyMatch(head -> head.state() == TravellerState.SHIPPED)
+                ? TraceOutcome.CONTACT_OWNER
+                : TraceOutcome.GONE;
+    }
+
+    /** A part on its way is held by itself; one that is joined or waits to be, with the frame. */
+    private void hold(
+            Act act, OvenTraceRow trace, RunRow run, Run.Loaded frame, List<FrameSheet.Head> heads, Set<String> held) {
+        FrameSheet.Head part = newestOpen(heads, frame.part());
+        boolean alone = part != null && !frame.part().isEmpty() && part.state() != TravellerState.FINISHED;
+        FrameSheet.Head whole = newestOpen(heads, "");
+        FrameSheet.Head of = alone || whole == null ? part : whole;
+        if (of == null || !held.add(frame.serial() + (alone ? " " + frame.part() : ""))) {
+            return;
+        }
+        holds.placeWithin(
+                act,
+                new Holds.Request(
+                        of.travellerId(),
+                        alone ? HoldScope.PART : HoldScope.FRAME,
+                        null,
+                        HoldReason.OVEN_TRACE,
+                        trace.thermocouple() + " read "
+                                + trace.error_K().abs().stripTrailingZeros().toPlainString()
+                                + " K too " + (trace.error_K().signum() < 0 ? "low" : "high") + "; run " + run.code()
+                                + " is in doubt",
+                        trace.number(),
+                        reads.run(run).tookPart()));
+    }
+
+    private static FrameSheet.@Nullable Head newestOpen(List<FrameSheet.Head> heads, String part) {
+        return heads.stream()
+                .filter(head -> head.part().equals(part) && head.state().open())
+                .reduce((a, b) -> b)
+                .orElse(null);
+    }
+
+    /** The trace that keeps a run from being released, if there is one. */
+    Optional<OvenTraceRow> against(long runId) {
+        return tracedFrames.findByRunIdOrderById(runId).stream()
+                .filter(TracedFrameRow::waits)
+                .findFirst()
+                .map(frame -> traces.findById(frame.traceId()).orElseThrow());
+    }
+}
