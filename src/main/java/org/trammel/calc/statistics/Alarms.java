@@ -36,9 +36,14 @@ final class Alarms {
         }
     }
 
-    /** Tells each point of a trace that completes a pattern; limits too, if they are among the rules. */
-    void patterns(Trace trace, Set<RunRule> rules) {
+    /**
+     * Tells each point of a trace that completes a pattern; limits too, if they are among the rules.
+     *
+     * @param recent what was plotted before its first point, which a pattern may have begun with
+     */
+    void patterns(List<Double> recent, Trace trace, Set<RunRule> rules) {
         Runs runs = new Runs();
+        recent.forEach(value -> runs.take((value - trace.centre()) / sigma));
         RunRule[] looked = rules.toArray(new RunRule[0]);
         for (Point point : trace.points()) {
             runs.take((point.value() - trace.centre()) / sigma);

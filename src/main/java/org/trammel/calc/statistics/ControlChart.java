@@ -117,19 +117,37 @@ public record ControlChart(Kind kind, Baseline baseline, List<Trace> traces, Lis
      * @param rules which patterns are looked for among the readings; steps are held against their limit only
      */
     public static Answer<ControlChart> individuals(List<Double> readings, Baseline baseline, Set<RunRule> rules) {
-        return ShewhartChart.individuals(readings, baseline, rules);
+        return individuals(ChartedBefore.nothing(baseline), readings, baseline, rules);
+    }
+
+    /** The same of readings that go on after others; places count from the very first. */
+    public static Answer<ControlChart> individuals(
+            ChartedBefore before, List<Double> readings, Baseline baseline, Set<RunRule> rules) {
+        return ShewhartChart.individuals(before, readings, baseline, rules);
     }
 
     /** The exponentially weighted moving mean, which finds small lasting shifts. */
     public static Answer<ControlChart> weightedMean(
             List<Double> readings, Baseline baseline, WeightedMeanSetting setting) {
-        return WeightedMeanChart.of(readings, baseline, setting);
+        return weightedMean(ChartedBefore.nothing(baseline), readings, baseline, setting);
+    }
+
+    /** The same of readings that go on after others. */
+    public static Answer<ControlChart> weightedMean(
+            ChartedBefore before, List<Double> readings, Baseline baseline, WeightedMeanSetting setting) {
+        return WeightedMeanChart.of(before, readings, baseline, setting);
     }
 
     /** The two-sided cumulative sum, which finds a shift of a chosen size soonest. */
     public static Answer<ControlChart> cumulativeSum(
             List<Double> readings, Baseline baseline, CumulativeSumSetting setting) {
-        return CumulativeSumChart.of(readings, baseline, setting);
+        return cumulativeSum(ChartedBefore.nothing(baseline), readings, baseline, setting);
+    }
+
+    /** The same of readings that go on after others. */
+    public static Answer<ControlChart> cumulativeSum(
+            ChartedBefore before, List<Double> readings, Baseline baseline, CumulativeSumSetting setting) {
+        return CumulativeSumChart.of(before, readings, baseline, setting);
     }
 
     /** Means of groups and their ranges. */

@@ -28,34 +28,34 @@ final class CumulativeSumChart {
 
     private CumulativeSumChart() {}
 
-    static Answer<ControlChart> of(List<Double> readings, Baseline baseline, CumulativeSumSetting setting) {
-        Asked asked = new Asked();
-        asked.numbers("readings", "Reading", readings);
-        asked.holds(!readings.isEmpty(), "readings", "There is no reading to chart.");
-        baseline.ask(asked, 1);
+    static Answer<ControlChart> of(
+            ChartedBefore before, List<Double> readings, Baseline baseline, CumulativeSumSetting setting) {
+        Asked asked = before.ask(readings, baseline);
         asked.notBelow0("slack", "slack", setting.slack());
         asked.above0("decision", "height at which a sum is an alarm", setting.decision());
-        if (!asked.met()) {
-            return asked.refusal();
-        }
+        return ChartedBefore.answer(asked, () -> charted(before, readings, baseline, setting));
+    }
+
+    private static ControlChart charted(
+            ChartedBefore before, List<Double> readings, Baseline baseline, CumulativeSumSetting setting) {
         double slack = setting.slack() * baseline.sigma();
         double decision = setting.decision() * baseline.sigma();
-        double above = 0;
-        double below = 0;
+        double above = before.above();
+        double below = before.below();
         List<Point> sumsAbove = new ArrayList<>(readings.size());
         List<Point> sumsBelow = new ArrayList<>(readings.size());
         for (int i = 0; i < readings.size(); i++) {
             double off = readings.get(i) - baseline.mean();
             above = Math.max(0, above + off - slack);
             below = Math.min(0, below + off + slack);
-            sumsAbove.add(new Point(i, above, 0, decision));
-            sumsBelow.add(new Point(i, below, -decision, 0));
+            sumsAbove.add(new Point(before.count() + i, above, 0, decision));
+            sumsBelow.add(new Point(before.count() + i, below, -decision, 0));
         }
         Trace upper = new Trace(Plotted.SUM_ABOVE, 0, sumsAbove);
         Trace lower = new Trace(Plotted.SUM_BELOW, 0, sumsBelow);
         Alarms alarms = new Alarms(baseline.sigma());
         alarms.beyond(upper);
         alarms.beyond(lower);
-        return Answer.of(new ControlChart(Kind.CUMULATIVE_SUM, baseline, List.of(upper, lower), alarms.inOrder()));
+        return new ControlChart(Kind.CUMULATIVE_SUM, baseline, List.of(upper, lower), alarms.inOrder());
     }
 }

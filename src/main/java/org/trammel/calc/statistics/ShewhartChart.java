@@ -30,14 +30,13 @@ final class ShewhartChart {
 
     private ShewhartChart() {}
 
-    static Answer<ControlChart> individuals(List<Double> readings, Baseline baseline, Set<RunRule> rules) {
-        Asked asked = new Asked();
-        asked.numbers("readings", "Reading", readings);
-        asked.holds(!readings.isEmpty(), "readings", "There is no reading to chart.");
-        baseline.ask(asked, 1);
-        if (!asked.met()) {
-            return asked.refusal();
-        }
+    static Answer<ControlChart> individuals(
+            ChartedBefore before, List<Double> readings, Baseline baseline, Set<RunRule> rules) {
+        return ChartedBefore.answer(before.ask(readings, baseline), () -> singles(before, readings, baseline, rules));
+    }
+
+    private static ControlChart singles(
+            ChartedBefore before, List<Double> readings, Baseline baseline, Set<RunRule> rules) {
         double sigma = baseline.sigma();
         ControlConstants two = ControlConstants.forSize(2);
         double step = two.d2() * sigma;
@@ -46,16 +45,21 @@ final class ShewhartChart {
         double upper = baseline.mean() + 3 * sigma;
         List<Point> singles = new ArrayList<>(readings.size());
         List<Point> steps = new ArrayList<>(readings.size());
-        for (int i = 0; i < readings.size(); i++) {
-            double reading = readings.get(i);
-            singles.add(new Point(i, reading, lower, upper));
-            if (i > 0) {
-                steps.add(new Point(i, Math.abs(reading - readings.get(i - 1)), 0, highest));
+        int index = before.count();
+        Double last = before.recent().isEmpty()
+                ? null
+                : before.recent().get(before.recent().size() - 1);
+        for (Double reading : readings) {
+            singles.add(new Point(index, reading, lower, upper));
+            if (last != null) {
+                steps.add(new Point(index, Math.abs(reading - last), 0, highest));
             }
+            last = reading;
+            index++;
         }
         Trace reading = new Trace(Plotted.READING, baseline.mean(), singles);
         Trace moving = new Trace(Plotted.MOVING_RANGE, step, steps);
-        return Answer.of(chart(Kind.INDIVIDUALS, baseline, reading, sigma, moving, rules));
+        return chart(Kind.INDIVIDUALS, baseline, before.recent(), reading, sigma, moving, rules);
     }
 
     static Answer<ControlChart> meansAndRanges(List<List<Double>> groups, Baseline baseline, Set<RunRule> rules) {
@@ -97,13 +101,19 @@ final class ShewhartChart {
         }
         Trace upper = new Trace(Plotted.MEAN, baseline.mean(), means);
         Trace under = new Trace(spread.plotted(), centre, spreads);
-        return Answer.of(chart(kind, baseline, upper, ofMeans, under, rules));
+        return Answer.of(chart(kind, baseline, List.of(), upper, ofMeans, under, rules));
     }
 
     private static ControlChart chart(
-            Kind kind, Baseline baseline, Trace centres, double sigma, Trace spreads, Set<RunRule> rules) {
+            Kind kind,
+            Baseline baseline,
+            List<Double> recent,
+            Trace centres,
+            double sigma,
+            Trace spreads,
+            Set<RunRule> rules) {
         Alarms alarms = new Alarms(sigma);
-        alarms.patterns(centres, rules.isEmpty() ? rules : EnumSet.copyOf(rules));
+        alarms.patterns(recent, centres, rules.isEmpty() ? rules : EnumSet.copyOf(rules));
         if (rules.contains(RunRule.BEYOND_LIMITS)) {
             alarms.beyond(spreads);
         }

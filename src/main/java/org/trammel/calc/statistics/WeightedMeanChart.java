@@ -27,30 +27,30 @@ final class WeightedMeanChart {
 
     private WeightedMeanChart() {}
 
-    static Answer<ControlChart> of(List<Double> readings, Baseline baseline, WeightedMeanSetting setting) {
-        Asked asked = new Asked();
-        asked.numbers("readings", "Reading", readings);
-        asked.holds(!readings.isEmpty(), "readings", "There is no reading to chart.");
-        baseline.ask(asked, 1);
+    static Answer<ControlChart> of(
+            ChartedBefore before, List<Double> readings, Baseline baseline, WeightedMeanSetting setting) {
+        Asked asked = before.ask(readings, baseline);
         asked.share("weight", "weight of the newest reading", setting.weight());
         asked.above0("width", "width of the limits", setting.width());
-        if (!asked.met()) {
-            return asked.refusal();
-        }
+        return ChartedBefore.answer(asked, () -> charted(before, readings, baseline, setting));
+    }
+
+    private static ControlChart charted(
+            ChartedBefore before, List<Double> readings, Baseline baseline, WeightedMeanSetting setting) {
         double weight = setting.weight();
         double widest = setting.width() * baseline.sigma() * Math.sqrt(weight / (2 - weight));
-        double left = 1;
-        double mean = baseline.mean();
+        double mean = before.mean();
         List<Point> points = new ArrayList<>(readings.size());
         for (int i = 0; i < readings.size(); i++) {
             mean = weight * readings.get(i) + (1 - weight) * mean;
-            left *= (1 - weight) * (1 - weight);
+            int index = before.count() + i;
+            double left = Math.pow(1 - weight, 2.0 * (index + 1));
             double width = setting.settled() ? widest : widest * Math.sqrt(1 - left);
-            points.add(new Point(i, mean, baseline.mean() - width, baseline.mean() + width));
+            points.add(new Point(index, mean, baseline.mean() - width, baseline.mean() + width));
         }
         Trace trace = new Trace(Plotted.WEIGHTED_MEAN, baseline.mean(), points);
         Alarms alarms = new Alarms(baseline.sigma());
         alarms.beyond(trace);
-        return Answer.of(new ControlChart(Kind.WEIGHTED_MEAN, baseline, List.of(trace), alarms.inOrder()));
+        return new ControlChart(Kind.WEIGHTED_MEAN, baseline, List.of(trace), alarms.inOrder());
     }
 }

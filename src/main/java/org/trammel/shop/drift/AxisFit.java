@@ -21,7 +21,7 @@ import org.trammel.calc.units.Answer;
  */
 record AxisFit(
         Series series,
-        Charted.Stand stand,
+        Standing.Stand stand,
         List<Limits> choices,
         @Nullable Limits chosen,
         List<Point> points,

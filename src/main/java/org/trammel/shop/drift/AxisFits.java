@@ -58,17 +58,15 @@ class AxisFits {
                     "An index of " + asked.wanted().toPlainString() + " is not above 0 and at most 100.",
                     "1.33 is usual.");
         }
-        Charted of = charts.of(seriesId);
+        Standing of = charts.standing(seriesId);
         Map<String, List<Read>> byLimits = new LinkedHashMap<>();
         Map<String, AxisFit.Limits> limits = new LinkedHashMap<>();
-        List<Point> all = new ArrayList<>(of.before());
-        all.addAll(of.points());
-        for (Point point :
-                Period.of(asked.from(), asked.until(), settings.zone()).of(all)) {
-            if (point.charted(of.series().scaled()) instanceof Answer.Determined<Double> shown) {
-                AxisFit.Limits own = limits(of.series(), point);
+        Period period = Period.of(asked.from(), asked.until(), settings.zone());
+        for (KeptRow row : charts.chartable(of.series())) {
+            if (period.holds(row.point())) {
+                AxisFit.Limits own = limits(of.series(), row.point());
                 limits.putIfAbsent(own.key(), own);
-                byLimits.computeIfAbsent(own.key(), key -> new ArrayList<>()).add(new Read(point, shown.value()));
+                byLimits.computeIfAbsent(own.key(), key -> new ArrayList<>()).add(new Read(row.point(), row.value()));
             }
         }
         List<AxisFit.Limits> choices = byLimits.entrySet().stream()
@@ -86,7 +84,7 @@ class AxisFits {
     }
 
     private static AxisFit fit(
-            Charted of, List<AxisFit.Limits> choices, AxisFit.@Nullable Limits chosen, List<Read> read, Asked asked) {
+            Standing of, List<AxisFit.Limits> choices, AxisFit.@Nullable Limits chosen, List<Read> read, Asked asked) {
         List<Double> values = read.stream().map(Read::shown).toList();
         Answer<Capability> capability = chosen == null
                 ? Answer.none("readings", "Nothing was read in this time.")

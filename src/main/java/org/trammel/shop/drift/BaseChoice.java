@@ -3,7 +3,6 @@ package org.trammel.shop.drift;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.statistics.Baseline;
@@ -21,7 +20,7 @@ record BaseChoice(
         @Nullable Instant starts,
         @Nullable Instant ends) {
 
-    static BaseChoice of(Series series, Charted now, NewBase entry, ZoneId zone, String not) {
+    static BaseChoice of(Series series, List<KeptRow> all, NewBase entry, ZoneId zone, String not) {
         LocalDate from = entry.from();
         Instant starts = from == null ? null : from.atStartOfDay(zone).toInstant();
         if (entry.kind() == Base.Kind.GIVEN) {
@@ -35,27 +34,20 @@ record BaseChoice(
             return new BaseChoice(
                     Baseline.given(entry.centre().doubleValue(), entry.sigma().doubleValue()), starts, null);
         }
-        List<Point> all = new ArrayList<>(now.before());
-        all.addAll(now.points());
-        List<Point> since = all.stream()
-                .filter(point -> starts == null || !point.at().isBefore(starts))
+        List<KeptRow> since = all.stream()
+                .filter(row -> starts == null || !row.point().at().isBefore(starts))
                 .toList();
-        List<Point> chosen = entry.kind() == Base.Kind.FIRST
+        List<KeptRow> chosen = entry.kind() == Base.Kind.FIRST
                 ? first(since, entry.first(), not)
                 : until(since, from, entry.until(), zone, not);
-        List<Double> values = new ArrayList<>();
-        for (Point point : chosen) {
-            if (point.charted(series.scaled()) instanceof Answer.Determined<Double> there) {
-                values.add(there.value());
-            }
-        }
+        List<Double> values = chosen.stream().map(KeptRow::value).toList();
         return new BaseChoice(
                 Baseline.ofReadings(values),
-                chosen.isEmpty() ? null : chosen.get(0).at(),
-                chosen.isEmpty() ? null : chosen.get(chosen.size() - 1).at());
+                chosen.isEmpty() ? null : chosen.get(0).point().at(),
+                chosen.isEmpty() ? null : chosen.get(chosen.size() - 1).point().at());
     }
 
-    private static List<Point> first(List<Point> since, @Nullable Integer first, String not) {
+    private static List<KeptRow> first(List<KeptRow> since, @Nullable Integer first, String not) {
         if (first == null || first < 2 || first > since.size()) {
             throw Refusal.input(
                     "first",
@@ -68,8 +60,8 @@ record BaseChoice(
         return since.subList(0, first);
     }
 
-    private static List<Point> until(
-            List<Point> since, @Nullable LocalDate from, @Nullable LocalDate until, ZoneId zone, String not) {
+    private static List<KeptRow> until(
+            List<KeptRow> since, @Nullable LocalDate from, @Nullable LocalDate until, ZoneId zone, String not) {
         if (from == null || until == null || until.isBefore(from)) {
             throw Refusal.input(
                     from == null ? "from" : "until",
@@ -78,6 +70,6 @@ record BaseChoice(
                     "Enter both days.");
         }
         Instant end = until.plusDays(1).atStartOfDay(zone).toInstant();
-        return since.stream().filter(point -> point.at().isBefore(end)).toList();
+        return since.stream().filter(row -> row.point().at().isBefore(end)).toList();
     }
 }

@@ -4,7 +4,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.statistics.ControlChart;
 
@@ -15,7 +16,7 @@ record ChartsAnswer(
         @Schema(description = "in force; null while none was taken") @Nullable
         Base base,
 
-        @Schema(description = "that are charted, oldest first")
+        @Schema(description = "that are charted, oldest first: the newest, or those up to the number asked for")
         List<Reading> readings,
 
         @Schema(description = "older than what the base charts")
@@ -64,12 +65,10 @@ record ChartsAnswer(
 
     static ChartsAnswer of(Charted of, List<Base> bases, List<Struck> struck, Welders welders) {
         return new ChartsAnswer(
-                SeriesAnswer.of(of, welders),
+                SeriesAnswer.of(of.standing(), welders),
                 of.base(),
-                IntStream.range(0, of.points().size())
-                        .mapToObj(i -> reading(of, i))
-                        .toList(),
-                of.before().size(),
+                readings(of),
+                of.standing().kept().before(),
                 of.left().stream()
                         .map(left -> new NotCharted(
                                 left.point().frame(), left.point().at(), left.why()))
@@ -86,10 +85,18 @@ record ChartsAnswer(
                         .toList());
     }
 
-    private static Reading reading(Charted of, int i) {
-        Point point = of.points().get(i);
+    private static List<Reading> readings(Charted of) {
+        Map<Integer, List<ControlChart.Alarm>> alarms =
+                of.alarms().stream().collect(Collectors.groupingBy(ControlChart.Alarm::index));
+        return of.rows().stream()
+                .map(row -> reading(row, alarms.getOrDefault(row.state().number() - 1, List.of())))
+                .toList();
+    }
+
+    private static Reading reading(KeptRow row, List<ControlChart.Alarm> alarms) {
+        Point point = row.point();
         return new Reading(
-                i + 1,
+                row.state().number(),
                 point.historyId(),
                 point.frame(),
                 point.part(),
@@ -98,8 +105,8 @@ record ChartsAnswer(
                 point.nominal(),
                 point.lowerLimit(),
                 point.upperLimit(),
-                of.values().get(i),
-                of.alarmsOf(i).stream().map(ControlChart.Alarm::words).toList());
+                row.value(),
+                alarms.stream().map(ControlChart.Alarm::words).toList());
     }
 
     private static Chart chart(ControlChart chart) {

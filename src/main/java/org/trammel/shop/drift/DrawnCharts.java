@@ -40,7 +40,7 @@ class DrawnCharts {
 
     /** All of a series; without a base its readings over time, about no deviation, without limits. */
     List<Drawn> of(Charted charted, Welders welders) {
-        if (charted.base() == null && !charted.points().isEmpty()) {
+        if (charted.base() == null && !charted.rows().isEmpty()) {
             return List.of(overTime(charted, welders));
         }
         return charted.charts().stream()
@@ -52,7 +52,7 @@ class DrawnCharts {
         double size = charted.values().stream().mapToDouble(Math::abs).max().orElse(0);
         List<ChartView.Point> points = new ArrayList<>();
         for (double value : charted.values()) {
-            points.add(new ChartView.Point(points.size(), value, 0, 0, false));
+            points.add(new ChartView.Point(charted.offset() + points.size(), value, 0, 0, false));
         }
         String finding = readings(charted) + " over time; no base, so no limits.";
         return new Drawn(
@@ -65,6 +65,7 @@ class DrawnCharts {
                                 0,
                                 size > 0 ? decimals(size / 10) : 2,
                                 List.of(new ChartView.Trace(points)))),
+                        charted.offset(),
                         points.size(),
                         0,
                         newest(charted)));
@@ -74,15 +75,22 @@ class DrawnCharts {
         return welders.of(charted.series()) + ", " + charted.series().name();
     }
 
+    /** What the last reading that is drawn is called. */
     private String newest(Charted charted) {
-        Point last = charted.points().get(charted.points().size() - 1);
+        Point last = charted.rows().get(charted.rows().size() - 1).point();
         String newest = last.earlier() ? last.frame() : formats.mark(last.frame());
-        return newest.length() > 10 ? "newest" : newest;
+        boolean ends = charted.offset() + charted.rows().size() == charted.total();
+        return newest.length() > 10 ? ends ? "newest" : "" : newest;
     }
 
     private static String readings(Charted charted) {
-        int count = charted.points().size();
-        return count == 1 ? "1 reading" : count + " readings";
+        int count = charted.total();
+        String all = count == 1 ? "1 reading" : count + " readings";
+        int from = charted.offset() + 1;
+        return charted.rows().size() == count
+                ? all
+                : all + ", " + from + " to "
+                        + (charted.offset() + charted.rows().size()) + " of them drawn";
     }
 
     private Drawn drawn(Charted charted, ControlChart chart, Welders welders) {
@@ -109,7 +117,8 @@ class DrawnCharts {
                         named(charted, welders) + ", "
                                 + TITLES.get(chart.kind()).toLowerCase(java.util.Locale.ROOT) + ": " + finding,
                         panels,
-                        charted.points().size(),
+                        charted.offset(),
+                        charted.rows().size(),
                         charted.inBase(),
                         newest(charted)));
     }
@@ -126,12 +135,13 @@ class DrawnCharts {
                 .toList());
     }
 
-    /** What a chart says, in a sentence. */
+    /** What a chart says, in a sentence: of all readings, whichever are drawn. */
     private String finding(Charted charted, ControlChart chart) {
-        return chart.first()
-                .map(alarm -> "First alarm at reading " + (alarm.index() + 1) + " of "
-                        + charted.points().size() + ". " + words(alarm))
-                .orElse(readings(charted) + ", no alarm.");
+        Alarm first = charted.first().get(chart.kind());
+        return first == null
+                ? readings(charted) + ", no alarm."
+                : "First alarm at reading " + (first.index() + 1) + " of "
+                        + readings(charted).replaceFirst(" readings?", "") + ". " + words(first);
     }
 
     String words(Alarm alarm) {

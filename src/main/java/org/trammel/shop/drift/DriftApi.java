@@ -54,9 +54,12 @@ class DriftApi {
     }
 
     @GetMapping("/{id}")
-    @Operation(summary = "One of them with its readings, charts and bases; figures in the unit of the chart")
-    ChartsAnswer one(@PathVariable long id, SignedOn who) {
-        Charted of = charts.of(id);
+    @Operation(
+            summary = "One of them with its newest 200 readings, charts and bases; figures in the unit of the chart",
+            description = "until is the number of the last reading that is wanted; alarms and sums are those over all"
+                    + " readings whichever are shown.")
+    ChartsAnswer one(@PathVariable long id, @RequestParam(required = false) @Nullable Integer until, SignedOn who) {
+        Charted of = charts.of(id, until);
         return ChartsAnswer.of(of, charts.bases(id), charts.struck(of.series()), Welders.seenBy(who.person()));
     }
 
@@ -85,7 +88,7 @@ class DriftApi {
                         body.name(),
                         body.unit(),
                         Boolean.TRUE.equals(body.scaled())));
-        return SeriesAnswer.of(charts.of(kept.id()), Welders.seenBy(who.person()));
+        return SeriesAnswer.of(charts.standing(kept.id()), Welders.seenBy(who.person()));
     }
 
     /**
@@ -137,7 +140,7 @@ class DriftApi {
     @Operation(summary = "Takes a base and freezes the limits made of it; the one before stays on record")
     ChartsAnswer base(Act act, SignedOn who, @PathVariable long id, @RequestBody BaseTaken body) {
         book.base(act, id, body.base());
-        return one(id, who);
+        return one(id, null, who);
     }
 
     record Earlier(List<EarlierReading> readings, String source) {}
@@ -153,7 +156,7 @@ class DriftApi {
                     "Send them in parts.");
         }
         book.takeOver(act, id, body.readings(), body.source());
-        return one(id, who);
+        return one(id, null, who);
     }
 
     record Because(String reason) {}
@@ -163,7 +166,7 @@ class DriftApi {
     ChartsAnswer strike(
             Act act, SignedOn who, @PathVariable long id, @PathVariable long reading, @RequestBody Because body) {
         book.strike(act, id, reading, body.reason());
-        return one(id, who);
+        return one(id, null, who);
     }
 
     @GetMapping("/{id}/capability")

@@ -35,6 +35,7 @@ public class DriftBook {
     private final HistoryRepository histories;
     private final StrikeRepository strikes;
     private final DriftCharts charts;
+    private final KeptCharts keeper;
     private final JigCalls calls;
     private final Stations stations;
     private final Crew crew;
@@ -48,6 +49,7 @@ public class DriftBook {
             HistoryRepository histories,
             StrikeRepository strikes,
             DriftCharts charts,
+            KeptCharts keeper,
             JigCalls calls,
             Stations stations,
             Crew crew,
@@ -59,6 +61,7 @@ public class DriftBook {
         this.histories = histories;
         this.strikes = strikes;
         this.charts = charts;
+        this.keeper = keeper;
         this.calls = calls;
         this.stations = stations;
         this.crew = crew;
@@ -91,6 +94,7 @@ public class DriftBook {
                     "Open its chart from the list.");
         }
         Series kept = series.save(new SeriesRow(act, read)).series();
+        keeper.begin(kept);
         log.event(
                 Chains.SHOP,
                 "axis-watched",
@@ -121,6 +125,7 @@ public class DriftBook {
     @Transactional
     public void base(Act act, long seriesId, NewBase entry) {
         String not = "The base was not taken.";
+        keeper.hold(seriesId);
         if (!log.opens(act, "take-base", "series:" + seriesId, Chains.SHOP)) {
             return;
         }
@@ -158,7 +163,7 @@ public class DriftBook {
                 source,
                 reason,
                 entry.seen());
-        BaseChoice choice = BaseChoice.of(of, charts.of(seriesId), read, settings.zone(), not);
+        BaseChoice choice = BaseChoice.of(of, charts.chartable(of), read, settings.zone(), not);
         Baseline taken = value(choice.baseline(), not);
         requireCharts(read, taken, not);
         Base kept = bases.save(new BaseRow(act, seriesId, read, taken, choice.starts(), choice.ends()))
@@ -172,6 +177,7 @@ public class DriftBook {
         facts.put("readings", kept.readings());
         facts.put("stopsJig", kept.stopsJig());
         log.event(Chains.SHOP, "base-taken", facts);
+        keeper.again(List.of(of));
         calls.look(act, of, null, null);
     }
 
@@ -202,6 +208,7 @@ public class DriftBook {
     @Transactional
     public void takeOver(Act act, long seriesId, List<EarlierReading> entries, String source) {
         String not = "The earlier readings were not taken over.";
+        keeper.hold(seriesId);
         if (!log.opens(act, "take-over-readings", "series:" + seriesId, Chains.SHOP)) {
             return;
         }
@@ -238,6 +245,7 @@ public class DriftBook {
     @Transactional
     public void strike(Act act, long seriesId, long historyId, String reason) {
         String not = "The reading was not struck out.";
+        keeper.hold(seriesId);
         if (!log.opens(act, "strike-out-reading", "series:" + seriesId, Chains.SHOP)) {
             return;
         }
@@ -260,9 +268,11 @@ public class DriftBook {
 
     /** What stands on a jig's chart stands on those of welders and tube sets too. */
     private void lookAtAll(Act act, Series jig) {
-        charts.of(jig.code()).stream()
+        List<Series> all = charts.of(jig.code()).stream()
                 .filter(each -> each.by() != Factor.JIG || each.id() == jig.id())
-                .forEach(each -> calls.look(act, each, null, null));
+                .toList();
+        keeper.again(all);
+        all.forEach(each -> calls.look(act, each, null, null));
     }
 
     /** Lines of one day keep their order: each stands a second after the one before. */

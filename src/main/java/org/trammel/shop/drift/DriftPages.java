@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.calc.statistics.BaseDoubts;
+import org.trammel.calc.statistics.ControlChart.Alarm;
 import org.trammel.calc.statistics.CumulativeSumSetting;
 import org.trammel.calc.statistics.WeightedMeanSetting;
 import org.trammel.calc.units.Answer;
@@ -60,7 +61,7 @@ class DriftPages {
      *
      * @param called what it follows, as whoever looks may know it
      */
-    public record Line(Series series, String called, Charted.Stand stand, int readings, String words) {}
+    public record Line(Series series, String called, Standing.Stand stand, int readings, String words) {}
 
     /** A charted reading in the table. */
     public record Row(int number, Point point, double shown, boolean inBase, List<String> alarms) {}
@@ -80,16 +81,20 @@ class DriftPages {
         return "drift/list";
     }
 
-    private Line line(Charted of, Welders welders) {
+    private Line line(Standing of, Welders welders) {
         String words = switch (of.stand()) {
-            case DRIFTS -> "Since reading " + (of.driftsSince() + 1) + ". " + drawn.words(of.began());
-            case DRIFTED -> drawn.words(of.alarms().get(0));
+            case DRIFTS -> "Since reading " + of.kept().driftsSince() + ". " + told(of);
+            case DRIFTED -> told(of);
             case NO_BASE -> "The QA lead takes a base; until then there are no limits.";
             case EMPTY -> "Nothing was read yet of a frame whose jig was noted.";
             case STILL -> "No reading is out of what the base lets expect.";
         };
         return new Line(
-                of.series(), welders.of(of.series()), of.stand(), of.points().size(), words);
+                of.series(), welders.of(of.series()), of.stand(), of.kept().charted(), words);
+    }
+
+    private String told(Standing of) {
+        return of.told() == null ? "" : drawn.words(of.told());
     }
 
     @PostMapping
@@ -98,12 +103,12 @@ class DriftPages {
     }
 
     @GetMapping("/{id}")
-    String one(@PathVariable long id, SignedOn who, Model model) {
-        Charted of = charts.of(id);
+    String one(@PathVariable long id, @RequestParam(defaultValue = "") String until, SignedOn who, Model model) {
+        Charted of = charts.of(id, number(until));
         Base base = of.base();
         Welders welders = Welders.seenBy(who.person());
         model.addAttribute("of", of);
-        model.addAttribute("line", line(of, welders));
+        model.addAttribute("line", line(of.standing(), welders));
         model.addAttribute("charts", drawn.of(of, welders));
         List<Row> rows = rows(of);
         model.addAttribute("rows", rows);
@@ -134,18 +139,27 @@ class DriftPages {
         return "drift/sheet";
     }
 
+    /** A number that was not typed by us shows the newest. */
+    private static @Nullable Integer number(String until) {
+        return until.matches("[1-9][0-9]{0,8}") ? Integer.valueOf(until) : null;
+    }
+
     private List<Row> rows(Charted of) {
-        int inBase = of.inBase();
-        return IntStream.range(0, of.points().size())
-                .mapToObj(i -> new Row(
-                        i + 1,
-                        of.points().get(i),
-                        of.values().get(i),
-                        i < inBase,
-                        of.alarmsOf(i).stream()
-                                .map(alarm -> drawn.words(alarm).replaceFirst("^Reading \\d+: ", ""))
-                                .toList()))
+        Map<Integer, List<Alarm>> alarms = of.alarms().stream().collect(Collectors.groupingBy(Alarm::index));
+        return of.rows().stream()
+                .map(row -> row(row, row.state().number(), of.inBase(), alarms))
                 .toList();
+    }
+
+    private Row row(KeptRow row, int number, int inBase, Map<Integer, List<Alarm>> alarms) {
+        return new Row(
+                number,
+                row.point(),
+                row.value(),
+                number <= inBase,
+                alarms.getOrDefault(number - 1, List.of()).stream()
+                        .map(alarm -> drawn.words(alarm).replaceFirst("^Reading \\d+: ", ""))
+                        .toList());
     }
 
     private List<String> doubts(Charted of) {
@@ -153,7 +167,7 @@ class DriftPages {
         if (base == null || base.kind() == Base.Kind.GIVEN) {
             return List.of();
         }
-        Answer<BaseDoubts> answer = BaseDoubts.of(of.values().subList(0, of.inBase()));
+        Answer<BaseDoubts> answer = BaseDoubts.of(charts.base(of));
         return answer instanceof Answer.Determined<BaseDoubts> told
                 ? told.value().sentences().stream().map(formats::sentence).toList()
                 : ((Answer.NotDeterminable<BaseDoubts>) answer)

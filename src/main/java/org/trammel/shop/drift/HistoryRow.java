@@ -87,7 +87,8 @@ class HistoryRow {
     /** @param series the axis of a jig it was taken over to */
     Point point(Series series) {
         return new Point(
-                "earlier:" + id,
+                Point.EARLIER + id,
+                null,
                 frame,
                 null,
                 true,

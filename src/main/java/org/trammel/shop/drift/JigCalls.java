@@ -2,19 +2,20 @@ package org.trammel.shop.drift;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.statistics.ControlChart.Alarm;
 import org.trammel.shop.inspection.ReadingTaken;
+import org.trammel.shop.materials.MadeOfChanged;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.stations.Stations;
-import org.trammel.shop.travellers.Pieces;
 import org.trammel.shop.travellers.Remarks;
+import org.trammel.shop.travellers.SkilledWork;
+import org.trammel.shop.travellers.TravellerState;
+import org.trammel.shop.travellers.Travellers;
 import org.trammel.shop.web.Formats;
 
 /**
@@ -25,8 +26,9 @@ import org.trammel.shop.web.Formats;
 class JigCalls {
 
     private final DriftCharts charts;
-    private final JigUseRepository uses;
-    private final Pieces pieces;
+    private final KeptCharts kept;
+    private final KeptRows rows;
+    private final Travellers travellers;
     private final AlarmRepository alarms;
     private final Remarks remarks;
     private final Stations stations;
@@ -35,16 +37,18 @@ class JigCalls {
 
     JigCalls(
             DriftCharts charts,
-            JigUseRepository uses,
-            Pieces pieces,
+            KeptCharts kept,
+            KeptRows rows,
+            Travellers travellers,
             AlarmRepository alarms,
             Remarks remarks,
             Stations stations,
             Formats formats,
             ActLog log) {
         this.charts = charts;
-        this.uses = uses;
-        this.pieces = pieces;
+        this.kept = kept;
+        this.rows = rows;
+        this.travellers = travellers;
         this.alarms = alarms;
         this.remarks = remarks;
         this.stations = stations;
@@ -54,15 +58,32 @@ class JigCalls {
 
     @EventListener
     void on(ReadingTaken taken) {
-        List<Series> watching = charts.of(taken.code());
-        if (watching.isEmpty()) {
-            return;
+        changed(taken.act(), taken.travellerId(), taken.operationId(), charts.of(taken.code()));
+    }
+
+    /** Welded after it was read: it stands on the chart of another welder as well. */
+    @EventListener
+    void on(SkilledWork work) {
+        List<Series> watching = charts.of(kept.codesOf(work.serial()));
+        changed(work.act(), work.travellerId(), null, watching);
+    }
+
+    /** Tubes that went into it, or were scrapped, after it was read. */
+    @EventListener
+    void on(MadeOfChanged changed) {
+        List<Series> watching = charts.of(kept.codesOf(changed.serial()));
+        if (!watching.isEmpty()) {
+            travellers.heads(changed.serial()).stream()
+                    .filter(head -> head.state() != TravellerState.WITHDRAWN)
+                    .forEach(head -> changed(changed.act(), head.travellerId(), null, watching));
         }
-        uses.findFirstByTravellerIdInOrderByIdDesc(pieces.same(taken.travellerId()))
-                .ifPresent(use -> watching.stream()
-                        .filter(series ->
-                                series.by() != Factor.JIG || series.of().equals(use.jigCode()))
-                        .forEach(series -> look(taken.act(), series, taken.travellerId(), taken.operationId())));
+    }
+
+    /** Puts what was read of a piece where it belongs, and looks at the charts that this changed. */
+    void changed(Act act, long travellerId, @Nullable Long operationId, List<Series> watching) {
+        if (!watching.isEmpty()) {
+            kept.look(travellerId, watching).forEach(series -> look(act, series, travellerId, operationId));
+        }
     }
 
     /** Everybody reads a call, so it names no person. */
@@ -76,24 +97,14 @@ class JigCalls {
 
     /** Looks at a series to which something was just added. */
     void look(Act act, Series series, @Nullable Long travellerId, @Nullable Long operationId) {
-        Charted now = charts.of(series.id());
+        Standing now = charts.standing(series.id());
         Base base = now.base();
-        Alarm began = now.began();
-        if (base == null || began == null) {
+        Alarm began = now.told();
+        Integer since = now.kept().driftsSince();
+        if (base == null || began == null || since == null || rows.called(series.id(), base.id(), since)) {
             return;
         }
-        Set<String> called = alarms.findByBaseIdOrderById(base.id()).stream()
-                .map(AlarmRow::point)
-                .collect(Collectors.toSet());
-        boolean calledBefore = now
-                .points()
-                .subList(now.driftsSince(), now.points().size())
-                .stream()
-                .anyMatch(point -> called.contains(point.key()));
-        if (calledBefore) {
-            return;
-        }
-        Point point = now.points().get(began.index());
+        Point point = rows.numbered(series, since, since).get(0).point();
         String words = asked(series) + " " + series.name() + ", " + series.chartUnit() + ": "
                 + formats.sentence(began.words());
         alarms.save(new AlarmRow(act, base.id(), point.key(), words, base.stopsJig()));

@@ -84,8 +84,7 @@ public class JigUses {
     @Transactional
     public void setUp(Act act, String serial, String part, String jigCode) {
         FrameSheet.Head head = travellers.inForce(serial, part);
-        if (!log.opens(
-                act, "set-up-in-jig", "traveller:" + head.travellerId(), Chains.bearing(head.serial()), Chains.SHOP)) {
+        if (!log.opens(act, "set-up-in-jig", "traveller:" + head.travellerId(), Chains.bearing(head.serial()))) {
             return;
         }
         String not = "The jig was not noted.";
@@ -107,6 +106,6 @@ public class JigUses {
                 Chains.bearing(head.serial()),
                 "set up in a jig",
                 Map.of("traveller", use.travellerId(), "jig", use.jigCode()));
-        charts.onJig(jig.code()).forEach(series -> calls.look(act, series, head.travellerId(), null));
+        calls.changed(act, head.travellerId(), null, charts.watched());
     }
 }

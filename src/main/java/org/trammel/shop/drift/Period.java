@@ -21,9 +21,11 @@ record Period(@Nullable Instant starts, @Nullable Instant ends) {
     }
 
     List<Point> of(List<Point> all) {
-        return all.stream()
-                .filter(point -> starts == null || !point.at().isBefore(starts))
-                .filter(point -> ends == null || point.at().isBefore(ends))
-                .toList();
+        return all.stream().filter(this::holds).toList();
+    }
+
+    boolean holds(Point point) {
+        return (starts == null || !point.at().isBefore(starts))
+                && (ends == null || point.at().isBefore(ends));
     }
 }

@@ -10,6 +10,7 @@ import org.trammel.calc.units.Answer;
  * A reading of a frame, before anything was set straight.
  *
  * @param key names it among all readings for ever
+ * @param piece first traveller of the piece it was read of; null if it comes from before this program
  * @param frame a serial, or what the frame was called before this program
  * @param part of the frame; null if it comes from before this program
  * @param earlier whether it comes from before this program
@@ -21,6 +22,7 @@ import org.trammel.calc.units.Answer;
  */
 public record Point(
         String key,
+        @Nullable Long piece,
         String frame,
         @Nullable String part,
         boolean earlier,
@@ -35,9 +37,20 @@ public record Point(
         @Nullable String tubeSet,
         String source) {
 
+    /** How keys of those from before this program begin. */
+    static final String EARLIER = "earlier:";
+
+    /** Those of any other. */
+    static final String READING = "reading:";
+
+    /** The number that its key ends in. */
+    long numberOfKey() {
+        return Long.parseLong(key.substring(key.indexOf(':') + 1));
+    }
+
     /** Number of a reading from before this program; null of any other. */
     public @Nullable Long historyId() {
-        return earlier ? Long.valueOf(key.substring(key.indexOf(':') + 1)) : null;
+        return earlier ? Long.valueOf(numberOfKey()) : null;
     }
 
     /** Which jig, welder or tube set had a hand in it; null if not known. */

@@ -22,16 +22,15 @@ record SeriesAnswer(
         @Schema(description = "whether the chart shows shares of the half tolerance; else deviations in the unit")
         boolean scaled,
 
-        Charted.Stand stand,
+        Standing.Stand stand,
         int readings,
 
         @Schema(description = "number of the reading the drift that goes on began at, from 1; null if none does")
         @Nullable
         Integer driftsSince) {
 
-    static SeriesAnswer of(Charted charted, Welders welders) {
-        Series series = charted.series();
-        int since = charted.base() == null || charted.points().isEmpty() ? -1 : charted.driftsSince();
+    static SeriesAnswer of(Standing standing, Welders welders) {
+        Series series = standing.series();
         return new SeriesAnswer(
                 series.id(),
                 series.by(),
@@ -40,8 +39,8 @@ record SeriesAnswer(
                 series.name(),
                 series.unit(),
                 series.scaled(),
-                charted.stand(),
-                charted.points().size(),
-                since < 0 ? null : since + 1);
+                standing.stand(),
+                standing.kept().charted(),
+                standing.kept().driftsSince());
     }
 }

@@ -2,7 +2,6 @@ package org.trammel.shop.drift;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -107,8 +106,27 @@ class SeriesPoints {
                 read.computeIfAbsent(line.code(), code -> new ArrayList<>()).add(point(use, line, piece, made));
             }
         }
-        read.values().forEach(points -> points.sort(Comparator.comparing(Point::at)));
+        read.values().forEach(points -> points.sort(KeptRow.ORDER));
         return read;
+    }
+
+    /**
+     * What was read of one piece, by code of the characteristic; none where its jig was not noted. As many statements as
+     * that takes, however many pieces there are.
+     *
+     * @param travellers of the piece, the newest first
+     */
+    Map<String, Point> ofPiece(List<Long> travellers, Set<String> codes, Set<Factor> factors) {
+        JigUseRow use = uses.findFirstByTravellerIdInOrderByIdDesc(travellers).orElse(null);
+        if (use == null) {
+            return Map.of();
+        }
+        long piece = travellers.get(travellers.size() - 1);
+        Map<Long, Long> first = travellers.stream().collect(Collectors.toMap(id -> id, id -> piece));
+        List<PreSetReadings.Line> lines = readings.of(codes, travellers);
+        Made made = made(lines, Map.of(piece, use), first, factors);
+        return lines.stream()
+                .collect(Collectors.toMap(PreSetReadings.Line::code, line -> point(use, line, piece, made)));
     }
 
     private Map<String, List<Point>> earlier(Set<String> codes) {
@@ -164,7 +182,8 @@ class SeriesPoints {
     private static Point point(JigUseRow use, PreSetReadings.Line line, long piece, Made made) {
         String welder = made.welder(piece);
         return new Point(
-                "reading:" + line.readingId(),
+                Point.READING + line.readingId(),
+                piece,
                 use.serial(),
                 use.part(),
                 false,

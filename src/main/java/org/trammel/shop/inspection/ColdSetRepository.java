@@ -32,6 +32,12 @@ interface ColdSetRepository extends JpaRepository<ColdSet, Long> {
             """)
     List<First> firsts();
 
+    @Query("""
+            select new org.trammel.shop.inspection.ColdSetRepository$First(s.travellerId, min(s.at))
+            from ColdSet s where s.travellerId in :travellers group by s.travellerId
+            """)
+    List<First> firstsOf(Collection<Long> travellers);
+
     @Query("select distinct s.personId from ColdSet s where s.operationId = :operationId")
     Set<Long> peopleAt(long operationId);
 

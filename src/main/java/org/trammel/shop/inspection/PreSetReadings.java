@@ -63,14 +63,32 @@ public class PreSetReadings {
         if (codes.isEmpty()) {
             return List.of();
         }
+        return before(coldSets.firsts(), readings.notReplaced(codes), first);
+    }
+
+    /**
+     * The same of one piece, by the travellers of it; two statements however many other pieces there are.
+     *
+     * @return at most one for each code
+     */
+    @Transactional(readOnly = true)
+    public List<Line> of(Collection<String> codes, List<Long> travellers) {
+        if (codes.isEmpty() || travellers.isEmpty()) {
+            return List.of();
+        }
+        Map<Long, Long> first = new HashMap<>();
+        travellers.forEach(id -> first.put(id, travellers.get(0)));
+        return before(coldSets.firstsOf(travellers), readings.notReplacedOf(codes, travellers), first);
+    }
+
+    private static List<Line> before(List<ColdSetRepository.First> pushes, List<Line> lines, Map<Long, Long> first) {
         Map<Long, Instant> pushed = new HashMap<>();
-        coldSets.firsts()
-                .forEach(set -> pushed.merge(
-                        first.getOrDefault(set.travellerId(), set.travellerId()),
-                        set.at(),
-                        (one, other) -> one.isBefore(other) ? one : other));
+        pushes.forEach(set -> pushed.merge(
+                first.getOrDefault(set.travellerId(), set.travellerId()),
+                set.at(),
+                (one, other) -> one.isBefore(other) ? one : other));
         Map<Place, Line> newest = new LinkedHashMap<>();
-        for (Line line : readings.notReplaced(codes)) {
+        for (Line line : lines) {
             long piece = first.getOrDefault(line.travellerId(), line.travellerId());
             Instant at = pushed.get(piece);
             if (at == null || line.at().isBefore(at)) {

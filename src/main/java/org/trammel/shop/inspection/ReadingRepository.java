@@ -31,6 +31,17 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
             """)
     List<PreSetReadings.Line> notReplaced(Collection<String> codes);
 
+    /** The same of some travellers. */
+    @Query("""
+            select new org.trammel.shop.inspection.PreSetReadings$Line(r.id, r.travellerId, r.characteristicCode, r.value,
+                r.unit, r.nominal, r.lowerLimit, r.upperLimit, r.at)
+            from Reading r
+            where r.travellerId in :travellers and r.characteristicCode in :codes
+              and not exists (select 1 from Reading n where n.replacesId = r.id)
+            order by r.id
+            """)
+    List<PreSetReadings.Line> notReplacedOf(Collection<String> codes, Collection<Long> travellers);
+
     List<Reading> findByActId(UUID actId);
 
     boolean existsByReplacesId(long replacesId);

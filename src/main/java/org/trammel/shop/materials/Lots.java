@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -35,6 +36,7 @@ public class Lots {
     private final Crew crew;
     private final Settings settings;
     private final ActLog log;
+    private final ApplicationEventPublisher events;
 
     Lots(
             LotRepository rows,
@@ -44,7 +46,8 @@ public class Lots {
             FramePlaces frames,
             Crew crew,
             Settings settings,
-            ActLog log) {
+            ActLog log,
+            ApplicationEventPublisher events) {
         this.rows = rows;
         this.uses = uses;
         this.remnants = remnants;
@@ -53,6 +56,7 @@ public class Lots {
         this.crew = crew;
         this.settings = settings;
         this.log = log;
+        this.events = events;
     }
 
     /** A lot by its code, however it was typed; the code of a remnant finds its lot. */
@@ -179,6 +183,7 @@ public class Lots {
                         "part", place.part(),
                         "operation", place.operation(),
                         "quantity", use.quantity() == null ? "" : LotRow.bare(use.quantity()) + " " + use.unit()));
+        events.publishEvent(new MadeOfChanged(act, use.serial()));
         return use.id();
     }
 
@@ -279,6 +284,7 @@ public class Lots {
         }
         known.scrap(TypedText.words("reason", "Reason", not, reason), act);
         log.event(chain(known.serial()), "piece-scrapped", Map.of("use", useId, "lot", known.lotId()));
+        events.publishEvent(new MadeOfChanged(act, known.serial()));
     }
 
     /**

@@ -168,7 +168,7 @@ public class Bench {
                 Map.of("step", step.id(), "operation", operation.id(), "part", traveller.part()));
         WindowWork.meet(windows, all);
         startClock(act, traveller, step);
-        progress.settle(act, traveller, operation, all);
+        progress.ticked(act, traveller, operation, all);
     }
 
     private static void requireOrder(List<Step> all, Step step, @Nullable String reason) {

@@ -88,6 +88,14 @@ class Progress {
         }
     }
 
+    /** A step was ticked: says so where it took a qualification, and looks whether the operation is done. */
+    void ticked(Act act, Traveller traveller, Operation operation, List<Step> all) {
+        if (operation.qualification() != null) {
+            events.publishEvent(new SkilledWork(act, traveller.id(), traveller.serial()));
+        }
+        settle(act, traveller, operation, all);
+    }
+
     /** Finishes the work of the operation if nothing is left to tick or read and no hold covers it. */
     void settle(Act act, Traveller traveller, Operation operation) {
         if (operation.state() != OperationState.IN_WORK) {

@@ -46,14 +46,14 @@ final class ChartDrawing {
 
     private double x(double index) {
         double step = (WIDTH - LEFT - RIGHT) / view.readings();
-        return LEFT + (index + 0.5) * step;
+        return LEFT + (index - view.before() + 0.5) * step;
     }
 
     /** Numbers of readings below the lowest panel, as many as have room. */
     private void numbers() {
         double y = TOP + view.panels().size() * (PANEL + APART) - APART;
         double free = 0;
-        for (int i = 0; i < view.readings(); i++) {
+        for (int i = view.before(); i < view.before() + view.readings(); i++) {
             String figure = Integer.toString(i + 1);
             double half = Svg.wide(figure, LETTERS) / 2;
             if (x(i) - half >= free) {
@@ -94,8 +94,10 @@ final class ChartDrawing {
         }
 
         private void drawn() {
-            if (view.inBase() > 0) {
-                svg.rect(x(-0.5), top, x(view.inBase() - 0.5) - x(-0.5), PANEL, "var(--sheet-2)");
+            int inBase = Math.min(view.inBase(), view.before() + view.readings());
+            if (inBase > view.before()) {
+                double left = x(view.before() - 0.5);
+                svg.rect(left, top, x(inBase - 0.5) - left, PANEL, "var(--sheet-2)");
                 if (first) {
                     svg.text(
                             WIDTH - RIGHT,
@@ -171,7 +173,7 @@ final class ChartDrawing {
         private void mark(ChartView.Point point, boolean begins) {
             double x = x(point.index());
             double y = y(point.value());
-            boolean last = point.index() == view.readings() - 1;
+            boolean last = point.index() == view.before() + view.readings() - 1;
             if (point.alarm()) {
                 svg.path("M" + at(x, y + 7) + "l-8 -14h16z", "var(--red)", Svg.SHEET, 1);
                 if (begins) {

@@ -7,11 +7,12 @@ import java.util.List;
  *
  * @param finding the sentence the drawing is read out as
  * @param panels one below the other, over the same readings; at least one
- * @param readings how many there are in all
- * @param inBase how many of them, from the first, the limits were made of
+ * @param before how many readings stand before the first that is drawn
+ * @param readings how many are drawn
+ * @param inBase how many, from the very first, the limits were made of
  * @param newest what the last reading is called
  */
-public record ChartView(String finding, List<Panel> panels, int readings, int inBase, String newest) {
+public record ChartView(String finding, List<Panel> panels, int before, int readings, int inBase, String newest) {
 
     public ChartView {
         panels = List.copyOf(panels);
@@ -44,7 +45,7 @@ public record ChartView(String finding, List<Panel> panels, int readings, int in
     /**
      * A point.
      *
-     * @param index place of its reading, from 0
+     * @param index place of its reading among all, from 0
      * @param lower limit there; one that is the centre is none
      * @param alarm whether it is out of what stands still
      */

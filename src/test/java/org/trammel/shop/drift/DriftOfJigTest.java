@@ -72,11 +72,11 @@ class DriftOfJigTest {
     void aJigThatMovesCallsOnceAtTheEighthFrameThoughNoFrameIsBeyondItsTolerance() {
         book.base(hands.act(qa), series.id(), given(null, false));
         book.takeOver(hands.act(qa), series.id(), lines(MOVES.subList(0, 7), 1), "notebook");
-        assertThat(charts.of(series.id()).stand()).isEqualTo(Charted.Stand.STILL);
+        assertThat(charts.of(series.id()).stand()).isEqualTo(Standing.Stand.STILL);
         assertThat(calls()).isEmpty();
         book.takeOver(hands.act(qa), series.id(), lines(MOVES.subList(7, 8), 8), "notebook");
         Charted now = charts.of(series.id());
-        assertThat(now.stand()).isEqualTo(Charted.Stand.DRIFTS);
+        assertThat(now.stand()).isEqualTo(Standing.Stand.DRIFTS);
         assertThat(now.driftsSince()).isEqualTo(7);
         Alarm alarm = now.alarms().stream()
                 .filter(a -> a.plotted() == Plotted.WEIGHTED_MEAN)
@@ -107,7 +107,7 @@ class DriftOfJigTest {
     @Test
     void limitsComeFromTheFirstTwentyAndLaterReadingsLeaveThemAlone() {
         book.takeOver(hands.act(qa), series.id(), lines(STANDS.subList(0, 20), 1), "notebook");
-        assertThat(charts.of(series.id()).stand()).isEqualTo(Charted.Stand.NO_BASE);
+        assertThat(charts.of(series.id()).stand()).isEqualTo(Standing.Stand.NO_BASE);
         book.base(hands.act(qa), series.id(), first(20, null));
         Base frozen = charts.of(series.id()).base();
         // Mean, and mean step over d2 = 1.128, the constant of pairs in every published table of control charts.
@@ -124,7 +124,7 @@ class DriftOfJigTest {
         assertThat(now.base()).isEqualTo(frozen);
         assertThat(now.inBase()).isEqualTo(20);
         assertThat(now.points()).hasSize(25);
-        assertThat(now.stand()).isEqualTo(Charted.Stand.STILL);
+        assertThat(now.stand()).isEqualTo(Standing.Stand.STILL);
     }
 
     @Test
@@ -150,7 +150,7 @@ class DriftOfJigTest {
         book.base(hands.act(qa), series.id(), since);
         Charted now = charts.of(series.id());
         assertThat(now.points()).isEmpty();
-        assertThat(now.before()).hasSize(12);
+        assertThat(now.standing().kept().before()).isEqualTo(12);
         assertThat(charts.bases(series.id())).hasSize(2);
         assertThatThrownBy(() -> book.base(hands.act(qa), series.id(), since))
                 .isInstanceOfSatisfying(
