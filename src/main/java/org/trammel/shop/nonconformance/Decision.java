@@ -1,13 +1,14 @@
 package org.trammel.shop.nonconformance;
 
 import java.util.List;
+import org.trammel.shop.people.Deciders;
 import org.trammel.shop.people.Role;
 
 /** What becomes of something that does not conform, in the words of ISO 9000. */
 public enum Decision {
     REWORK("rework", List.of(Role.QA_LEAD)),
     REPAIR("repair", List.of(Role.QA_LEAD, Role.OWNER)),
-    CONCESSION("concession", List.of(Role.QA_LEAD, Role.OWNER)),
+    CONCESSION("concession", Deciders.OF_WHAT_STAYS_AS_IT_IS),
     /** The owner agrees where it costs more than the shop's limit. */
     SCRAP("scrap", List.of(Role.QA_LEAD)),
     RETURN("return to supplier", List.of(Role.QA_LEAD)),

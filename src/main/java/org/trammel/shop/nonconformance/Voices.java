@@ -1,14 +1,12 @@
 package org.trammel.shop.nonconformance;
 
 import java.math.BigDecimal;
-import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Deciders;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
@@ -23,14 +21,14 @@ class Voices {
     private final AgreementRepository agreements;
     private final Opening opening;
     private final Evidence evidence;
-    private final Crew crew;
+    private final Deciders deciders;
     private final Settings settings;
 
-    Voices(AgreementRepository agreements, Opening opening, Evidence evidence, Crew crew, Settings settings) {
+    Voices(AgreementRepository agreements, Opening opening, Evidence evidence, Deciders deciders, Settings settings) {
         this.agreements = agreements;
         this.opening = opening;
         this.evidence = evidence;
-        this.crew = crew;
+        this.deciders = deciders;
         this.settings = settings;
     }
 
@@ -41,44 +39,27 @@ class Voices {
                 .toList();
     }
 
-    /**
-     * The roles still wanted that somebody agrees in. Where two roles must agree, one person speaks for both only if
-     * nobody else is here who could speak for either.
-     */
+    /** The roles still wanted that somebody agrees in. */
     Set<Role> rolesOf(Person person, Nonconformance n) {
-        List<Agreement> given = given(n);
-        if (given.stream().anyMatch(a -> a.personId() == person.id())) {
-            return Set.of();
-        }
-        Set<Role> mine = EnumSet.noneOf(Role.class);
-        required(n).stream().filter(role -> holds(person, role, n)).forEach(mine::add);
-        given.forEach(a -> mine.remove(a.agreedAs()));
-        if (mine.size() > 1) {
-            mine.stream().filter(role -> another(person, role, n)).findFirst().ifPresent(mine::remove);
-        }
-        return mine;
-    }
-
-    /** Whether somebody else is here who took no part and could speak in this role. */
-    private boolean another(Person person, Role role, Nonconformance n) {
-        Set<Long> causers = opening.causers(n);
-        Set<Long> standIns = role == Role.QA_LEAD ? crew.standInsForQaLead(causers) : Set.of();
-        return crew.here().stream()
-                .filter(p -> p.id() != person.id() && p.maySign() && !causers.contains(p.id()))
-                .anyMatch(p -> p.is(role) || standIns.contains(p.id()));
+        return deciders.rolesOf(person, matter(n));
     }
 
     /** Whether somebody may decide and would speak for both roles, because nobody else may speak for either. */
     boolean alone(Person person, Nonconformance n) {
-        return allows(person, n)
-                && Stream.of(Role.QA_LEAD, Role.OWNER)
-                        .allMatch(role -> holds(person, role, n) && !another(person, role, n));
+        return deciders.alone(person, matter(n));
     }
 
     boolean allows(Person person, Nonconformance n) {
-        return person.maySign()
-                && !opening.causers(n).contains(person.id())
-                && (person.is(Role.OWNER) || holds(person, Role.QA_LEAD, n));
+        return deciders.allows(person, matter(n));
+    }
+
+    private Deciders.Matter matter(Nonconformance n) {
+        return new Deciders.Matter(
+                opening.causers(n),
+                n.decision() == null ? Set.of() : required(n),
+                given(n).stream()
+                        .map(a -> new Deciders.Said(a.personId(), a.agreedAs()))
+                        .toList());
     }
 
     /** Roles that must agree to the decision put forward. */
@@ -112,14 +93,8 @@ class Voices {
 
     /** The QA lead, the owner, or who stands in for the QA lead; never who took part in the operation at fault. */
     Person mayDecide(Act act, Nonconformance n, String deed) {
-        Person person = crew.byId(act.by());
-        Set<Long> causers = opening.causers(n);
-        if (causers.contains(person.id())) {
-            throw Refusal.person(
-                    deed,
-                    person.name() + " took part in operation " + n.faultCode() + ", the one at fault.",
-                    "The QA lead's named deputy, or else the owner, who took no part, decides.");
-        }
+        Person person =
+                deciders.require(act.by(), matter(n), deed, "operation " + n.faultCode() + ", the one at fault");
         if (person.id() == n.openedBy() && evidence.tookPart(n.operationId()).contains(person.id())) {
             throw Refusal.person(
                     deed,
@@ -127,14 +102,6 @@ class Voices {
                             + ", where it was found.",
                     "Somebody who took no part in it decides.");
         }
-        if (!person.maySign() || !holds(person, Role.QA_LEAD, n) && !person.is(Role.OWNER)) {
-            throw Refusal.person(
-                    deed, "It is for the QA lead and the owner.", "Call them; the hold stays until they decide.");
-        }
         return person;
-    }
-
-    private boolean holds(Person person, Role role, Nonconformance n) {
-        return person.is(role) || role == Role.QA_LEAD && crew.standsInForQaLead(person.id(), opening.causers(n));
     }
 }
