@@ -147,14 +147,37 @@ class Calibrating {
     }
 
     /** Whether what was found lies within what the failure on record says already. */
-    private boolean known(GaugeRow row, Found found) {
-        return failures.findByGaugeIdOrderByIdDesc(row.id()).stream()
+    private boolean known(GaugeRow row, @Nullable Found found) {
+        return found != null
+                && failures.findByGaugeIdOrderByIdDesc(row.id()).stream()
+                        .findFirst()
+                        .map(FailureRow::failure)
+                        .map(Failure::error)
+                        .filter(error -> found.least().compareTo(error.min(BigDecimal.ZERO)) >= 0
+                                && found.greatest().compareTo(error.max(BigDecimal.ZERO)) <= 0)
+                        .isPresent();
+    }
+
+    /** Of a gauge that is failed nothing is recorded twice, as it is in no state to fail; one that is retired stays so. */
+    void refuseKnown(GaugeRow row, Failure failure, String not) {
+        failures.findByGaugeIdOrderByIdDesc(row.id()).stream()
                 .findFirst()
                 .map(FailureRow::failure)
-                .map(Failure::error)
-                .filter(error -> found.least().compareTo(error.min(BigDecimal.ZERO)) >= 0
-                        && found.greatest().compareTo(error.max(BigDecimal.ZERO)) <= 0)
-                .isPresent();
+                .filter(before -> before.error() == null
+                        ? failure.error() == null
+                        : failure.error() != null
+                                && before.unit().equals(failure.unit())
+                                && known(row, Found.of(failure.error())))
+                .filter(before -> row.state() == GaugeState.RETIRED)
+                .ifPresent(before -> {
+                    throw Refusal.state(
+                            not,
+                            "It is on record that it was found wrong on " + before.foundOn()
+                                    + (before.error() == null
+                                            ? ", without a figure."
+                                            : " by " + figure(before.error()) + " " + before.unit() + "."),
+                            "Look at the re-judgement of it; record it again only where the error is greater.");
+                });
     }
 
     /** Errors that were found, 0 among them. */

@@ -15,8 +15,6 @@ import org.trammel.shop.records.TypedText;
 final class CalibrationEntry {
 
     private static final int MOST_POINTS = 100;
-    private static final int DECIMALS = 6;
-    private static final BigDecimal GREATEST = new BigDecimal("1e9");
     private static final Pattern BETWEEN = Pattern.compile("[;\\t \\u00a0\\u202f]+");
     private static final String LINE = "Type value, error and permissible error, such as 300; 0.02; 0.03.";
 
@@ -79,17 +77,22 @@ final class CalibrationEntry {
                     "Enter a figure above 0.");
         }
         for (BigDecimal figure : List.of(point.at(), point.error(), point.permissible())) {
-            if (figure.abs().compareTo(GREATEST) > 0
-                    || figure.stripTrailingZeros().scale() > DECIMALS) {
-                throw refused(
-                        not,
-                        "A figure of a gauge lies within ±1 000 000 000 and has six decimals at most.",
-                        "Look at the unit again.");
+            if (!Figures.kept(figure)) {
+                throw refused(not, Figures.NOT_KEPT, "Look at the unit again.");
             }
         }
-        if (row.currentRanges().stream()
+        List<GaugeRange> ranges = row.currentRanges().stream()
                 .filter(range -> range.unit().equals(unit))
-                .noneMatch(range -> range.covers(point.at()))) {
+                .toList();
+        if (ranges.stream().noneMatch(range -> range.mayErrBy(point.error()))) {
+            throw refused(
+                    not,
+                    "At " + point.at().toPlainString() + " it would be wrong by "
+                            + point.error().abs().toPlainString() + " " + unit + ", more than " + row.code()
+                            + " measures.",
+                    "Look at the figures and their unit again: an error is what it reads too much, not what it reads.");
+        }
+        if (ranges.stream().noneMatch(range -> range.covers(point.at()))) {
             throw refused(
                     not,
                     row.code() + " does not reach " + point.at().toPlainString() + " " + unit + ".",

@@ -14,7 +14,6 @@ final class Entry {
 
     private static final Pattern LABEL = Pattern.compile("[A-Z0-9][A-Z0-9-]{0,18}[A-Z0-9]");
     private static final String NOT = "The gauge was not entered.";
-    private static final BigDecimal GREATEST = new BigDecimal("1e9");
 
     private Entry() {}
 
@@ -109,13 +108,8 @@ final class Entry {
     }
 
     private static void bounded(String field, @Nullable BigDecimal number) {
-        if (number != null
-                && (number.abs().compareTo(GREATEST) > 0
-                        || number.stripTrailingZeros().scale() > 6)) {
-            throw refused(
-                    field,
-                    "A figure of a gauge lies within ±1 000 000 000 and has six decimals at most.",
-                    "Look at its unit again.");
+        if (number != null && !Figures.kept(number)) {
+            throw refused(field, Figures.NOT_KEPT, "Look at its unit again.");
         }
     }
 

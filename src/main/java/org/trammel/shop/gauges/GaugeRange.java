@@ -29,6 +29,11 @@ public record GaugeRange(
         return (lowest == null || value.compareTo(lowest) >= 0) && (highest == null || value.compareTo(highest) <= 0);
     }
 
+    /** False for an error greater than all it measures. */
+    boolean mayErrBy(BigDecimal error) {
+        return lowest == null || highest == null || error.abs().compareTo(highest.subtract(lowest)) <= 0;
+    }
+
     boolean serves(String wantedKind, String wantedUnit) {
         return kind.equals(wantedKind) && unit.equals(Units.plain(wantedUnit));
     }

@@ -214,7 +214,10 @@ public class GaugeRegister {
         return row.gauge();
     }
 
-    /** Records that a gauge was found wrong; no reading is taken with it any more. */
+    /**
+     * Records that a gauge was found wrong; no reading is taken with it any more. One that is retired may be found wrong
+     * too, such as by the laboratory it was sent to last.
+     */
     @Transactional
     public Gauge fail(Act act, String code, Failure failure) {
         rows.toChange(Gauges.label(code));
@@ -225,13 +228,9 @@ public class GaugeRegister {
         String not = "The failure of " + row.code() + " was not recorded.";
         crew.require(act.by(), not, Role.QA_LEAD, Role.OWNER);
         calibrating.refuseFuture("foundOn", not, failure.foundOn());
-        String note = TypedText.words("note", "Note", not, failure.note());
-        if (failure.error() != null && failure.unit().isBlank()) {
-            throw Refusal.input("unit", not, "The error found has no unit.", "Enter the unit of the error.");
-        }
-        Failure read =
-                new Failure(failure.foundOn(), failure.error(), Units.plain(failure.unit()), failure.errorAt(), note);
+        Failure read = FailureEntry.read(row, failure, not);
         row.requireMayFail();
+        calibrating.refuseKnown(row, read, not);
         calibrating.fail(act, row, read, Calibrating.Found.of(read.error()));
         return row.gauge();
     }

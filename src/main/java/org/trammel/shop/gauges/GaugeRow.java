@@ -172,7 +172,7 @@ class GaugeRow {
     }
 
     void requireMayFail() {
-        refuseUnless("failed", GaugeState.IN_USE, GaugeState.BLOCKED);
+        refuseUnless("failed", GaugeState.IN_USE, GaugeState.BLOCKED, GaugeState.RETIRED);
         if (setup) {
             throw Refusal.state(
                     code + " was not failed.",
@@ -181,9 +181,12 @@ class GaugeRow {
         }
     }
 
+    /** One that is retired stays so: what it read while it was in use is in doubt all the same. */
     void fail(String reason, Instant at) {
         requireMayFail();
-        turn(GaugeState.FAILED, reason, at);
+        if (state != GaugeState.RETIRED) {
+            turn(GaugeState.FAILED, reason, at);
+        }
     }
 
     void retire(String reason, Instant at) {
@@ -206,7 +209,10 @@ class GaugeRow {
                         case IN_USE -> "Block it first, with the reason.";
                         case BLOCKED -> "The QA lead unblocks it, or it is retired.";
                         case FAILED -> "Record its new calibration first.";
-                        case RETIRED -> "Register another gauge under a new number.";
+                        case RETIRED ->
+                            done.equals("calibrated")
+                                    ? "If it was found wrong, record that: what it read while it was in use is judged again."
+                                    : "Register another gauge under a new number.";
                     });
         }
     }

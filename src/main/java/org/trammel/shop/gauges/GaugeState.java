@@ -7,7 +7,7 @@ public enum GaugeState {
     BLOCKED("blocked"),
     /** Found wrong at a calibration; needs another calibration before anyone may unblock it. */
     FAILED("failed"),
-    /** Gone for good; its readings keep its code. */
+    /** Gone for good; its readings keep its code, and are judged again if it is found wrong after all. */
     RETIRED("retired");
 
     private final String word;

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.context.event.ApplicationEvents;
@@ -94,6 +95,75 @@ class GaugeRegisterTest {
         assertThatThrownBy(() -> register.register(act(), code.toLowerCase(), height(null)))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.field()).isEqualTo("code"));
+    }
+
+    @Test
+    void aGaugeFoundWrongAfterItWasRetiredFailsForWhatItReadBefore() {
+        String code = next();
+        register.register(act(), code, height(null));
+        register.calibrated(act(), code, TODAY.minusMonths(6), TODAY.plusMonths(6), "C-1", null, "");
+        register.retire(act(), code, "worn");
+        register.fail(act(), code, failure("0.18", "mm", null));
+        assertThat(events.stream(GaugeFailed.class).filter(event -> event.code().equals(code)))
+                .singleElement()
+                .satisfies(event -> {
+                    assertThat(event.lastGoodOn()).isEqualTo(TODAY.minusMonths(6));
+                    assertThat(event.greatest()).isEqualByComparingTo("0.18");
+                });
+        Gauge after = gauges.byCode(code).orElseThrow();
+        assertThat(after.state()).isEqualTo(GaugeState.RETIRED);
+        assertThat(after.stateReason()).isEqualTo("worn");
+        assertThat(register.failuresOf(after.id())).hasSize(1);
+        // The same once more, or less than is known, is no news; more is.
+        for (String less : List.of("0.18", "0.05")) {
+            Refusal refusal =
+                    catchThrowableOfType(Refusal.class, () -> register.fail(act(), code, failure(less, "mm", null)));
+            assertThat(refusal.kind()).isEqualTo(Refusal.Kind.STATE);
+            assertThat(refusal.why()).contains("on record", "0,18 mm");
+        }
+        register.fail(act(), code, failure("-0.02", "mm", null));
+        assertThat(register.failuresOf(after.id())).hasSize(2);
+        assertThat(catchThrowableOfType(Refusal.class, () -> does("calibrated", code, qa))
+                        .instead())
+                .contains("record that");
+    }
+
+    /** Of 0 to 600 mm. */
+    @ParameterizedTest(name = "{0} {1} at {2}: {3}")
+    @CsvSource({
+        "0,         mm, '',     error,   error of 0 is none",
+        "0.000,     mm, '',     error,   error of 0 is none",
+        "700,       mm, '',     error,   more than it measures",
+        "-600.1,    mm, '',     error,   more than it measures",
+        "1e12,      in, '',     error,   within",
+        "0.0000001, mm, '',     error,   six decimals",
+        "0.18,      mm, 900,    errorAt, does not reach",
+        "0.18,      mm, 1e300,  errorAt, within",
+        "0.18,      '', 300,    unit,    no unit",
+        "0.18,      millimetres of mercury, '', unit, characters",
+    })
+    void whatCannotBeFoundWrongIsRefused(String error, String unit, String at, String field, String why) {
+        String code = fresh();
+        Refusal refusal = catchThrowableOfType(
+                Refusal.class,
+                () -> register.fail(act(), code, failure(error, unit, at.isEmpty() ? null : new BigDecimal(at))));
+        assertThat(refusal.field()).isEqualTo(field);
+        assertThat(refusal.why()).contains(why);
+        assertThat(refusal.instead()).isNotBlank();
+        assertThat(gauges.byCode(code).orElseThrow().state()).isEqualTo(GaugeState.IN_USE);
+    }
+
+    @Test
+    void aFailureOfTomorrowIsRefused() {
+        String code = fresh();
+        Failure ahead = new Failure(TODAY.plusDays(1), null, "", null, "will bend");
+        assertThat(catchThrowableOfType(Refusal.class, () -> register.fail(act(), code, ahead))
+                        .field())
+                .isEqualTo("foundOn");
+    }
+
+    private static Failure failure(String error, String unit, @Nullable BigDecimal at) {
+        return new Failure(TODAY, new BigDecimal(error), unit, at, "reads high");
     }
 
     @Test
