@@ -12,7 +12,6 @@ import java.time.Instant;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
@@ -44,8 +43,8 @@ class RejudgedFrame {
     @JdbcTypeCode(SqlTypes.VARCHAR)
     private @Nullable FrameResult result;
 
-    @Column(name = "result_words")
-    private @Nullable String resultWords;
+    @Column(name = "result_words_id")
+    private @Nullable Long resultWordsId;
 
     @Column(name = "result_by")
     private @Nullable Long resultBy;
@@ -78,21 +77,19 @@ class RejudgedFrame {
         place = next.place();
     }
 
-    void settle(Act act, FrameResult came, String words) {
+    void requireWaits(String not) {
         if (result != null) {
-            throw Refusal.stale(
-                    "The frame was not given its result.",
-                    "It has one: " + result.word() + ".",
-                    "Look at it as it is now.");
+            throw Refusal.stale(not, "It has one: " + result.word() + ".", "Look at it as it is now.");
         }
         if (outcome == FrameOutcome.CLEARED) {
-            throw Refusal.state(
-                    "The frame was not given its result.",
-                    "It is cleared by calculation.",
-                    "Nothing is to be done about it.");
+            throw Refusal.state(not, "It is cleared by calculation.", "Nothing is to be done about it.");
         }
+    }
+
+    void settle(Act act, FrameResult came, long wordsId) {
+        requireWaits("The frame was not given its result.");
         result = came;
-        resultWords = words;
+        resultWordsId = wordsId;
         resultBy = act.by();
         resultAt = act.at();
     }
@@ -110,13 +107,22 @@ class RejudgedFrame {
         return outcome;
     }
 
-    RejudgedFrameLine line() {
-        return new RejudgedFrameLine(
-                serial, outcome, readings, toMeasure, result, shownWords(), resultBy, resultAt, waits());
+    long rejudgementId() {
+        return rejudgementId;
     }
 
-    /** What was said to a customer tells about the customer. */
-    private @Nullable String shownWords() {
-        return result == FrameResult.OWNER_CONTACTED && SeenAs.hidden() ? "its words are kept from you" : resultWords;
+    @Nullable
+    FrameResult result() {
+        return result;
+    }
+
+    @Nullable
+    Long resultWordsId() {
+        return resultWordsId;
+    }
+
+    RejudgedFrameLine line(@Nullable String words, RejudgedFrameLine.@Nullable Decided decided) {
+        return new RejudgedFrameLine(
+                serial, outcome, readings, toMeasure, result, words, resultBy, resultAt, decided, waits());
     }
 }

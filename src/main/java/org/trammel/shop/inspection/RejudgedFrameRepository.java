@@ -20,4 +20,11 @@ interface RejudgedFrameRepository extends JpaRepository<RejudgedFrame, RejudgedF
             limit :size offset :from
             """)
     List<RejudgedFrame> page(long id, int from, int size);
+
+    /** Words of what the owners of a frame were told, in every re-judgement. */
+    @Query("""
+            select f.resultWordsId from RejudgedFrame f
+            where f.serial = :serial and f.result = org.trammel.shop.inspection.FrameResult.OWNER_CONTACTED
+            """)
+    List<Long> toldOf(String serial);
 }

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
@@ -85,8 +86,11 @@ class Rejudgement {
     @Column(name = "closed_at")
     private @Nullable Instant closedAt;
 
-    @Column(name = "closed_words")
-    private @Nullable String closedWords;
+    @Column(name = "closed_words_id")
+    private @Nullable Long closedWordsId;
+
+    @Column(name = "next_act")
+    private UUID nextAct;
 
     @Version
     private long version;
@@ -123,12 +127,20 @@ class Rejudgement {
         this.state = RejudgementState.JUDGING;
         this.openedBy = failed.act().by();
         this.openedAt = failed.act().at();
+        this.nextAct = UUID.randomUUID();
         if (extent.readings() == 0) {
             this.state = RejudgementState.CLOSED;
             this.closedBy = Act.SERVICE;
             this.closedAt = failed.act().at();
-            this.closedWords = "Nothing was read with it since it was last right.";
         }
+    }
+
+    static Rejudgement in(RejudgementRepository all, long id) {
+        return all.findById(id)
+                .orElseThrow(() -> Refusal.missing(
+                        "The re-judgement was not found.",
+                        "There is none with the number " + number(id) + ".",
+                        "Choose one from the list."));
     }
 
     /** So many more were judged, up to that one. */
@@ -136,6 +148,7 @@ class Rejudgement {
         requireState(RejudgementState.JUDGING, "judged further");
         judged += more;
         reachedId = readingId;
+        nextAct = UUID.randomUUID();
     }
 
     void allJudged() {
@@ -143,12 +156,12 @@ class Rejudgement {
         state = RejudgementState.OPEN;
     }
 
-    void close(Act act, @Nullable String words) {
+    void close(Act act, @Nullable Long wordsId) {
         requireState(RejudgementState.OPEN, "closed");
         state = RejudgementState.CLOSED;
         closedBy = act.by();
         closedAt = act.at();
-        closedWords = words;
+        closedWordsId = wordsId;
     }
 
     void requireState(RejudgementState wanted, String done) {
@@ -211,7 +224,18 @@ class Rejudgement {
         return state;
     }
 
-    RejudgementLine line(int frames, int waiting) {
+    /** Id of the act that keeps the next portion; drawn at random, so that nobody can use it up beforehand. */
+    UUID nextAct() {
+        return nextAct;
+    }
+
+    @Nullable
+    Long closedWordsId() {
+        return closedWordsId;
+    }
+
+    /** @param words what was said as it was closed by somebody */
+    RejudgementLine line(int frames, int waiting, @Nullable String words) {
         return new RejudgementLine(
                 id,
                 number(),
@@ -232,6 +256,6 @@ class Rejudgement {
                 openedAt,
                 closedBy,
                 closedAt,
-                closedWords);
+                readings == 0 ? "Nothing was read with it since it was last right." : words);
     }
 }

@@ -24,9 +24,11 @@ class RejudgementApi {
     private static final int MOST = 1000;
 
     private final Rejudgements rejudgements;
+    private final FrameResults results;
 
-    RejudgementApi(Rejudgements rejudgements) {
+    RejudgementApi(Rejudgements rejudgements, FrameResults results) {
         this.rejudgements = rejudgements;
+        this.results = results;
     }
 
     @GetMapping
@@ -64,12 +66,38 @@ class RejudgementApi {
         return Math.min(Math.max(limit, 1), MOST);
     }
 
-    record Result(FrameResult result, String words) {}
+    /**
+     * @param changesWhatWasOrdered left out, nothing of what was ordered changes
+     * @param customer who of the customer agreed to that, when and how
+     */
+    record Result(
+            FrameResult result,
+            String words,
+            @Nullable Boolean changesWhatWasOrdered,
+            @Nullable String customer) {
+
+        FrameSettling settling() {
+            return new FrameSettling(result, words, Boolean.TRUE.equals(changesWhatWasOrdered), customer);
+        }
+    }
 
     @PostMapping("/{id}/frames/{serial}/result")
-    @Operation(summary = "What came of a frame that was not cleared; its hold is lifted with it")
+    @Operation(
+            summary =
+                    "What came of a frame that was not cleared; its hold is lifted with it. One that is decided without"
+                            + " measuring waits until QA lead and owner have agreed.")
     RejudgementLine settle(Act act, @PathVariable long id, @PathVariable String serial, @RequestBody Result body) {
-        rejudgements.settle(act, id, serial, body.result(), body.words());
+        results.settle(act, id, serial, body.settling());
+        return rejudgements.one(id);
+    }
+
+    /** @param number of the decision that was read */
+    record Agreement(int number) {}
+
+    @PostMapping("/{id}/frames/{serial}/agreement")
+    @Operation(summary = "Agrees to the decision put forward for a frame")
+    RejudgementLine agree(Act act, @PathVariable long id, @PathVariable String serial, @RequestBody Agreement body) {
+        results.agree(act, id, serial, body.number());
         return rejudgements.one(id);
     }
 

@@ -33,11 +33,13 @@ class RejudgementPages {
     private static final int OF_FILE = 1000;
 
     private final Rejudgements rejudgements;
+    private final FrameResults results;
     private final Crew crew;
     private final Formats formats;
 
-    RejudgementPages(Rejudgements rejudgements, Crew crew, Formats formats) {
+    RejudgementPages(Rejudgements rejudgements, FrameResults results, Crew crew, Formats formats) {
         this.rejudgements = rejudgements;
+        this.results = results;
         this.crew = crew;
         this.formats = formats;
     }
@@ -162,9 +164,29 @@ class RejudgementPages {
             @PathVariable String serial,
             @RequestParam(defaultValue = "") String result,
             @RequestParam(defaultValue = "") String words,
+            @RequestParam(defaultValue = "false") boolean changesWhatWasOrdered,
+            @RequestParam(defaultValue = "") String customer,
             RedirectAttributes flash) {
-        rejudgements.settle(act, id, serial, result(result), words);
-        flash.addFlashAttribute("done", formats.mark(serial) + " has its result.");
+        boolean settled = results.settle(
+                act, id, serial, new FrameSettling(result(result), words, changesWhatWasOrdered, customer));
+        return done(id, serial, settled, flash);
+    }
+
+    @PostMapping("/{id}/frames/{serial}/agreement")
+    String agree(
+            Act act,
+            @PathVariable long id,
+            @PathVariable String serial,
+            @RequestParam int number,
+            RedirectAttributes flash) {
+        return done(id, serial, results.agree(act, id, serial, number), flash);
+    }
+
+    private String done(long id, String serial, boolean settled, RedirectAttributes flash) {
+        flash.addFlashAttribute(
+                "done",
+                formats.mark(serial)
+                        + (settled ? " has its result." : " has a decision put forward; somebody must still agree."));
         return "redirect:/rejudgements/" + id;
     }
 

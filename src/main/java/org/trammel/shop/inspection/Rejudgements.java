@@ -1,9 +1,9 @@
 package org.trammel.shop.inspection;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
@@ -18,10 +18,11 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.KeptWords;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.records.Words;
 import org.trammel.shop.travellers.FrameSheet;
-import org.trammel.shop.travellers.Holds;
 import org.trammel.shop.travellers.Traces;
 
 /** What was judged again after a gauge was found wrong, and what came of each frame. */
@@ -34,8 +35,10 @@ public class Rejudgements {
     private final RejudgedReadingRepository judged;
     private final ReadingRepository readings;
     private final Traces traces;
-    private final StandingReadings standing;
-    private final Holds holds;
+    private final InDoubt inDoubt;
+    private final RejudgedFrameLines frameLines;
+    private final Words texts;
+    private final RejudgedWords words;
     private final Crew crew;
     private final ActLog log;
     private final Lock judging = new ReentrantLock();
@@ -47,8 +50,10 @@ public class Rejudgements {
             RejudgedReadingRepository judged,
             ReadingRepository readings,
             Traces traces,
-            StandingReadings standing,
-            Holds holds,
+            InDoubt inDoubt,
+            RejudgedFrameLines frameLines,
+            Words texts,
+            RejudgedWords words,
             Crew crew,
             ActLog log) {
         this.rejudgements = rejudgements;
@@ -57,8 +62,10 @@ public class Rejudgements {
         this.judged = judged;
         this.readings = readings;
         this.traces = traces;
-        this.standing = standing;
-        this.holds = holds;
+        this.inDoubt = inDoubt;
+        this.frameLines = frameLines;
+        this.texts = texts;
+        this.words = words;
         this.crew = crew;
         this.log = log;
     }
@@ -101,28 +108,32 @@ public class Rejudgements {
                 ? Map.of()
                 : rejudgements.framesOf(found.stream().map(Rejudgement::id).toList()).stream()
                         .collect(Collectors.toMap(RejudgementRepository.Counted::getId, Function.identity()));
+        List<Long> said = found.stream()
+                .map(Rejudgement::closedWordsId)
+                .filter(Objects::nonNull)
+                .toList();
+        Map<Long, KeptWords> closing = said.isEmpty() ? Map.of() : texts.findAll(said);
         return found.stream()
                 .map(one -> {
                     RejudgementRepository.Counted count = counts.get(one.id());
-                    return count == null ? one.line(0, 0) : one.line((int) count.getFrames(), (int) count.getWaiting());
+                    KeptWords words = one.closedWordsId() == null ? null : closing.get(one.closedWordsId());
+                    String shown = words == null ? null : words.shown();
+                    return count == null
+                            ? one.line(0, 0, shown)
+                            : one.line((int) count.getFrames(), (int) count.getWaiting(), shown);
                 })
                 .toList();
     }
 
     private Rejudgement required(long id) {
-        return rejudgements
-                .findById(id)
-                .orElseThrow(() -> Refusal.missing(
-                        "The re-judgement was not found.",
-                        "There is none with the number " + Rejudgement.number(id) + ".",
-                        "Choose one from the list."));
+        return Rejudgement.in(rejudgements, id);
     }
 
     /** Frames of a re-judgement: those that wait for a result first, the worst of them first. */
     @Transactional(readOnly = true)
     public List<RejudgedFrameLine> frames(long id, int from, int size) {
         required(id);
-        return frames.page(id, from, size).stream().map(RejudgedFrame::line).toList();
+        return frameLines.of(id, frames.page(id, from, size));
     }
 
     /** Readings of a re-judgement: those in doubt first, by frame. */
@@ -136,7 +147,7 @@ public class Rejudgements {
         List<Long> ids = page.stream().map(RejudgedReading::readingId).toList();
         Map<Long, Reading> figures =
                 readings.findAllById(ids).stream().collect(Collectors.toMap(Reading::id, Function.identity()));
-        Set<Long> left = stillInDoubt(page);
+        Set<Long> left = inDoubt.left(page);
         Map<Long, String> tags = tags(page);
         return page.stream()
                 .map(one -> {
@@ -158,87 +169,9 @@ public class Rejudgements {
                 .collect(Collectors.toMap(FrameSheet.Head::travellerId, FrameSheet.Head::tag));
     }
 
-    /** Of readings that were in doubt those that nothing was read in the place of. */
-    private Set<Long> stillInDoubt(Collection<RejudgedReading> page) {
-        List<Long> doubtful = page.stream()
-                .filter(RejudgedReading::inDoubt)
-                .map(RejudgedReading::readingId)
-                .toList();
-        return doubtful.isEmpty() ? Set.of() : standing.of(readings.findAllById(doubtful));
-    }
-
-    /**
-     * Says what came of a frame that was not cleared; its hold is lifted with it.
-     *
-     * @param words what was found, done or told; needed
-     * @throws Refusal while readings of it wait to be measured again, if that is the result
-     */
-    @Transactional
-    public void settle(Act act, long id, String serial, FrameResult result, String words) {
-        String not = "The frame was not given its result.";
-        if (!log.opens(
-                act,
-                "settle frame of re-judgement",
-                "rejudgement:" + id + " frame:" + serial,
-                Chains.bearing(serial),
-                Chains.SHOP)) {
-            return;
-        }
-        Rejudgement rejudgement = required(id);
-        rejudgement.requireState(RejudgementState.OPEN, "settled");
-        RejudgedFrame frame = frames.findByRejudgementIdAndSerial(id, serial)
-                .orElseThrow(() -> Refusal.missing(
-                        not,
-                        serial + " was not measured with " + rejudgement.gaugeCode() + ".",
-                        "Choose one of the list."));
-        String said = TypedText.words("words", "What was found", not, words);
-        boolean outside = frame.outcome() == FrameOutcome.CONTACT_OWNER;
-        if (result == FrameResult.MEASURED_AGAIN) {
-            requireMeasured(id, serial, outside, not);
-        }
-        if (result == FrameResult.OWNER_CONTACTED && !outside) {
-            throw Refusal.input(
-                    "result",
-                    not,
-                    "The frame was in the shop when it was judged again.",
-                    "Measure it again, or say how it was decided.");
-        }
-        frame.settle(act, result, said);
-        if (holds.liftFor(act, serial, rejudgement.number(), result.word() + ": " + said) == 0) {
-            crew.require(act.by(), not, Role.QA_LEAD);
-        }
-        log.event(
-                Chains.bearing(serial),
-                "frame of re-judgement settled",
-                Map.of("rejudgement", id, "result", result.name()));
-    }
-
-    private void requireMeasured(long id, String serial, boolean outside, String not) {
-        if (outside) {
-            throw Refusal.input(
-                    "result",
-                    not,
-                    "The frame has left the shop, so nothing can be read on it here.",
-                    "Contact its owner, or say how it was decided.");
-        }
-        List<RejudgedReading> ofFrame = judged.findByRejudgementIdAndSerialOrderByPlaceAscReadingIdAsc(id, serial);
-        Set<Long> left = stillInDoubt(ofFrame);
-        if (!left.isEmpty()) {
-            String codes = readings.findAllById(left).stream()
-                    .map(Reading::characteristicCode)
-                    .sorted()
-                    .distinct()
-                    .collect(Collectors.joining(", "));
-            throw Refusal.state(
-                    not,
-                    "Nothing was read yet in the place of " + codes + ".",
-                    "Read them again with another gauge: correct the reading on the frame's sheet.");
-        }
-    }
-
     /** Closes a re-judgement whose every frame is cleared or has its result. */
     @Transactional
-    public RejudgementLine close(Act act, long id, @Nullable String words) {
+    public RejudgementLine close(Act act, long id, @Nullable String typed) {
         if (!log.opens(act, "close re-judgement", "rejudgement:" + id, Chains.SHOP)) {
             return one(id);
         }
@@ -256,7 +189,12 @@ public class Rejudgements {
                             + String.join(", ", first.subList(0, Math.min(waiting, first.size()))) + " among them.",
                     "Give each frame its result first.");
         }
-        rejudgement.close(act, TypedText.wordsOrNone("words", "Words", not, words));
+        String said = TypedText.wordsOrNone("words", "Words", not, typed);
+        rejudgement.close(
+                act,
+                said == null
+                        ? null
+                        : words.keep(Chains.SHOP, id, "CLOSING", said).id());
         log.event(Chains.SHOP, "rejudgement-closed", Map.of("rejudgement", id));
         return one(id);
     }

@@ -1,7 +1,6 @@
 package org.trammel.shop.inspection;
 
 import jakarta.persistence.EntityManager;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -33,8 +32,8 @@ import org.trammel.shop.travellers.Traces;
 import org.trammel.shop.travellers.TravellerState;
 
 /**
- * Judges readings again, so many in a transaction. Each portion is an act of the service whose id follows from where it
- * begins, so that a portion done twice, or done again after a kill, is done once.
+ * Judges readings again, so many in a transaction. Each portion is an act of the service whose id is
+ * kept with the re-judgement, so that a portion done twice, or done again after a kill, is done once.
  */
 @Component
 class Rejudging {
@@ -93,7 +92,7 @@ class Rejudging {
     }
 
     /** A portion judged and not kept yet. */
-    private record Portion(long after, List<Judged> judged) {
+    private record Portion(UUID act, long after, List<Judged> judged) {
 
         Set<String> inDoubt() {
             return judged.stream()
@@ -119,7 +118,7 @@ class Rejudging {
         if (found.state() != RejudgementState.JUDGING) {
             return null;
         }
-        return new Portion(found.reachedId(), judged(found, suspects(found)));
+        return new Portion(found.nextAct(), found.reachedId(), judged(found, suspects(found)));
     }
 
     /** The next readings in their order: those that name the gauge, and those reduced from figures that it read. */
@@ -140,7 +139,7 @@ class Rejudging {
     }
 
     private boolean keep(long id, Portion portion) {
-        Act act = new Act(id(id, portion.after()), Act.SERVICE, null, clock.instant(), null);
+        Act act = new Act(portion.act(), Act.SERVICE, null, clock.instant(), null);
         Set<String> inDoubt = portion.inDoubt();
         String[] chains = Stream.concat(Stream.of(Chains.SHOP), inDoubt.stream().map(Chains::bearing))
                 .toArray(String[]::new);
@@ -155,11 +154,6 @@ class Rejudging {
         }
         take(act, rejudgement, portion.judged(), inDoubt);
         return true;
-    }
-
-    private static UUID id(long rejudgement, long after) {
-        String name = "rejudgement " + rejudgement + " after " + after;
-        return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
     }
 
     private List<Judged> judged(Rejudgement rejudgement, List<Reading> portion) {

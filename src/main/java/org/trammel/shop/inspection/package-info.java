@@ -5,10 +5,11 @@
  *
  * <p>Invariants: a reading is only added to, a correction names the one it replaces; the verdict and what follows from
  * it are written in the same transaction; the deciding reading is the newest valid one; a reading is cleared only where
- * its verdict is the same at every value it may truly have been.
+ * its verdict is the same at every value it may truly have been; a frame that is not cleared and not measured again stays
+ * as it is only where QA lead and owner agree.
  */
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Inspection",
-        allowedDependencies = {"travellers", "gauges", "routes"})
+        allowedDependencies = {"travellers", "gauges", "routes", "orders"})
 package org.trammel.shop.inspection;

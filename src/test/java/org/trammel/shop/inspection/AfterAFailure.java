@@ -36,13 +36,27 @@ abstract class AfterAFailure extends AtTheTable {
     Rejudgements rejudgements;
 
     @Autowired
+    FrameResults results;
+
+    @Autowired
     Travellers travellers;
 
     @Autowired
     Shipping shipping;
 
     void settle(long by, RejudgementLine done, WholeShop.Frame frame) {
-        rejudgements.settle(shop.act(by), done.id(), frame.serial(), FrameResult.MEASURED_AGAIN, "read with another");
+        settle(by, done, frame, FrameResult.MEASURED_AGAIN, "read with another");
+    }
+
+    boolean settle(long by, RejudgementLine done, WholeShop.Frame frame, FrameResult result, String words) {
+        return results.settle(shop.act(by), done.id(), frame.serial(), FrameSettling.of(result, words));
+    }
+
+    RejudgedFrameLine frameOf(RejudgementLine done, WholeShop.Frame frame) {
+        return rejudgements.frames(done.id(), 0, 9).stream()
+                .filter(line -> line.serial().equals(frame.serial()))
+                .findFirst()
+                .orElseThrow();
     }
 
     ReadingLine readConfirmed(WholeShop.Frame frame, String gauge, String value) {
@@ -72,11 +86,7 @@ abstract class AfterAFailure extends AtTheTable {
     }
 
     FrameOutcome outcome(RejudgementLine done, WholeShop.Frame frame) {
-        return rejudgements.frames(done.id(), 0, 9).stream()
-                .filter(line -> line.serial().equals(frame.serial()))
-                .findFirst()
-                .orElseThrow()
-                .outcome();
+        return frameOf(done, frame).outcome();
     }
 
     List<FrameSheet.HoldLine> holdsOf(WholeShop.Frame frame, RejudgementLine done) {

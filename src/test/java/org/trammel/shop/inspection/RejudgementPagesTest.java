@@ -139,7 +139,18 @@ class RejudgementPagesTest extends AtTheTable {
                         {"result": "MEASURED_AGAIN", "words": "reads 0.20"}""")).andExpect(status().isConflict());
         mvc.perform(asQa.api(at + "/close", "{}")).andExpect(status().isConflict());
         mvc.perform(asQa.api(at + "/frames/" + frame.serial() + "/result", """
-                        {"result": "DECIDED", "words": "NC-0001"}"""))
+                        {"result": "DECIDED", "words": "NC-0001", "changesWhatWasOrdered": true}"""))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(jsonPath("$.field").value("customer"));
+        mvc.perform(asQa.api(at + "/frames/" + frame.serial() + "/result", """
+                        {"result": "DECIDED", "words": "NC-0001", "changesWhatWasOrdered": true,
+                         "customer": "rider, by letter"}"""))
+                .andExpect(jsonPath("$.waiting").value(1));
+        mvc.perform(get(at + "/frames").with(asQa.who()))
+                .andExpect(jsonPath("$[0].decided.number").value(1))
+                .andExpect(jsonPath("$[0].decided.agreed[0].as").value("QA_LEAD"));
+        Asking asOwner = new Asking(mvc, Signed.on(crew.byId(shop.hire(Role.OWNER))));
+        mvc.perform(asOwner.api(at + "/frames/" + frame.serial() + "/agreement", "{\"number\": 1}"))
                 .andExpect(jsonPath("$.waiting").value(0));
         mvc.perform(asQa.api(at + "/close", "{}")).andExpect(jsonPath("$.state").value("CLOSED"));
         mvc.perform(get("/api/v1/rejudgements/999999").with(asQa.who())).andExpect(status().isNotFound());

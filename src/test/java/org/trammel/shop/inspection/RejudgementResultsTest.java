@@ -31,8 +31,7 @@ class RejudgementResultsTest extends AfterAFailure {
         assertThat(refusal(() -> rejudgements.close(shop.act(qa), done.id(), null))
                         .why())
                 .contains("1 frame has no result yet", frame.serial());
-        assertThat(refusal(() -> rejudgements.settle(
-                                shop.act(qa), done.id(), frame.serial(), FrameResult.OWNER_CONTACTED, "rang"))
+        assertThat(refusal(() -> settle(qa, done, frame, FrameResult.OWNER_CONTACTED, "rang"))
                         .field())
                 .isEqualTo("result");
         correct(qa, old, offsetGauge(), "-0.85");
@@ -55,19 +54,6 @@ class RejudgementResultsTest extends AfterAFailure {
         assertThat(refusal(() -> settle(qa, done, frame)).kind()).isEqualTo(Refusal.Kind.PERSON);
         settle(shop.hire(Role.QA_LEAD), done, frame);
         assertThat(holdsOf(frame, done)).isEmpty();
-    }
-
-    @Test
-    void whatCannotBeMeasuredAnyMoreIsDecidedInWords() {
-        String gauge = offsetGauge();
-        WholeShop.Frame frame = frame(offset());
-        readConfirmed(frame, gauge, "-0.80");
-        RejudgementLine done = failed(gauge, "0.18");
-        assertThat(refusal(() -> rejudgements.settle(shop.act(qa), done.id(), frame.serial(), FrameResult.DECIDED, " "))
-                        .field())
-                .isEqualTo("words");
-        rejudgements.settle(shop.act(qa), done.id(), frame.serial(), FrameResult.DECIDED, "NC-0007, rework");
-        assertThat(rejudgements.frames(done.id(), 0, 9).get(0).resultWords()).isEqualTo("NC-0007, rework");
     }
 
     @Test

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,6 +18,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.gauges.Failure;
+import org.trammel.shop.gauges.GaugeState;
 import org.trammel.shop.people.Asking;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
@@ -111,15 +114,13 @@ class RejudgementTest extends AfterAFailure {
         assertThat(outcome(done, gone)).isEqualTo(FrameOutcome.CONTACT_OWNER);
         assertThat(outcome(done, clear)).isEqualTo(FrameOutcome.CLEARED);
         assertThat(holdsOf(gone, done)).isEmpty();
-        assertThat(refusal(() -> rejudgements.settle(
-                                shop.act(qa), done.id(), gone.serial(), FrameResult.MEASURED_AGAIN, "0.1"))
+        assertThat(refusal(() -> settle(qa, done, gone, FrameResult.MEASURED_AGAIN, "0.1"))
                         .field())
                 .isEqualTo("result");
-        assertThat(refusal(() -> rejudgements.settle(
-                                shop.act(worker), done.id(), gone.serial(), FrameResult.OWNER_CONTACTED, "rang"))
+        assertThat(refusal(() -> settle(worker, done, gone, FrameResult.OWNER_CONTACTED, "rang"))
                         .kind())
                 .isEqualTo(Refusal.Kind.PERSON);
-        rejudgements.settle(shop.act(qa), done.id(), gone.serial(), FrameResult.OWNER_CONTACTED, "stops riding");
+        settle(qa, done, gone, FrameResult.OWNER_CONTACTED, "stops riding");
         String page = "/rejudgements/" + done.id();
         assertThat(new Asking(mvc, Signed.on(crew.byId(qa))).page(page)).contains("stops riding");
         assertThat(new Asking(mvc, Signed.on(crew.byId(shop.hire(Role.AUDITOR)))).page(page))
@@ -253,6 +254,44 @@ class RejudgementTest extends AfterAFailure {
         assertThat(rejudgements.one(id).judged()).isEqualTo(1);
         assertThat(rejudgements.readings(id, 0, 9)).hasSize(1);
         assertThat(holdsOf(frame, rejudgements.one(id))).hasSize(1);
+    }
+
+    @Test
+    void whatARetiredGaugeReadWhileItWasInUseIsJudgedAgain() {
+        String gauge = offsetGauge();
+        WholeShop.Frame frame = frame(offset());
+        readConfirmed(frame, gauge, "-0.80");
+        register.retire(shop.act(qa), gauge, "worn");
+        RejudgementLine done = failed(gauge, "0.18");
+        assertThat(outcome(done, frame)).isEqualTo(FrameOutcome.MEASURE_AGAIN);
+        assertThat(holdsOf(frame, done)).hasSize(1);
+    }
+
+    /** An id that follows from numbers everybody sees can be used up before the portion is kept. */
+    @Test
+    void nobodyCanUseUpTheActIdOfAPortionBeforehand() {
+        String gauge = offsetGauge();
+        WholeShop.Frame frame = frame(offset());
+        readConfirmed(frame, gauge, "-0.80");
+        long newest = jdbc.sql("select coalesce(max(id), 0) from rejudgement")
+                .query(Long.class)
+                .single();
+        for (long id = newest + 1; id < newest + 4; id++) {
+            UUID guessed = UUID.nameUUIDFromBytes(("rejudgement " + id + " after 0").getBytes(StandardCharsets.UTF_8));
+            String code = offsetGauge();
+            Act taken = new Act(guessed, worker, null, shop.clock().instant(), null);
+            assertThat(register.block(taken, code, "used up").state()).isEqualTo(GaugeState.BLOCKED);
+        }
+        RejudgementLine done = failed(gauge, "0.18");
+        assertThat(done.id()).isBetween(newest + 1, newest + 3);
+        assertThat(done.state()).isEqualTo(RejudgementState.OPEN);
+        assertThat(outcome(done, frame)).isEqualTo(FrameOutcome.MEASURE_AGAIN);
+        assertThat(jdbc.sql("select act_id from log_entry where kind = 'judge readings again' and subject like ?")
+                        .param("rejudgement:" + done.id() + " %")
+                        .query(UUID.class)
+                        .list())
+                .isNotEmpty()
+                .allSatisfy(id -> assertThat(id.version()).as("drawn at random").isEqualTo(4));
     }
 
     @Test

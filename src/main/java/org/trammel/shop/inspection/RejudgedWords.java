@@ -1,0 +1,51 @@
+package org.trammel.shop.inspection;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.orders.CustomerErased;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.KeptWords;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.records.WordsRef;
+
+/** Keeps what people write of a re-judgement where it can be erased, and erases what a customer was told or said. */
+@Component
+class RejudgedWords {
+
+    private final RejudgedFrameRepository frames;
+    private final FrameDecisionRepository decisions;
+    private final Words words;
+    private final ActLog log;
+
+    RejudgedWords(RejudgedFrameRepository frames, FrameDecisionRepository decisions, Words words, ActLog log) {
+        this.frames = frames;
+        this.decisions = decisions;
+        this.words = words;
+        this.log = log;
+    }
+
+    /** Keeps a text inside an act that is open. */
+    WordsRef keep(String chain, long rejudgement, String about, String text) {
+        WordsRef ref = words.keep(text);
+        log.event(
+                chain,
+                "words kept",
+                Map.of("rejudgement", rejudgement, "about", about, "words", ref.id(), "sha256", ref.sha256()));
+        return ref;
+    }
+
+    /** That the owner was told or agreed stays on record; who it was and what was said is erased. */
+    @EventListener
+    @Transactional(propagation = Propagation.MANDATORY)
+    void erased(CustomerErased event) {
+        Stream.concat(frames.toldOf(event.serial()).stream(), decisions.customerWordsOf(event.serial()).stream())
+                .filter(Objects::nonNull)
+                .filter(id -> words.find(id) instanceof KeptWords.Said)
+                .forEach(id -> words.erase(event.act(), id));
+    }
+}
