@@ -146,7 +146,7 @@ public final class NumbersSheet {
         int room = (int) Math.floor((top - sheet.bottom() - 2) / step) + 1;
         List<String> lines = new ArrayList<>();
         for (String note : notes) {
-            lines.addAll(broken(note));
+            lines.addAll(board.lettering().lines(note, SMALL_MM, wide()));
         }
         boolean cut = lines.size() > room;
         for (int i = 0; i < Math.min(lines.size(), room); i++) {
@@ -158,21 +158,5 @@ public final class NumbersSheet {
                     Anchor.START,
                     Hand.PLAIN);
         }
-    }
-
-    private List<String> broken(String note) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : note.split(" ")) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && board.lettering().width_mm(longer, SMALL_MM, false) > wide()) {
-                lines.add(line.toString());
-                line = new StringBuilder(word);
-            } else {
-                line = new StringBuilder(longer);
-            }
-        }
-        lines.add(line.toString());
-        return lines;
     }
 }

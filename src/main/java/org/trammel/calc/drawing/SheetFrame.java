@@ -19,11 +19,15 @@ final class SheetFrame {
     private static final double CAPTION_MM = 2.5;
     private static final double SAID_MM = 3.3;
     private static final double LEAST_MM = 2.5;
+    private static final double REMARK_MM = 2.7;
+    private static final double REMARK_ROW_MM = 4;
+    private static final double REMARKS_MM = 64;
 
     private final double width;
     private final double height;
     private final TitleBlock block;
     private final Board board;
+    private double remarksTop;
 
     SheetFrame(Paper paper, TitleBlock block, Lettering lettering) {
         this.width = paper.height_mm();
@@ -90,6 +94,39 @@ final class SheetFrame {
         projection(left() + 4, EDGE_MM + 2.2 * ROW_MM);
         double y = stamp();
         board.words(new At(left() + 4, y), shows, 3.5, Anchor.START, Hand.BOLD);
+        remarksTop = y - REMARK_ROW_MM - 1;
+    }
+
+    /** Sentences in a block of their own, each from a new line; what is drawn already is kept clear of. */
+    void remarks(List<String> sentences) {
+        List<String> lines = sentences.stream()
+                .flatMap(sentence -> board.lettering().lines(sentence, REMARK_MM, REMARKS_MM).stream())
+                .toList();
+        if (lines.isEmpty()) {
+            return;
+        }
+        double wide = lines.stream()
+                .mapToDouble(line -> board.lettering().width_mm(line, REMARK_MM, false))
+                .max()
+                .orElse(0);
+        double high = REMARK_ROW_MM * (lines.size() - 1);
+        At best = new At(left() + 4, remarksTop);
+        double least = Double.POSITIVE_INFINITY;
+        for (double down = 0; remarksTop - down - high > bottom() + 3; down += REMARK_ROW_MM) {
+            for (double along = 0; left() + 4 + along + wide < right() - 3; along += REMARK_ROW_MM) {
+                At at = new At(left() + 4 + along, remarksTop - down);
+                double cost = (down + along) / 10
+                        + board.cost(Box.between(at.x() - 1, at.y() - high - 1, at.x() + wide + 1, at.y() + REMARK_MM));
+                if (cost < least) {
+                    least = cost;
+                    best = at;
+                }
+            }
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            At at = new At(best.x(), best.y() - i * REMARK_ROW_MM);
+            board.words(at, lines.get(i), REMARK_MM, Anchor.START, Hand.PLAIN);
+        }
     }
 
     private void box(double left, double bottom, double right, double top, Pen pen) {

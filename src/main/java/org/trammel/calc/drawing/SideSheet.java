@@ -50,7 +50,18 @@ public final class SideSheet {
      */
     public static DrawnSheet of(
             SideView view, boolean seenFromAbove, TitleBlock block, Lettering lettering, Paper paper, int of) {
-        return new SideSheet(view, block, lettering, paper).drawn(seenFromAbove, of);
+        return new SideSheet(view, block, lettering, paper).drawn(seenFromAbove, List.of(), of);
+    }
+
+    /**
+     * Draws it where no sheet shows the rear end from above.
+     *
+     * @param notAbove why none does, a sentence each; stands on the sheet
+     * @param of how many sheets there are
+     */
+    public static DrawnSheet alone(
+            SideView view, List<String> notAbove, TitleBlock block, Lettering lettering, Paper paper, int of) {
+        return new SideSheet(view, block, lettering, paper).drawn(false, notAbove, of);
     }
 
     private Scale scale() {
@@ -87,11 +98,12 @@ public final class SideSheet {
         return Stream.of(new Point(x - r, y), new Point(x + r, y), new Point(x, y - r), new Point(x, y + r));
     }
 
-    private DrawnSheet drawn(boolean seenFromAbove, int of) {
+    private DrawnSheet drawn(boolean seenFromAbove, List<String> remarks, int of) {
         sheet.draw("View from the drive side", scale.scale(), 1, of);
         outlines(board, scale, view, List.of());
         axle(frame.frontAxle());
         board.line(scale.at(frame.headTubeBottom()), scale.at(forkFoot()).plus(down(), 4), Pen.CENTRE);
+        sheet.remarks(remarks);
         dimensions();
         if (seenFromAbove) {
             arrowFromAbove();

@@ -7,10 +7,9 @@ import org.trammel.calc.geometry.FormedPlace;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.JointPlaces;
 import org.trammel.calc.geometry.Layout;
-import org.trammel.calc.geometry.RearPlan;
+import org.trammel.calc.geometry.RearView;
 import org.trammel.calc.geometry.SawRules;
 import org.trammel.calc.geometry.SideView;
-import org.trammel.calc.geometry.StaySet;
 import org.trammel.calc.geometry.TubeAxes;
 import org.trammel.calc.geometry.TubeSet;
 import org.trammel.calc.units.Answer;
@@ -31,7 +30,7 @@ record ComputedFrame(
         Answer<TubeAxes> axes,
         Answer<SideView> side,
         Answer<TubeSet> tubes,
-        Answer<RearPlan> rear,
+        Answer<RearView> rear,
         Answer<CutList> cuts) {
 
     /** Outsides of stays where the drawing gives none: they are drawn, never cut, by these. */
@@ -49,7 +48,7 @@ record ComputedFrame(
                 axes,
                 axes.then(there -> side(in, there)),
                 tubes,
-                TubeInputs.with(geometry, tubes, (there, set) -> rear(in, there, set)),
+                geometry.then(there -> new RearInputs(in).seen(there, tubes)),
                 TubeInputs.with(axes, tubes, (there, set) -> CutList.of(there, set, rules)));
     }
 
@@ -127,35 +126,15 @@ record ComputedFrame(
                         SideView.swinging(axes, rear.swing().pivot(), rear.armEye(), rear.frameEye(), outsides(in))));
     }
 
-    private static Answer<RearPlan> rear(GivenInputs in, FrameGeometry geometry, TubeSet tubes) {
-        StaySet stays = tubes.stays();
-        if (stays == null) {
-            return Answer.none(
-                    "pivotAhead", "The inputs say nothing of how wide a swing arm is: it is not drawn from above.");
-        }
-        return in.all(GeometryInput.SHELL_WIDTH)
-                .then(there -> RearPlan.of(
-                        geometry,
-                        stays.chainstayPath(),
-                        new RearPlan.Sizes(
-                                tubes.shellOutside_mm(),
-                                in.number(GeometryInput.SHELL_BORE, 0),
-                                in.number(GeometryInput.SHELL_WIDTH),
-                                in.number(GeometryInput.AXLE_WIDTH),
-                                stays.chainstay().outside_mm(),
-                                stays.plate(),
-                                in.has(GeometryInput.REAR_TYRE_WIDTH)
-                                        ? in.number(GeometryInput.REAR_TYRE_WIDTH)
-                                        : null)));
-    }
-
     private static SideView.Outsides outsides(GivenInputs in) {
         return new SideView.Outsides(
                 in.number(GeometryInput.HEAD_TUBE_OUTSIDE),
                 in.number(GeometryInput.DOWN_TUBE_OUTSIDE),
                 in.number(GeometryInput.TOP_TUBE_OUTSIDE),
                 in.number(GeometryInput.SEAT_TUBE_OUTSIDE),
-                in.number(GeometryInput.CHAINSTAY_OUTSIDE, DRAWN_CHAINSTAY_MM),
+                in.has(GeometryInput.PIVOT_AHEAD) && in.has(GeometryInput.ARM_SIDE)
+                        ? in.number(GeometryInput.ARM_SIDE)
+                        : in.number(GeometryInput.CHAINSTAY_OUTSIDE, DRAWN_CHAINSTAY_MM),
                 in.number(GeometryInput.SEATSTAY_OUTSIDE, DRAWN_SEATSTAY_MM),
                 in.number(GeometryInput.SHELL_OUTSIDE),
                 in.number(GeometryInput.SHELL_BORE, 0));

@@ -3,15 +3,19 @@ package org.trammel.shop.designs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.drawing.ArmSheet;
 import org.trammel.calc.drawing.DrawnSheet;
 import org.trammel.calc.drawing.NumbersSheet;
 import org.trammel.calc.drawing.PlanSheet;
 import org.trammel.calc.drawing.SideSheet;
 import org.trammel.calc.drawing.TitleBlock;
+import org.trammel.calc.geometry.ArmPlan;
 import org.trammel.calc.geometry.Paper;
 import org.trammel.calc.geometry.RearPlan;
+import org.trammel.calc.geometry.RearView;
 import org.trammel.calc.geometry.SideView;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.settings.Settings;
@@ -63,12 +67,15 @@ class DesignSheets {
         if (!(frame.side() instanceof Answer.Determined<SideView> side)) {
             return List.of();
         }
-        boolean above = frame.rear() instanceof Answer.Determined<RearPlan>;
-        int all = (above ? 2 : 1) + (tubes.isEmpty() ? 0 : 1);
+        Answer<RearView> above = frame.rear();
+        int views = above instanceof Answer.Determined<RearView> ? 2 : 1;
+        int all = views + (tubes.isEmpty() ? 0 : 1);
         List<DrawnSheet> sheets = new ArrayList<>();
-        sheets.add(SideSheet.of(side.value(), above, block, letters, paper, all));
-        if (frame.rear() instanceof Answer.Determined<RearPlan> rear) {
-            sheets.add(PlanSheet.of(rear.value(), block, letters, paper, 2, all));
+        if (above instanceof Answer.Determined<RearView> rear) {
+            sheets.add(SideSheet.of(side.value(), true, block, letters, paper, all));
+            sheets.add(above(rear.value(), story.sheet(), block, paper, all));
+        } else {
+            sheets.add(SideSheet.alone(side.value(), notAbove(above), block, letters, paper, all));
         }
         if (!tubes.isEmpty()) {
             sheets.add(NumbersSheet.of(
@@ -84,6 +91,26 @@ class DesignSheets {
                     all));
         }
         return sheets;
+    }
+
+    private DrawnSheet above(RearView rear, DesignSheet sheet, TitleBlock block, Paper paper, int all) {
+        return rear instanceof ArmPlan arm
+                ? ArmSheet.of(arm, notShown(sheet), block, letters, paper, 2, all)
+                : PlanSheet.of((RearPlan) rear, block, letters, paper, 2, all);
+    }
+
+    private List<String> notShown(DesignSheet sheet) {
+        return new RearInputs(new GivenInputs(sheet.geometry()))
+                .notShown().stream().map(formats::sentence).toList();
+    }
+
+    private List<String> notAbove(Answer<RearView> above) {
+        return above instanceof Answer.NotDeterminable<RearView> none
+                ? Stream.concat(
+                                Stream.of("The rear end is not drawn from above:"),
+                                none.gaps().stream().map(Answer.Gap::words).map(formats::sentence))
+                        .toList()
+                : List.of();
     }
 
     /** The sheets as a file to print. */

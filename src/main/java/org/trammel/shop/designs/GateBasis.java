@@ -55,8 +55,15 @@ final class GateBasis {
 
     private String inputs(GateCheck check) {
         return switch (check) {
-            case CLOSURE, TYRE_CLEARANCE, SWING, TOE_CLEARANCE, HEAD_NODES, MITRES, SEATPOST, OVERALL_LENGTH ->
-                drawn(check);
+            case CLOSURE,
+                    TYRE_CLEARANCE,
+                    TYRE_STAYS,
+                    SWING,
+                    TOE_CLEARANCE,
+                    HEAD_NODES,
+                    MITRES,
+                    SEATPOST,
+                    OVERALL_LENGTH -> drawn(check);
             case TRAIL -> drawn(check) + "\n" + (told == null ? "" : told.category());
             case NOMINALS -> drawn(check) + "\n" + new TreeMap<>(sheet.nominals());
             case COMPONENTS -> drawn(check) + "\n" + sheet.components();

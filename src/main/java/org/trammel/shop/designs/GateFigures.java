@@ -80,6 +80,7 @@ final class GateFigures {
         put(GateCheck.CLOSURE, frame.geometry(), this::closure);
         put(GateCheck.TRAIL, frame.geometry(), this::trail);
         put(GateCheck.TYRE_CLEARANCE, frame.geometry(), this::tyre);
+        put(GateCheck.TYRE_STAYS, new TyreFigures(in, frame, limits).all());
         if (GateCheck.SWING.concerns(sheet)) {
             put(GateCheck.SWING, new SwingFigures(in, frame, limits).all());
         }

@@ -46,6 +46,16 @@ final class GateInputs {
                         GeometryInput.SEAT_TUBE_OUTSIDE,
                         GeometryInput.FORMED_SEAT_TUBE_SHELL,
                         GeometryInput.FORMED_SEAT_TUBE_SHELL_ZONE);
+            case TYRE_STAYS ->
+                with(
+                        union(
+                                union(CLOSED, of(GeometryInput.Group.SUSPENSION, input -> true)),
+                                union(of(GeometryInput.Group.STAYS, input -> true), named("FORMED_CHAINSTAY"))),
+                        GeometryInput.AXLE_WIDTH,
+                        GeometryInput.REAR_TYRE_WIDTH,
+                        GeometryInput.CHAINSTAY_AT_SHELL,
+                        GeometryInput.SHELL_OUTSIDE,
+                        GeometryInput.CHAINSTAY_OUTSIDE);
             case SWING ->
                 with(
                         union(CLOSED, of(GeometryInput.Group.SUSPENSION, input -> true)),

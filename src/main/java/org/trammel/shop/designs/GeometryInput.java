@@ -129,6 +129,12 @@ public enum GeometryInput {
     ARM_SIDE("Swing arm, depth of its sides", Group.SUSPENSION, "mm", "5", "120", "12", "45"),
     ARM_BRIDGE("Swing arm, from pivot to its bridge", Group.SUSPENSION, "mm", "10", "600", "50", "200"),
     ARM_BRIDGE_OUTSIDE("Swing arm, outside of its bridge", Group.SUSPENSION, "mm", "5", "100", "8", "40"),
+    ARM_WIDTH("Swing arm, width of its sides", Group.SUSPENSION, "mm", "5", "120", "12", "45"),
+    ARM_BEND("Swing arm, bend of its sides from the pivot", Group.SUSPENSION, "mm", "1", "600", "20", "250"),
+    ARM_BEND_OUT("Swing arm, bend off the straight line outward", Group.SUSPENSION, "mm", "0", "80", "1", "30"),
+    ARM_BEND_RADIUS("Swing arm, radius of the bend", Group.SUSPENSION, "mm", "0", "2000", "40", "400"),
+    ARM_BOSS("Swing arm, outside of its pivot bosses", Group.SUSPENSION, "mm", "10", "120", "24", "60"),
+    ARM_OVER("Swing arm, over its pivot bosses", Group.SUSPENSION, "mm", "15", "300", "50", "160"),
 
     CRANK("Crank length", Group.PARTS, "mm", "80", "250", "155", "180"),
     FEET_HELD("Pedals hold the feet", Group.PARTS, "", "0", "1", "0", "1"),
@@ -175,7 +181,9 @@ public enum GeometryInput {
                 "Suspension",
                 "Empty for a frame without a swing arm. The swing arm is drawn with nothing on it. Where the shock's eye on"
                         + " the frame is not given, the higher place is taken at which the travel uses the whole stroke."
-                        + " The bridge lies on the line from pivot to axle."),
+                        + " The bridge lies on the line from pivot to axle. Depth is seen from the side, width from"
+                        + " above. Sides are straight from the pivot to the dropout, or bent once, outward; they end at the"
+                        + " dropout as stays do. Bosses begin at the inside of the sides."),
         PARTS("Rider's parts", ""),
         FIT(
                 "Fit sheet",

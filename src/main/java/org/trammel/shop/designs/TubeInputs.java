@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.geometry.ArmPlan;
 import org.trammel.calc.geometry.BentStay;
 import org.trammel.calc.geometry.DropoutPlate;
 import org.trammel.calc.geometry.FormedEnd;
@@ -205,7 +206,15 @@ final class TubeInputs {
                                         plate())))));
     }
 
-    private DropoutPlate plate() {
+    /** Where the sides of a swing arm end: as stays do. */
+    ArmPlan.Ends ends(List<StayBend> bends) {
+        return new ArmPlan.Ends(
+                in.number(GeometryInput.AXLE_TO_STAY, AXLE_TO_STAY_MM),
+                in.number(GeometryInput.STAY_OUTSIDE_FACE, OUTSIDE_FACE_MM),
+                bends);
+    }
+
+    DropoutPlate plate() {
         return new DropoutPlate(
                 in.number(GeometryInput.DROPOUT_PLATE, PLATE_MM),
                 in.number(GeometryInput.SLOT_PLAY, SLOT_PLAY_MM),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.geometry.ArmPlan;
 import org.trammel.calc.geometry.BentStay;
 import org.trammel.calc.geometry.DemoFrames;
 import org.trammel.calc.geometry.DropoutPlate;
@@ -133,6 +134,33 @@ public final class DrawnFrames {
             return List.of(new StayBend(150, i % 2 == 0 ? 12 : -9, 120));
         }
         return i % 5 == 2 ? List.of(new StayBend(90, -8, 100), new StayBend(210, 14, 150)) : List.of();
+    }
+
+    /** Swing arms of the invented workshop's frames, plain and bent, with all that can be drawn of one and with the least. */
+    public static Stream<ArmPlan> arms() {
+        return DemoFrames.read("/geometry/suspension.csv").stream()
+                .flatMap(rear -> IntStream.range(0, 40).mapToObj(i -> arm(rear, i)));
+    }
+
+    private static ArmPlan arm(DemoFrames.Row rear, int i) {
+        double inside = 36 + 3 * (i % 17);
+        double width = 14 + i % 19;
+        return value(ArmPlan.of(
+                DemoFrames.all()
+                        .filter(each -> each.name().equals(rear.name()))
+                        .findFirst()
+                        .orElseThrow()
+                        .geometry(),
+                rear.point("pivot"),
+                new ArmPlan.Sizes(
+                        inside,
+                        width,
+                        i % 3 == 0 ? null : new ArmPlan.Bosses(26 + i % 23, inside + 2 * width),
+                        i % 4 == 1 ? null : new ArmPlan.Bridge(50 + 4 * i, 12 + i % 14),
+                        130 + 4 * (i % 18),
+                        PLATE,
+                        i % 5 == 2 ? null : 40.0 + i % 40),
+                new ArmPlan.Ends(18, 4, i % 2 == 0 ? List.of() : List.of(new StayBend(70 + i, 4 + i % 9, 120)))));
     }
 
     private static <T> T value(Answer<T> answer) {

@@ -9,10 +9,12 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.trammel.calc.geometry.ArmPlan;
 import org.trammel.calc.geometry.Paper;
 import org.trammel.calc.geometry.PaperShape.Spot;
 import org.trammel.calc.geometry.RearPlan;
@@ -55,6 +57,35 @@ class DrawnSheetsTest {
                 assertApart(sheet, frame + " on " + paper);
             }
         }
+    }
+
+    private static final List<String> REMARKS = List.of(
+            "The pivot bosses are not drawn. Swing arm, outside of its pivot bosses is not given.",
+            "The pivot bosses are not drawn. Swing arm, over its pivot bosses is not given.",
+            "The bridge is not drawn. Swing arm, from pivot to its bridge is not given.");
+
+    static Stream<ArmPlan> arms() {
+        return DrawnFrames.arms();
+    }
+
+    @ParameterizedTest
+    @MethodSource("arms")
+    void aSwingArmsSheetKeepsItsTextsApartAndClearOfOutlines(ArmPlan arm) {
+        for (Paper paper : Paper.values()) {
+            DrawnSheet sheet = ArmSheet.of(arm, REMARKS, BLOCK, LETTERS, paper, 2, 2);
+            assertApart(sheet, arm + " on " + paper);
+            assertClearOfOutlines(sheet, arm.toString());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("frames")
+    void whatIsNotDrawnFromAboveStandsClearOnTheFirstSheet(DrawnFrames.Drawn frame) {
+        DrawnSheet sheet = SideSheet.alone(frame.side(), REMARKS, BLOCK, LETTERS, Paper.A4, 1);
+        assertApart(sheet, frame.toString());
+        assertClearOfOutlines(sheet, frame.toString());
+        assertThat(texts(sheet).stream().map(Mark.Words::words).collect(Collectors.joining(" ")))
+                .contains(REMARKS);
     }
 
     private static void assertApart(DrawnSheet sheet, String what) {
@@ -105,19 +136,23 @@ class DrawnSheetsTest {
     @MethodSource("frames")
     void noOutlineRunsThroughAFigure(DrawnFrames.Drawn frame) {
         for (DrawnSheet sheet : sheets(frame, Paper.A4)) {
-            List<Area> outlines = outlines(sheet);
-            for (Mark.Words text : texts(sheet)) {
-                Area ink = LETTERS.ink(text);
-                for (Area outline : outlines) {
-                    if (!outline.getBounds2D().intersects(ink.getBounds2D())) {
-                        continue;
-                    }
-                    Area both = new Area(outline);
-                    both.intersect(ink);
-                    assertThat(both.isEmpty())
-                            .as("%s of %s clear of outlines", text, frame)
-                            .isTrue();
+            assertClearOfOutlines(sheet, frame.toString());
+        }
+    }
+
+    private static void assertClearOfOutlines(DrawnSheet sheet, String what) {
+        List<Area> outlines = outlines(sheet);
+        for (Mark.Words text : texts(sheet)) {
+            Area ink = LETTERS.ink(text);
+            for (Area outline : outlines) {
+                if (!outline.getBounds2D().intersects(ink.getBounds2D())) {
+                    continue;
                 }
+                Area both = new Area(outline);
+                both.intersect(ink);
+                assertThat(both.isEmpty())
+                        .as("%s of %s clear of outlines", text, what)
+                        .isTrue();
             }
         }
     }

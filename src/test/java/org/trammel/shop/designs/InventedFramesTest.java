@@ -10,11 +10,13 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.trammel.calc.geometry.ArmPlan;
 import org.trammel.calc.geometry.Clearances;
 import org.trammel.calc.geometry.DemoFrames;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.Point;
 import org.trammel.calc.geometry.RearPlan;
+import org.trammel.calc.geometry.RearView;
 import org.trammel.calc.geometry.SawRules;
 import org.trammel.calc.geometry.SpacePoint;
 import org.trammel.calc.geometry.TubeAxes;
@@ -33,14 +35,20 @@ class InventedFramesTest {
         return DemoFrames.all();
     }
 
-    private static Stream<DemoFrames.Row> withStays() {
-        return frames().filter(row -> row.has("seatstay_at_seat_mm"));
+    /** All whose orders say what holds the rear wheel and how wide its tyre is. */
+    private static Stream<DemoFrames.Row> fromAbove() {
+        return frames().filter(row ->
+                row.has("seatstay_at_seat_mm") || SwingFrame.names().contains(row.name()));
+    }
+
+    private static Map<String, String> typed(DemoFrames.Row row) {
+        Map<String, String> typed = new TreeMap<>();
+        SwingFrame.inputs(row.name()).forEach((input, amount) -> typed.put(input.code(), amount.toPlainString()));
+        return typed;
     }
 
     private static ComputedFrame computed(DemoFrames.Row row) {
-        Map<String, String> typed = new TreeMap<>();
-        SwingFrame.inputs(row.name()).forEach((input, amount) -> typed.put(input.code(), amount.toPlainString()));
-        return ComputedFrame.of(typed, SawRules.usual(List.of()));
+        return ComputedFrame.of(typed(row), SawRules.usual(List.of()));
     }
 
     private static <T> T value(Answer<T> answer) {
@@ -89,17 +97,30 @@ class InventedFramesTest {
                 .isEqualTo(!List.of("O-102", "O-113", "O-118").contains(row.name()));
     }
 
-    /** The ring of the tyre against the stay's axis, every millimetre of it against every half degree of the ring. */
+    /** The ring of the tyre against the axis of stay or side, every millimetre of it against every half degree of the ring. */
     @ParameterizedTest
-    @MethodSource("withStays")
-    void everyTyreTurnsFreeOfTheStays(DemoFrames.Row row) {
-        RearPlan rear = value(computed(row).rear());
+    @MethodSource("fromAbove")
+    void everyTyreTurnsFreeOfStaysAndSwingArm(DemoFrames.Row row) {
+        ComputedFrame frame = computed(row);
+        RearView rear = value(frame.rear());
+        FrameGeometry geometry = value(frame.geometry());
         Map<GeometryInput, BigDecimal> given = SwingFrame.inputs(row.name());
+        boolean arm = rear instanceof ArmPlan;
+        List<SpacePoint> axis = arm ? ((ArmPlan) rear).axis() : ((RearPlan) rear).axis();
         double tyre = given.get(GeometryInput.REAR_TYRE_WIDTH).doubleValue();
-        double core = given.get(GeometryInput.REAR_WHEEL_RADIUS).doubleValue() - tyre / 2;
-        Point axle = rear.geometry().rearAxle();
+        double least = fromTheRing(
+                geometry.rearAxle(), given.get(GeometryInput.REAR_WHEEL_RADIUS).doubleValue() - tyre / 2, axis);
+        double across = given.get(arm ? GeometryInput.ARM_WIDTH : GeometryInput.CHAINSTAY_OUTSIDE)
+                .doubleValue();
+        double room = rear.tyreRoom().orElseThrow().room_mm();
+        assertThat(room).isCloseTo(least - tyre / 2 - across / 2, within(SEARCHED_MM));
+        assertThat(room).as("what a tyre and its mud want, common practice").isGreaterThanOrEqualTo(6);
+        assertThat(value(new RearInputs(new GivenInputs(typed(row))).room(geometry, frame.tubes())))
+                .isEqualTo(rear.tyreRoom().orElseThrow());
+    }
+
+    private static double fromTheRing(Point axle, double core, List<SpacePoint> axis) {
         double least = Double.POSITIVE_INFINITY;
-        List<SpacePoint> axis = rear.axis();
         for (int i = 1; i < axis.size(); i++) {
             SpacePoint from = axis.get(i - 1);
             SpacePoint to = axis.get(i);
@@ -117,9 +138,6 @@ class InventedFramesTest {
                 }
             }
         }
-        double outside = given.get(GeometryInput.CHAINSTAY_OUTSIDE).doubleValue();
-        double room = rear.tyreRoom().orElseThrow().room_mm();
-        assertThat(room).isCloseTo(least - tyre / 2 - outside / 2, within(SEARCHED_MM));
-        assertThat(room).as("what a tyre and its mud want, common practice").isGreaterThanOrEqualTo(6);
+        return least;
     }
 }

@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,7 +18,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
+import org.trammel.calc.drawing.Mark;
 import org.trammel.calc.geometry.DemoFrames;
+import org.trammel.calc.geometry.Paper;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.TestCrew;
 import org.trammel.shop.people.Credentials;
@@ -58,6 +61,9 @@ class SwingGateTest {
 
     @Autowired
     private DesignReading reading;
+
+    @Autowired
+    private FramePage frames;
 
     private DrawnFrame frame;
 
@@ -117,6 +123,68 @@ class SwingGateTest {
         assertThat(swing(id).red()).isFalse();
         gate.answer(hands.act(frame.qa), id, GateCheck.SWING, GateAnswer.MEETS, null);
         assertThat(gate.notMet(id)).doesNotContain(GateCheck.SWING);
+    }
+
+    /**
+     * By hand for O-104, its sides straight: (340; 0) lies 46,352 from the line (458,572; 35) to (18; 78), less 30 and 11;
+     * the bridge at 90: 458,572 − 90 − 9 − 370.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(quoteCharacter = '"', textBlock = """
+            ARM_BEND - ARM_BEND_OUT - ARM_BEND_RADIUS -, "tyre to the sides of the swing arm 5,4 mm, limit 6,0 mm or more, margin −0,6 mm"
+            ARM_BRIDGE 90, "tyre to the bridge of the swing arm −10,4 mm, limit 6,0 mm or more, margin −16,4 mm"
+            """)
+    void aTyreTooNearToItsArmIsRedAndIsDecidedInWriting(String red, String why) {
+        long id = drawn(SwingFrame.inputs("O-104", red));
+        Refusal refused = refusal(
+                () -> gate.answer(hands.act(frame.qa), id, GateCheck.TYRE_STAYS, GateAnswer.MEETS, "it is fine"));
+        assertThat(refused.why()).startsWith("Not met: ").contains(why);
+        gate.answer(hands.act(frame.qa), id, GateCheck.TYRE_STAYS, GateAnswer.DECIDED, "dry roads only, and narrower");
+        assertThat(line(id, GateCheck.TYRE_STAYS).counts()).isTrue();
+        change(id, SwingFrame.inputs("O-104"));
+        assertThat(line(id, GateCheck.TYRE_STAYS).counts())
+                .as("decided on other inputs")
+                .isFalse();
+        gate.answer(hands.act(frame.qa), id, GateCheck.TYRE_STAYS, GateAnswer.MEETS, null);
+    }
+
+    /** A revision from before these inputs were asked: what is missing is said, and nothing is guessed in its place. */
+    @Test
+    void anArmThatDoesNotSayHowWideItStandsIsDrawnFromTheSideAloneAndSaysSo() {
+        String before =
+                "ARM_WIDTH - ARM_BEND - ARM_BEND_OUT - ARM_BEND_RADIUS - ARM_BOSS - ARM_OVER - REAR_TYRE_WIDTH -";
+        long id = drawn(SwingFrame.inputs("O-104", before));
+        assertThat(line(id, GateCheck.TYRE_STAYS).lacking())
+                .containsExactly("Rear tyre width is not given.", "Swing arm, width of its sides is not given.");
+        assertThat(sheets(id)).singleElement().asString().contains("The rear end is not drawn from above:");
+        assertThat(sheets(id).get(0)).contains("Swing arm, width of its sides is not given.");
+
+        change(id, SwingFrame.inputs("O-104", "ARM_BEND_OUT - ARM_OVER - ARM_BRIDGE_OUTSIDE - REAR_TYRE_WIDTH -"));
+        assertThat(sheets(id).get(0)).contains("Swing arm, bend off the straight line outward is not given.");
+
+        change(id, SwingFrame.inputs("O-104", "ARM_OVER - ARM_BRIDGE_OUTSIDE - REAR_TYRE_WIDTH -"));
+        assertThat(sheets(id)).hasSize(2);
+        assertThat(sheets(id).get(1))
+                .contains(
+                        "The pivot bosses are not drawn. Swing arm, over its pivot bosses is not given.",
+                        "The bridge is not drawn. Swing arm, outside of its bridge is not given.",
+                        "The tyre and its room are not drawn. Rear tyre width is not given.")
+                .doesNotContain("tyre clear of");
+
+        change(id, SwingFrame.inputs("O-104"));
+        assertThat(sheets(id).get(1))
+                .contains("456,8", "92,0", "tyre clear of the side by")
+                .doesNotContain("not given");
+    }
+
+    /** The words of each view's sheet, one text after the other; a sentence may go on in the next line. */
+    private List<String> sheets(long id) {
+        return frames.of(reading.story(id, true), Paper.A4).drawings().stream()
+                .map(sheet -> sheet.marks().stream()
+                        .filter(Mark.Words.class::isInstance)
+                        .map(mark -> ((Mark.Words) mark).words())
+                        .collect(Collectors.joining(" ")))
+                .toList();
     }
 
     @Test
@@ -209,8 +277,12 @@ class SwingGateTest {
     }
 
     private RevisionStory.CheckLine swing(long id) {
+        return line(id, GateCheck.SWING);
+    }
+
+    private RevisionStory.CheckLine line(long id, GateCheck check) {
         return reading.story(id, true).checks().stream()
-                .filter(line -> line.check() == GateCheck.SWING)
+                .filter(line -> line.check() == check)
                 .findFirst()
                 .orElseThrow();
     }

@@ -45,6 +45,8 @@ public final class TrailFrame {
         "24",
         "AXLE_WIDTH",
         "148",
+        "REAR_TYRE_WIDTH",
+        "25",
         "HEAD_TUBE_OUTSIDE",
         "54",
         "SHELL_OUTSIDE",

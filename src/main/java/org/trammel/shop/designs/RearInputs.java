@@ -1,0 +1,154 @@
+package org.trammel.shop.designs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.trammel.calc.geometry.ArmPlan;
+import org.trammel.calc.geometry.FormedEnd;
+import org.trammel.calc.geometry.FormedPlace;
+import org.trammel.calc.geometry.FrameGeometry;
+import org.trammel.calc.geometry.Point;
+import org.trammel.calc.geometry.RearPlan;
+import org.trammel.calc.geometry.RearView;
+import org.trammel.calc.geometry.StayBend;
+import org.trammel.calc.geometry.StaySet;
+import org.trammel.calc.geometry.TubeSet;
+import org.trammel.calc.geometry.TyreRoom;
+import org.trammel.calc.units.Answer;
+
+/** The rear end of a revision from above: with stays or a swing arm, and the tyre that turns in it. */
+final class RearInputs {
+
+    private final GivenInputs in;
+
+    RearInputs(GivenInputs in) {
+        this.in = in;
+    }
+
+    /** What a sheet shows of it. */
+    Answer<RearView> seen(FrameGeometry geometry, Answer<TubeSet> tubes) {
+        return in.has(GeometryInput.PIVOT_AHEAD)
+                ? arm(geometry).then(Answer::<RearView>of)
+                : tubes.then(this::stays).then(stays -> plan(geometry, stays));
+    }
+
+    /** Between the tyre and chainstays or the arm's sides. */
+    Answer<TyreRoom> room(FrameGeometry geometry, Answer<TubeSet> tubes) {
+        Answer<GivenInputs> tyre = in.all(GeometryInput.REAR_TYRE_WIDTH);
+        return in.has(GeometryInput.PIVOT_AHEAD)
+                ? tyre.then(there -> arm(geometry))
+                        .then(arm -> TyreRoom.beside(
+                                geometry, arm.side(), arm.sizes().width_mm(), tyre_mm()))
+                : tyre.then(there -> tubes)
+                        .then(this::stays)
+                        .then(stays -> TyreRoom.beside(geometry, stays.chainstayPath(), widest_mm(stays), tyre_mm()));
+    }
+
+    /** What an arm's sheet cannot show, a sentence each. */
+    List<String> notShown() {
+        List<String> sentences = new ArrayList<>();
+        notShown(sentences, "The pivot bosses are not drawn", GeometryInput.ARM_BOSS, GeometryInput.ARM_OVER);
+        notShown(sentences, "The bridge is not drawn", GeometryInput.ARM_BRIDGE, GeometryInput.ARM_BRIDGE_OUTSIDE);
+        notShown(sentences, "The tyre and its room are not drawn", GeometryInput.REAR_TYRE_WIDTH);
+        return sentences;
+    }
+
+    private void notShown(List<String> sentences, String what, GeometryInput... needed) {
+        if (in.all(needed) instanceof Answer.NotDeterminable<GivenInputs> none) {
+            sentences.add(
+                    what + ". " + none.gaps().stream().map(Answer.Gap::words).collect(Collectors.joining(" ")));
+        }
+    }
+
+    // ------------------------------------------------------------------------------------------ stays
+
+    private Answer<StaySet> stays(TubeSet tubes) {
+        StaySet stays = tubes.stays();
+        return stays == null
+                ? Answer.none(GeometryInput.CHAINSTAY_OUTSIDE.code(), "The frame has no stays.")
+                : Answer.of(stays);
+    }
+
+    private Answer<RearView> plan(FrameGeometry geometry, StaySet stays) {
+        return in.all(GeometryInput.SHELL_WIDTH)
+                .then(there -> RearPlan.of(
+                        geometry,
+                        stays.chainstayPath(),
+                        new RearPlan.Sizes(
+                                in.number(GeometryInput.SHELL_OUTSIDE),
+                                in.number(GeometryInput.SHELL_BORE, 0),
+                                in.number(GeometryInput.SHELL_WIDTH),
+                                in.number(GeometryInput.AXLE_WIDTH),
+                                stays.chainstay().outside_mm(),
+                                widest_mm(stays),
+                                stays.plate(),
+                                tyre_mm())))
+                .then(Answer::of);
+    }
+
+    /** Of a chainstay that is pressed lower than it is round the oval, as if it were so all along. */
+    private double widest_mm(StaySet stays) {
+        double round = stays.chainstay().outside_mm();
+        if (new TubeInputs(in).formed() instanceof Answer.Determined<Map<FormedPlace, FormedEnd>> ends) {
+            FormedEnd end = ends.value().get(FormedPlace.CHAINSTAY_AT_SHELL);
+            return end == null ? round : Math.max(round, end.acrossFrame_mm());
+        }
+        return round;
+    }
+
+    private @Nullable Double tyre_mm() {
+        return in.has(GeometryInput.REAR_TYRE_WIDTH) ? in.number(GeometryInput.REAR_TYRE_WIDTH) : null;
+    }
+
+    // ------------------------------------------------------------------------------------------ swing arm
+
+    Answer<ArmPlan> arm(FrameGeometry geometry) {
+        return in.all(
+                        GeometryInput.PIVOT_AHEAD,
+                        GeometryInput.PIVOT_ABOVE,
+                        GeometryInput.AXLE_WIDTH,
+                        GeometryInput.ARM_INSIDE,
+                        GeometryInput.ARM_WIDTH)
+                .then(there -> bends())
+                .then(bends -> ArmPlan.of(
+                        geometry,
+                        new Point(in.number(GeometryInput.PIVOT_AHEAD), in.number(GeometryInput.PIVOT_ABOVE)),
+                        new ArmPlan.Sizes(
+                                in.number(GeometryInput.ARM_INSIDE),
+                                in.number(GeometryInput.ARM_WIDTH),
+                                bosses(),
+                                bridge(),
+                                in.number(GeometryInput.AXLE_WIDTH),
+                                new TubeInputs(in).plate(),
+                                tyre_mm()),
+                        new TubeInputs(in).ends(bends)));
+    }
+
+    ArmPlan.@Nullable Bridge bridge() {
+        return in.has(GeometryInput.ARM_BRIDGE) && in.has(GeometryInput.ARM_BRIDGE_OUTSIDE)
+                ? new ArmPlan.Bridge(in.number(GeometryInput.ARM_BRIDGE), in.number(GeometryInput.ARM_BRIDGE_OUTSIDE))
+                : null;
+    }
+
+    private ArmPlan.@Nullable Bosses bosses() {
+        return in.has(GeometryInput.ARM_BOSS) && in.has(GeometryInput.ARM_OVER)
+                ? new ArmPlan.Bosses(in.number(GeometryInput.ARM_BOSS), in.number(GeometryInput.ARM_OVER))
+                : null;
+    }
+
+    /** None, or the one that is given whole. */
+    private Answer<List<StayBend>> bends() {
+        if (Stream.of(GeometryInput.ARM_BEND, GeometryInput.ARM_BEND_OUT, GeometryInput.ARM_BEND_RADIUS)
+                .noneMatch(in::has)) {
+            return Answer.of(List.of());
+        }
+        return in.all(GeometryInput.ARM_BEND, GeometryInput.ARM_BEND_OUT, GeometryInput.ARM_BEND_RADIUS)
+                .then(there -> Answer.of(List.of(new StayBend(
+                        in.number(GeometryInput.ARM_BEND),
+                        in.number(GeometryInput.ARM_BEND_OUT),
+                        in.number(GeometryInput.ARM_BEND_RADIUS)))));
+    }
+}
