@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -74,6 +76,76 @@ class StripFileTest extends AtTheTemplates {
                 assertThat(point[1] - at(lower, point[0])).as(words).isCloseTo(left, within(PAPER_MM));
             }
         }
+    }
+
+    /**
+     * A formed end is as long round its outline as it was, so each line along the tube keeps its place round it, counted
+     * from the line of the frame's plane: there both papers are laid on each other, and from there walked round the ovals.
+     *
+     * @param inputs formed ends, each upright to, over
+     * @param firstHalf_mm half of the first end in the frame's plane, 0 where it stays round
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "Down tube, DOWN_TUBE, 21, FORMED_DOWN_TUBE_SHELL 35 FORMED_DOWN_TUBE_SHELL_ZONE 60, 0, 17.5",
+        "Top tube, TOP_TUBE, 17.45, FORMED_TOP_TUBE_SEAT 38 FORMED_TOP_TUBE_SEAT_ZONE 50, 0, 19",
+        "Down tube, DOWN_TUBE, 21, FORMED_DOWN_TUBE_HEAD 48 FORMED_DOWN_TUBE_HEAD_ZONE 60 FORMED_DOWN_TUBE_SHELL 36"
+                + " FORMED_DOWN_TUBE_SHELL_ZONE 70, 24, 18"
+    })
+    void aStripOfAFormedTubeIsTheTubesInSpaceToo(
+            String words, String tube, double round, String inputs, double firstHalf, double secondHalf)
+            throws Exception {
+        byte[] file = file(revision(TrailFrame.inputs(inputs), Map.of()), "tube=" + tube + "&end=strip&paper=A4");
+        CutOnPaper first = formed(endsOf(words).get(0), round, firstHalf);
+        CutOnPaper second = formed(endsOf(words).get(1), round, secondHalf);
+        double round_mm = 2 * Math.PI * round;
+        double[] inPlane = CutsInSpace.cross(CutsInSpace.unit(first.along()), CutsInSpace.v(0, 0, 1));
+        double firstAt = where(first, inPlane, round_mm);
+        double secondAt = where(second, inPlane, round_mm);
+        for (PrintedLines.Page page : PrintedLines.of(file)) {
+            List<PrintedLines.Stroke> curves = curves(page);
+            List<double[]> upper = curves.get(0).points();
+            List<PrintedLines.Stroke> lower = curves.subList(1, curves.size());
+            double x0 = upper.get(0)[0];
+            assertThat(upper.get(upper.size() - 1)[0] - x0).isCloseTo(round_mm, within(PAPER_MM));
+            for (int i = 0; i < upper.size(); i += 3) {
+                double[] point = upper.get(i);
+                double along = point[0] - x0;
+                double other = secondAt - (along - firstAt);
+                double left = length(first.along())
+                        - setback_mm(first, along)
+                        - setback_mm(second, other - Math.floor(other / round_mm) * round_mm);
+                assertThat(point[1] - at(lower, point[0])).as(words).isCloseTo(left, within(PAPER_MM));
+            }
+        }
+    }
+
+    private static double setback_mm(CutOnPaper cut, double developed_mm) {
+        return CutsInSpace.setback_mm(cut.along(), cut.mate(), cut.outside(developed_mm), cut.mateRadius_mm());
+    }
+
+    /** The same end with its half in the frame's plane; the other one follows from the outline. */
+    private static CutOnPaper formed(CutOnPaper cut, double round, double inPlaneHalf) {
+        boolean seamInPlane = Math.abs(cut.seam()[2]) < 0.5;
+        double inPlane = inPlaneHalf == 0 ? round : inPlaneHalf;
+        double across = inPlaneHalf == 0 ? round : CutOnPaper.otherHalf_mm(inPlaneHalf, round);
+        return new CutOnPaper(
+                cut.tube(),
+                cut.end(),
+                seamInPlane ? inPlane : across,
+                seamInPlane ? across : inPlane,
+                cut.mateRadius_mm(),
+                cut.along(),
+                cut.mate(),
+                cut.seam());
+    }
+
+    /** Which quarter of an end's paper lies on this side of the tube. */
+    private static double where(CutOnPaper cut, double[] side, double round_mm) {
+        return Stream.of(0, 1, 2, 3)
+                .map(quarter -> quarter * round_mm / 4)
+                .max(Comparator.comparingDouble(at -> CutsInSpace.dot(cut.side(at), CutsInSpace.unit(side))))
+                .orElseThrow();
     }
 
     /** Each sheet shows its bars and its words, and what two of them show alike is 14 mm; all of them show the whole. */
