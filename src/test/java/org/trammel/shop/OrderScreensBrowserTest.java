@@ -4,11 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
-import java.math.BigDecimal;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -22,40 +19,23 @@ import org.trammel.shop.designs.DrawnFrame;
 import org.trammel.shop.designs.GateCheck;
 import org.trammel.shop.orders.OrderSheet;
 import org.trammel.shop.orders.Orders;
-import org.trammel.shop.people.Credentials;
-import org.trammel.shop.people.FirstStart;
 import org.trammel.shop.people.Role;
-import org.trammel.shop.people.Roster;
 import org.trammel.shop.routes.NewRoute;
 import org.trammel.shop.routes.RouteBook;
 import org.trammel.shop.routes.RouteDrafts;
-import org.trammel.shop.stations.Station;
-import org.trammel.shop.stations.Stations;
 
 /** An order from the customer's call to the signed design gate, by hand in a real browser. */
 @BrowserTest("trammel.test.database=order_screens")
 class OrderScreensBrowserTest {
 
-    private static final String PASSWORD = "quiet lathe under rain";
-    private static final String PIN = "402817";
-
     @LocalServerPort
     private int port;
 
     @Autowired
-    private FirstStart firstStart;
-
-    @Autowired
-    private Roster roster;
-
-    @Autowired
-    private Credentials credentials;
+    private NewShop shop;
 
     @Autowired
     private TestCrew crew;
-
-    @Autowired
-    private Stations stations;
 
     @Autowired
     private RouteDrafts drafts;
@@ -72,104 +52,94 @@ class OrderScreensBrowserTest {
     @Autowired
     private JdbcClient jdbc;
 
+    private DeskHand desk;
     private Page page;
 
     @BeforeAll
     void opens() {
-        long owner = firstStart
-                .make(
-                        UUID.randomUUID(),
-                        firstStart.newCode(),
-                        "127.0.0.8",
-                        new FirstStart.Entry("OB", "Odd Builder", PASSWORD, PIN))
-                .id();
-        long qa = roster.takeOn(crew.act(owner), "QL", "Quinn Lead", EnumSet.of(Role.QA_LEAD))
-                .id();
-        credentials.keepPin(crew.act(qa), "000000", PIN);
-        for (int i = 1; i <= 9; i++) {
-            stations.add(crew.act(owner), new Station("" + i, "Station " + i, 3, new BigDecimal("30"), false));
-        }
+        long qa = shop.open().qa();
         drafts.layOut(crew.act(qa), new NewRoute("HT-1", "Hardtail of this shop", "AL6061", "HARDTAIL", "HT-6061"));
         drafts.release(crew.act(qa), "HT-1", drafts.draft("HT-1").version(), "Looked through, fits the shop");
-        page = Chromium.desk(base(), "OB", PASSWORD);
+        desk = new DeskHand(port);
+        page = desk.page();
     }
 
     @AfterAll
     void closes() {
-        page.context().close();
+        desk.leave();
     }
 
     @Test
     void anOrderIsTakenDrawnApprovedAndSigned() {
-        page.navigate(base() + "/orders");
-        look("orders-empty");
+        desk.open("/orders");
+        desk.look("orders-empty");
         page.getByText("Enter an order").first().click();
         page.waitForURL("**/orders/new");
-        look("order-entry");
-        fill("description", "Hardtail 29 trail");
-        fill("country", "SE");
-        fill("components", "fork: 541 mm, offset 44\nheadset: lower stack 12");
-        fill("ownPart.what", "shock");
-        fill("ownPart.description", "210 by 55");
-        fill("rider.height", "70");
-        fill("rider.mass", "78");
-        fill("customer.name", "Rider One");
-        fill("customer.country", "SE");
-        fill("customer.contact", "Harbour road 3");
-        fill("promised", "2026-05-22");
-        fill("price", "2850");
-        page.locator("main .sign .btn").click();
+        desk.look("order-entry");
+        desk.fill("description", "Hardtail 29 trail");
+        desk.fill("country", "SE");
+        desk.fill("components", "fork: 541 mm, offset 44\nheadset: lower stack 12");
+        desk.fill("ownPart.what", "shock");
+        desk.fill("ownPart.description", "210 by 55");
+        desk.fill("rider.height", "70");
+        desk.fill("rider.mass", "78");
+        desk.fill("customer.name", "Rider One");
+        desk.fill("customer.country", "SE");
+        desk.fill("customer.contact", "Harbour road 3");
+        desk.fill("promised", "2026-05-22");
+        desk.fill("price", "2850");
+        desk.save();
         page.locator(".refusal").waitFor();
         assertThat(page.locator(".refusal").innerText()).contains("177,8 cm (70 inches)");
         assertThat(page.locator("[name='description']").first().inputValue()).isEqualTo("Hardtail 29 trail");
-        look("order-asked");
-        fill("rider.height", "178");
-        page.locator("main .sign .btn").click();
+        desk.look("order-asked");
+        desk.fill("rider.height", "178");
+        desk.save();
         page.waitForURL(url -> url.matches(".*/orders/\\d+"));
-        look("order");
+        desk.look("order");
         OrderSheet order = orders.open().get(0);
 
-        page.getByText("Begin the drawing", exactly()).click();
+        desk.click("Begin the drawing");
         page.waitForURL("**/designs/*");
         long revision =
                 designs.revisions(orders.byId(order.id()).designId()).get(0).revisionId();
-        look("design-draft");
-        page.navigate(base() + "/designs/" + revision + "/edit");
+        desk.look("design-draft");
+        desk.open("/designs/" + revision + "/edit");
         page.locator("[name='route']")
                 .selectOption(Long.toString(book.released("HT-1").revisionId()));
-        fill("testFamily", "HT-AL-A");
-        fill("geometry.HEAD_ANGLE", "655");
-        page.locator("main .sign .btn").click();
+        desk.fill("testFamily", "HT-AL-A");
+        desk.fill("geometry.HEAD_ANGLE", "655");
+        desk.save();
         page.locator(".refusal").waitFor();
         assertThat(page.locator(".refusal").innerText()).contains("If 65,5° was meant");
-        look("design-refused");
-        fill("geometry.HEAD_ANGLE", "65,5");
-        fill("geometry.SEAT_ANGLE", "74,5");
-        fill("geometry.REACH", "458");
-        page.locator("main .sign .btn").click();
+        desk.look("design-refused");
+        desk.fill("geometry.HEAD_ANGLE", "65,5");
+        desk.fill("geometry.SEAT_ANGLE", "74,5");
+        desk.fill("geometry.REACH", "458");
+        desk.save();
         page.waitForURL("**/designs/" + revision);
-        page.navigate(base() + "/designs/" + revision + "/characteristics");
-        look("characteristics-missing");
+        desk.open("/designs/" + revision + "/characteristics");
+        desk.look("characteristics-missing");
         StringBuilder pasted = new StringBuilder();
         designs.readyFor(revision, book.released("HT-1"))
                 .forEach(one -> pasted.append(one.code()).append(";42,5\n"));
-        fill("paste", pasted.toString());
-        page.locator("main .sign .btn").click();
+        desk.fill("paste", pasted.toString());
+        desk.save();
         page.locator("h2", new Page.LocatorOptions().setHasText("none without a nominal"))
                 .waitFor();
-        look("characteristics");
+        desk.look("characteristics");
 
-        page.navigate(base() + "/designs/" + revision);
+        desk.open("/designs/" + revision);
         page.locator("#f-file").setInputFiles(new FilePayload("frame.pdf", "application/pdf", DrawnFrame.PDF));
-        page.getByText("Add the drawing", exactly()).click();
-        page.getByText("frame.pdf", exactly()).first().waitFor();
+        desk.click("Add the drawing");
+        desk.waitFor("frame.pdf");
         page.locator("main .plate .btn.main").click();
         page.waitForURL("**/approval");
-        look("approval");
-        fill("letter", "A");
-        fill("approver", "Rider One");
-        fill("on", "2026-03-18");
-        page.getByText("Enter the approval", exactly()).click();
+        desk.look("approval");
+        desk.fill("letter", "A");
+        desk.fill("approver", "Rider One");
+        desk.fill("on", "2026-03-18");
+        desk.click("Enter the approval");
         page.waitForURL("**/designs/" + revision);
         for (GateCheck check : asked(revision)) {
             page.locator("[aria-label='Answer " + check.label() + "']").click();
@@ -177,35 +147,35 @@ class OrderScreensBrowserTest {
             page.locator("[aria-label='Change the answer of " + check.label() + "']")
                     .waitFor();
         }
-        look("design-gate");
+        desk.look("design-gate");
         page.locator("[name='signer']").selectOption(signer("OB", Role.OWNER));
         page.locator("[name='pin']").fill("999999");
-        page.getByText("Sign the gate", exactly()).click();
+        desk.click("Sign the gate");
         page.locator(".refusal").waitFor();
         for (String[] one : new String[][] {{"OB", "OWNER"}, {"QL", "QA_LEAD"}}) {
             page.locator("[name='signer']").selectOption(signer(one[0], Role.valueOf(one[1])));
-            page.locator("[name='pin']").fill(PIN);
-            page.getByText("Sign the gate", exactly()).click();
+            page.locator("[name='pin']").fill(NewShop.PIN);
+            desk.click("Sign the gate");
             page.locator(one[0].equals("OB") ? "main li b:text-is('owner')" : "h2:text-is('Ready for the shop')")
                     .waitFor();
         }
         assertThat(designs.revision(revision).state()).isEqualTo(DesignState.CHECKED);
-        look("design-checked");
-        page.navigate(base() + "/orders/" + order.id());
+        desk.look("design-checked");
+        desk.open("/orders/" + order.id());
         assertThat(page.getByText("Release revision A").count()).isEqualTo(1);
-        look("order-to-release");
+        desk.look("order-to-release");
         page.locator("summary", new Page.LocatorOptions().setHasText("Cancel the order"))
                 .click();
-        fill("cancelReason", "the customer withdrew");
+        desk.fill("cancelReason", "the customer withdrew");
         page.locator("button", new Page.LocatorOptions().setHasText("Cancel the order"))
                 .click();
         page.locator(".refusal").waitFor();
         assertThat(page.locator(".refusal").innerText()).contains("drawing A is checked");
-        look("order-cancelling");
-        page.navigate(base() + "/orders");
-        look("orders");
-        page.navigate(base() + "/customers/1");
-        look("customer");
+        desk.look("order-cancelling");
+        desk.open("/orders");
+        desk.look("orders");
+        desk.open("/customers/1");
+        desk.look("customer");
         fitsAPhone(order, revision);
     }
 
@@ -220,7 +190,7 @@ class OrderScreensBrowserTest {
                     "/designs/" + revision,
                     "/designs/" + revision + "/characteristics",
                     "/designs/" + revision + "/approval")) {
-                page.navigate(base() + path);
+                desk.open(path);
                 assertThat((int) page.evaluate("document.documentElement.scrollWidth"))
                         .as(path + " at " + size[0])
                         .isLessThanOrEqualTo(size[0]);
@@ -235,22 +205,6 @@ class OrderScreensBrowserTest {
                         .param(initials)
                         .query(Long.class)
                         .single() + ":" + role;
-    }
-
-    private void fill(String name, String value) {
-        page.locator("main [name='" + name + "']").first().fill(value);
-    }
-
-    private static Page.GetByTextOptions exactly() {
-        return new Page.GetByTextOptions().setExact(true);
-    }
-
-    private void look(String name) {
-        Chromium.look(page, name);
-    }
-
-    private String base() {
-        return "http://localhost:" + port;
     }
 
     private List<GateCheck> asked(long revision) {

@@ -146,6 +146,7 @@ public final class InventedShop extends InventedSetUp {
                 "CLOSURE",
                 "TRAIL",
                 "TYRE_CLEARANCE",
+                "TYRE_STAYS",
                 "TOE_CLEARANCE",
                 "STANDOVER",
                 "HEAD_NODES",
