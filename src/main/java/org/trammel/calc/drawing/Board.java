@@ -58,8 +58,6 @@ final class Board {
         return all;
     }
 
-    // ------------------------------------------------------------------------------------------ drawing
-
     void line(At from, At to, Pen pen, Kind kind) {
         marks.add(new Mark.Path(List.of(from.spot(), to.spot()), false, pen, Fill.NONE));
         lines.add(new Stretch(from, to, kind));
@@ -135,8 +133,6 @@ final class Board {
     static double capitals(double size) {
         return size * CAPITALS;
     }
-
-    // ------------------------------------------------------------------------------------------ finding a place
 
     static final double FORBIDDEN = 1e6;
 

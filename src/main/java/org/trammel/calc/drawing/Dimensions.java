@@ -201,8 +201,6 @@ final class Dimensions {
         board.filled(List.of(tip, back.plus(points.left(), HALF_ARROW_MM), back.plus(points.left(), -HALF_ARROW_MM)));
     }
 
-    // ------------------------------------------------------------------------------------------ angles
-
     /**
      * The angle from one direction anticlockwise to another about a point.
      *
@@ -261,8 +259,6 @@ final class Dimensions {
         At centre = about.plus(out, radius + side * reach);
         return new At(centre.x(), centre.y() - half);
     }
-
-    // ------------------------------------------------------------------------------------------ notes
 
     /** A note with a leader to what it is about; its words stand on a line of their own. */
     void note(At about, String words, double... lengths) {

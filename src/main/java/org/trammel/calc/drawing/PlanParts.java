@@ -104,8 +104,6 @@ final class PlanParts {
         return rear.axis().get(rear.axis().size() - 1);
     }
 
-    // ------------------------------------------------------------------------------------------ parts
-
     /**
      * Both dropouts and both sides.
      *
@@ -225,8 +223,6 @@ final class PlanParts {
                 Pen.NARROW,
                 Kind.THIN);
     }
-
-    // ------------------------------------------------------------------------------------------ dimensions
 
     void namesOfTheSides() {
         name("non-drive side", -1);

@@ -133,8 +133,6 @@ public final class SideSheet {
         cross(board, at, 4);
     }
 
-    // ------------------------------------------------------------------------------------------ the frame
-
     /**
      * Tubes and hubs, each over those behind it.
      *
@@ -171,8 +169,6 @@ public final class SideSheet {
         board.line(new At(at.x() - reach, at.y()), new At(at.x() + reach, at.y()), Pen.CENTRE);
         board.line(new At(at.x(), at.y() - reach), new At(at.x(), at.y() + reach), Pen.CENTRE);
     }
-
-    // ------------------------------------------------------------------------------------------ dimensions
 
     private void dimensions() {
         Dimensions of = new Dimensions(board);

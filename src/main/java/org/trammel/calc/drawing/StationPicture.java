@@ -111,8 +111,6 @@ public final class StationPicture {
         return places;
     }
 
-    // ------------------------------------------------------------------------------------------ the joint
-
     /** Where the first part named ends on the second, if there are two. */
     private Optional<Point> joint() {
         if (atHand.parts().size() < 2) {

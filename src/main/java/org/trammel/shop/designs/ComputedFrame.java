@@ -97,8 +97,6 @@ record ComputedFrame(
                         in.number(GeometryInput.TOP_TUBE_AT_SEAT))));
     }
 
-    // ------------------------------------------------------------------------------------------ the drawing
-
     private static Answer<SideView> side(GivenInputs in, TubeAxes axes) {
         return in.all(
                         GeometryInput.HEAD_TUBE_OUTSIDE,

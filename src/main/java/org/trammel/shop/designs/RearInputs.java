@@ -63,8 +63,6 @@ final class RearInputs {
         }
     }
 
-    // ------------------------------------------------------------------------------------------ stays
-
     private Answer<StaySet> stays(TubeSet tubes) {
         StaySet stays = tubes.stays();
         return stays == null
@@ -102,8 +100,6 @@ final class RearInputs {
     private @Nullable Double tyre_mm() {
         return in.has(GeometryInput.REAR_TYRE_WIDTH) ? in.number(GeometryInput.REAR_TYRE_WIDTH) : null;
     }
-
-    // ------------------------------------------------------------------------------------------ swing arm
 
     Answer<ArmPlan> arm(FrameGeometry geometry) {
         return in.all(

@@ -65,8 +65,6 @@ final class TubeInputs {
                 stays);
     }
 
-    // ------------------------------------------------------------------------------------------ walls
-
     /** Every one of them, or all that is missing of any and of what else is needed. */
     private Answer<Map<FrameTube, TubeStock>> each(Answer<GivenInputs> besides, List<FrameTube> tubes) {
         Map<FrameTube, TubeStock> stock = new EnumMap<>(FrameTube.class);
@@ -111,8 +109,6 @@ final class TubeInputs {
                         middle,
                         new WallProfile.Butt(two, in.number(walls.buttTwo())))));
     }
-
-    // ------------------------------------------------------------------------------------------ formed ends
 
     /** The ovals that ends are formed to. */
     Answer<Map<FormedPlace, FormedEnd>> formed() {
@@ -176,8 +172,6 @@ final class TubeInputs {
         return GeometryInput.valueOf(upright(place).code() + "_ZONE");
     }
 
-    // ------------------------------------------------------------------------------------------ stays
-
     private Answer<StaySet> stays(FrameGeometry geometry) {
         return each(
                         in.all(
@@ -238,8 +232,6 @@ final class TubeInputs {
         GeometryInput first = GeometryInput.valueOf(tube.name() + "_BEND_1");
         return bends.isEmpty() ? BentStay.of(chord, bends) : named(tube.word(), first, BentStay.of(chord, bends));
     }
-
-    // ------------------------------------------------------------------------------------------ words
 
     private static <T> Answer<T> named(GeometryInput input, Answer<T> answer) {
         return named(input.label(), input, answer);

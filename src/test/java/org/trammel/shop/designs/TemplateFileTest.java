@@ -35,8 +35,6 @@ class TemplateFileTest extends AtTheTemplates {
 
     private static final double DOT_MM = 25.4 / 600;
 
-    // ------------------------------------------------------------------------------------------ bars and sheets
-
     @Test
     void bothBarsOfEverySheetAreAHundredMillimetres() throws Exception {
         for (String paper : List.of("A4", "US_LETTER")) {
@@ -69,8 +67,6 @@ class TemplateFileTest extends AtTheTemplates {
         assertThat(longestRun(sheet, 13, 113, true) * DOT_MM).isCloseTo(100, within(PAPER_MM));
         assertThat(longestRun(sheet, 13, 113, false) * DOT_MM).isCloseTo(100, within(PAPER_MM));
     }
-
-    // ------------------------------------------------------------------------------------------ curves
 
     /** The corners of the frame from its inputs, by plain trigonometry in this test alone. */
     static Stream<CutOnPaper> cuts() {
@@ -198,8 +194,6 @@ class TemplateFileTest extends AtTheTemplates {
         }
     }
 
-    // ------------------------------------------------------------------------------------------ several sheets
-
     @Test
     void whatTakesSeveralSheetsIsShownWholeAndNeighboursShareAStrip() throws Exception {
         long id = revision(Map.of(
@@ -249,8 +243,6 @@ class TemplateFileTest extends AtTheTemplates {
                                 (line.points().get(0)[1] + line.points().get(1)[1]) / 2))
                 .count();
     }
-
-    // ------------------------------------------------------------------------------------------ by which it works
 
     private static BufferedImage painted(byte[] file) throws IOException {
         try (PDDocument document = Loader.loadPDF(file)) {
