@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -32,13 +33,11 @@ import org.trammel.shop.travellers.Traces;
 import org.trammel.shop.travellers.TravellerState;
 
 /**
- * Judges readings again, so many in a transaction. Each portion is an act of the service whose id is
- * kept with the re-judgement, so that a portion done twice, or done again after a kill, is done once.
+ * Judges readings again, so many in a transaction. Each portion is an act of the service whose id is kept with the
+ * re-judgement, so that a portion done twice, or done again after a kill, is done once.
  */
 @Component
 class Rejudging {
-
-    private static final Limit PORTION = Limit.of(5000);
 
     private final RejudgementRepository rejudgements;
     private final RejudgedFrameRepository frames;
@@ -53,7 +52,9 @@ class Rejudging {
     private final ActLog log;
     private final Clock clock;
     private final TransactionTemplate transaction;
+    private final Limit portion;
 
+    /** @param portion readings judged in one transaction */
     Rejudging(
             RejudgementRepository rejudgements,
             RejudgedFrameRepository frames,
@@ -67,7 +68,8 @@ class Rejudging {
             RejudgedRows rows,
             ActLog log,
             Clock clock,
-            TransactionTemplate transaction) {
+            TransactionTemplate transaction,
+            @Value("${trammel.rejudgement-portion:5000}") int portion) {
         this.rejudgements = rejudgements;
         this.frames = frames;
         this.readings = readings;
@@ -81,6 +83,7 @@ class Rejudging {
         this.log = log;
         this.clock = clock;
         this.transaction = transaction;
+        this.portion = Limit.of(portion);
     }
 
     /** What was found of one reading. */
@@ -126,15 +129,15 @@ class Rejudging {
         return Stream.concat(
                         readings
                                 .suspect(
-                                        of.means(), of.reachedId(), of.lastReadingId(), of.since(), of.until(), PORTION)
+                                        of.means(), of.reachedId(), of.lastReadingId(), of.since(), of.until(), portion)
                                 .stream(),
                         readings
                                 .suspectUnderAnotherName(
-                                        of.means(), of.reachedId(), of.lastReadingId(), of.since(), of.until(), PORTION)
+                                        of.means(), of.reachedId(), of.lastReadingId(), of.since(), of.until(), portion)
                                 .stream())
                 .distinct()
                 .sorted(Comparator.comparing(Reading::id))
-                .limit(PORTION.max())
+                .limit(portion.max())
                 .toList();
     }
 

@@ -53,6 +53,38 @@ public final class WrittenRoutes {
                         new ClockSheet("AGE", "Natural ageing", ClockKind.WAIT, 5, "040", List.of("050"), "test")));
     }
 
+    /**
+     * An operation that is all readings, and one after it. What is read is the nominal: in the middle of its limits of
+     * 0 ± 0.3, but for the last, where its own is near the lower of them.
+     */
+    public static RouteSheet forReadings(int readings, BigDecimal last) {
+        OperationSheet all = operation("080", "Measure", "1", false, 0, readings, null);
+        List<CharacteristicSheet> toRead = new ArrayList<>(all.characteristics());
+        CharacteristicSheet end = toRead.remove(readings - 1);
+        toRead.add(characteristic(
+                end.code(),
+                end.name(),
+                last,
+                new BigDecimal("-0.3").subtract(last),
+                new BigDecimal("0.3").subtract(last)));
+        OperationSheet measured = new OperationSheet(
+                all.code(),
+                all.name(),
+                all.station(),
+                all.point(),
+                all.signers(),
+                all.qualification(),
+                all.together(),
+                all.outside(),
+                all.irreversible(),
+                all.joins(),
+                all.repeatLimit(),
+                all.caution(),
+                all.steps(),
+                toRead);
+        return route("READINGS", List.of(measured, operation("090", "Pack", "1", false, 1, 0, null)), List.of());
+    }
+
     /** Nothing but steps, four to an operation, all at the last station: for acts that are timed. */
     public static RouteSheet forTicks() {
         List<OperationSheet> operations = new ArrayList<>();
@@ -89,29 +121,12 @@ public final class WrittenRoutes {
         }
         List<CharacteristicSheet> toRead = new ArrayList<>();
         for (int i = 1; i <= characteristics; i++) {
-            toRead.add(new CharacteristicSheet(
+            toRead.add(characteristic(
                     code + "-" + i,
                     "Offset " + i + " of " + name,
-                    WrittenShop.UNIT,
-                    2,
-                    false,
                     BigDecimal.ZERO,
                     new BigDecimal("-0.3"),
-                    new BigDecimal("0.3"),
-                    WrittenShop.KIND,
-                    List.of("at the seat"),
-                    Reduction.SINGLE,
-                    Rule.GUARDED,
-                    List.of(Signer.WORKER),
-                    true,
-                    false,
-                    false,
-                    true,
-                    null,
-                    0,
-                    null,
-                    null,
-                    "test"));
+                    new BigDecimal("0.3")));
         }
         return new OperationSheet(
                 code,
@@ -128,5 +143,32 @@ public final class WrittenRoutes {
                 "Eyes and skin covered. Local ventilation rules apply.",
                 toTick,
                 toRead);
+    }
+
+    private static CharacteristicSheet characteristic(
+            String code, String name, BigDecimal nominal, BigDecimal lower, BigDecimal upper) {
+        return new CharacteristicSheet(
+                code,
+                name,
+                WrittenShop.UNIT,
+                2,
+                false,
+                nominal,
+                lower,
+                upper,
+                WrittenShop.KIND,
+                List.of("at the seat"),
+                Reduction.SINGLE,
+                Rule.GUARDED,
+                List.of(Signer.WORKER),
+                true,
+                false,
+                false,
+                true,
+                null,
+                0,
+                null,
+                null,
+                "test");
     }
 }

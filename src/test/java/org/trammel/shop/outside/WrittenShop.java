@@ -13,7 +13,9 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The people, tablets, stations and the gauge of a shop, written straight into the tables of an empty one, so that a
@@ -33,6 +35,7 @@ public final class WrittenShop {
     private final Connection connection;
     private final List<Worker> workers = new ArrayList<>();
     private final LocalDate gaugeDueOn;
+    private @Nullable Worker lead;
     private long gaugeId;
     private String photoSha256 = "";
 
@@ -44,7 +47,7 @@ public final class WrittenShop {
     /** Somebody who works at a tablet. */
     public record Worker(long personId, long deviceId, String token) {}
 
-    /** Writes a shop with so many workers, each at a tablet that serves one station, and an owner and a QA lead. */
+    /** Writes a shop with so many workers, each at a tablet that serves one station, an owner, and a QA lead at a tablet. */
     public static WrittenShop write(Connection connection, int workers, Instant now) throws SQLException {
         WrittenShop shop = new WrittenShop(connection, now);
         shop.stations();
@@ -58,7 +61,12 @@ public final class WrittenShop {
         return workers;
     }
 
-    long gaugeId() {
+    /** The QA lead, at a tablet too. */
+    public Worker lead() {
+        return Objects.requireNonNull(lead);
+    }
+
+    public long gaugeId() {
         return gaugeId;
     }
 
@@ -101,19 +109,22 @@ public final class WrittenShop {
                 Rows.numbered(connection, "device", "kind, name, token_hash, made_at, made_by, token_at, version");
         Rows served = Rows.keyed(connection, "device_station", "device_id, station_code");
         Rows signOns = Rows.numbered(connection, "sign_on", "device_id, person_id, place, since, last_seen, open_key");
-        for (String role : List.of("OWNER", "QA_LEAD")) {
-            long person = person(persons, role.substring(0, 2));
-            roles.put(person, role);
-        }
-        for (int i = 0; i < count; i++) {
-            String initials = String.format(Locale.ROOT, "W%03d", i);
+        roles.put(person(persons, "OW"), "OWNER");
+        for (int i = -1; i < count; i++) {
+            boolean leads = i < 0;
+            String initials = leads ? "QA" : String.format(Locale.ROOT, "W%03d", i);
             long person = person(persons, initials);
-            roles.put(person, "STATION_WORKER");
+            roles.put(person, leads ? "QA_LEAD" : "STATION_WORKER");
             String token = sha256(UUID.randomUUID().toString());
             long device = devices.add("TABLET", "Tablet " + initials, sha256(token), now, 0L, now, 0L);
-            served.put(device, STATIONS[i % STATIONS.length]);
+            served.put(device, STATIONS[Math.max(i, 0) % STATIONS.length]);
             signOns.add(device, person, "DOER", now, now, device + ":DOER");
-            workers.add(new Worker(person, device, token));
+            Worker worker = new Worker(person, device, token);
+            if (leads) {
+                lead = worker;
+            } else {
+                workers.add(worker);
+            }
         }
         for (Rows rows : List.of(persons, roles, devices, served, signOns)) {
             rows.end();
