@@ -5,8 +5,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -30,6 +32,10 @@ public class Gauges {
     private static final Comparator<Gauge> DUE_FIRST = Comparator.comparing(
                     Gauge::dueOn, Comparator.nullsFirst(Comparator.naturalOrder()))
             .thenComparing(Gauge::code);
+
+    private static final Comparator<Means> LEAST_UNCERTAIN_FIRST = Comparator.comparing(
+                    Means::u, Comparator.nullsLast(Comparator.naturalOrder()))
+            .thenComparing(Means::code);
 
     private final GaugeRepository rows;
     private final CalibrationRepository calibrations;
@@ -84,9 +90,28 @@ public class Gauges {
         return rows.serving(gaugeKind, Units.plain(unit)).stream()
                 .filter(row -> refusalOf(row, on) == null)
                 .map(row -> means(row, rangesFor(row, gaugeKind, unit), List.of(), on))
-                .sorted(Comparator.comparing(Means::u, Comparator.nullsLast(Comparator.naturalOrder()))
-                        .thenComparing(Means::code))
+                .sorted(LEAST_UNCERTAIN_FIRST)
                 .toList();
+    }
+
+    /**
+     * The same for values that are to be read: of each those that reach it, with their u there. A value that none reaches
+     * has an empty list.
+     */
+    public Map<BigDecimal, List<Means>> reaching(
+            String gaugeKind, String unit, Collection<BigDecimal> values, LocalDate on) {
+        List<GaugeRow> usable = rows.serving(gaugeKind, Units.plain(unit)).stream()
+                .filter(row -> refusalOf(row, on) == null)
+                .toList();
+        Map<BigDecimal, List<Means>> reaching = new HashMap<>();
+        values.forEach(value -> reaching.put(
+                value,
+                usable.stream()
+                        .filter(row -> rangesFor(row, gaugeKind, unit).stream().anyMatch(range -> range.covers(value)))
+                        .map(row -> means(row, rangesFor(row, gaugeKind, unit), List.of(value), on))
+                        .sorted(LEAST_UNCERTAIN_FIRST)
+                        .toList()));
+        return reaching;
     }
 
     /**
@@ -160,14 +185,23 @@ public class Gauges {
             doubts.add(means.code() + " shows steps of " + figure(resolution) + " " + means.unit()
                     + "; for a tolerance of " + figure(width) + " they should be " + figure(finest) + " or finer.");
         }
+        coarse(means, lower, upper).ifPresent(doubts::add);
+        return doubts;
+    }
+
+    /** That these means are too uncertain for what lies between two limits, in a sentence; empty if they are not. */
+    public Optional<String> coarse(Means means, @Nullable BigDecimal lower, @Nullable BigDecimal upper) {
         BigDecimal u = means.u();
+        if (u == null || lower == null || upper == null) {
+            return Optional.empty();
+        }
+        BigDecimal width = upper.subtract(lower);
         BigDecimal widest = settings.number("gauge.share.warns").multiply(width);
         // U = 2u is compared with a share of half the tolerance, so 4u with the share of the whole.
-        if (u != null && u.multiply(BigDecimal.valueOf(4)).compareTo(widest) > 0) {
-            doubts.add(means.code() + " is coarse for this: U is " + figure(u.multiply(TWO)) + " " + means.unit()
-                    + " for half a tolerance of " + figure(width.divide(TWO)) + ".");
-        }
-        return doubts;
+        return u.multiply(BigDecimal.valueOf(4)).compareTo(widest) <= 0
+                ? Optional.empty()
+                : Optional.of(means.code() + " is coarse for this: U is " + figure(u.multiply(TWO)) + " " + means.unit()
+                        + " for half a tolerance of " + figure(width.divide(TWO)) + ".");
     }
 
     private Means means(GaugeRow row, List<GaugeRange> ranges, List<BigDecimal> values, LocalDate on) {

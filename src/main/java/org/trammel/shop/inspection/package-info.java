@@ -11,5 +11,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Inspection",
-        allowedDependencies = {"travellers", "gauges", "routes", "orders"})
+        allowedDependencies = {"travellers", "gauges", "routes", "orders", "designs"})
 package org.trammel.shop.inspection;

@@ -39,6 +39,7 @@ class OrderPages {
     private final OrderBook book;
     private final Settings settings;
     private final ObjectProvider<FrameFate> fates;
+    private final BeforeRelease before;
 
     OrderPages(
             OrderReading reading,
@@ -47,7 +48,8 @@ class OrderPages {
             OrderEntry entry,
             OrderBook book,
             Settings settings,
-            ObjectProvider<FrameFate> fates) {
+            ObjectProvider<FrameFate> fates,
+            BeforeRelease before) {
         this.reading = reading;
         this.export = export;
         this.orders = orders;
@@ -55,6 +57,7 @@ class OrderPages {
         this.book = book;
         this.settings = settings;
         this.fates = fates;
+        this.before = before;
     }
 
     @GetMapping("/orders")
@@ -89,6 +92,7 @@ class OrderPages {
         OrderStory story = reading.story(id, person);
         model.addAttribute("story", story);
         model.addAttribute("scrapped", fates.stream().anyMatch(fate -> fate.scrapped(story.sheet())));
+        model.addAttribute("warnings", before.warnings(story.checked()));
         Map<String, Boolean> may = Arrays.stream(OrderVerb.values())
                 .collect(Collectors.toMap(
                         OrderVerb::name,

@@ -13,7 +13,9 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import org.trammel.shop.orders.BeforeRelease;
 import org.trammel.shop.people.Signatures;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
@@ -27,11 +29,13 @@ class ReleaseApi {
     private final Release release;
     private final Revising revising;
     private final Signatures signatures;
+    private final BeforeRelease before;
 
-    ReleaseApi(Release release, Revising revising, Signatures signatures) {
+    ReleaseApi(Release release, Revising revising, Signatures signatures, BeforeRelease before) {
         this.release = release;
         this.revising = revising;
         this.signatures = signatures;
+        this.before = before;
     }
 
     record ReleaseRequest(long designRevisionId, long routeRevisionId) {}
@@ -58,6 +62,13 @@ class ReleaseApi {
     @Operation(summary = "Releases the order's frame to the shop and freezes route and design in its traveller.")
     Serial release(Act act, @PathVariable long orderId, @RequestBody ReleaseRequest r) {
         return new Serial(release.release(act, orderId, r.designRevisionId(), r.routeRevisionId()));
+    }
+
+    @GetMapping("/release-warnings")
+    @Operation(
+            summary = "What speaks against releasing a revision although it may be released, such as a gauge it lacks.")
+    List<String> warnings(@PathVariable long orderId, @RequestParam long designRevisionId) {
+        return before.warnings(designRevisionId);
     }
 
     @GetMapping("/finished-operations")

@@ -17,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.calc.units.TypedDay;
 import org.trammel.shop.designs.DesignSheet;
 import org.trammel.shop.designs.Designs;
+import org.trammel.shop.orders.BeforeRelease;
 import org.trammel.shop.orders.OrderSheet;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.people.Crew;
@@ -37,6 +38,7 @@ class ReleasePages {
     private final Designs designs;
     private final Crew crew;
     private final Signatures signatures;
+    private final BeforeRelease before;
 
     ReleasePages(
             Release release,
@@ -45,7 +47,8 @@ class ReleasePages {
             Orders orders,
             Designs designs,
             Crew crew,
-            Signatures signatures) {
+            Signatures signatures,
+            BeforeRelease before) {
         this.release = release;
         this.revising = revising;
         this.travellers = travellers;
@@ -53,6 +56,7 @@ class ReleasePages {
         this.designs = designs;
         this.crew = crew;
         this.signatures = signatures;
+        this.before = before;
     }
 
     /**
@@ -85,6 +89,7 @@ class ReleasePages {
         model.addAttribute("design", design);
         model.addAttribute("finished", revising.asked(who.person().id(), orderId, design));
         model.addAttribute("verdicts", verdicts);
+        model.addAttribute("warnings", before.warnings(designRevisionId));
         Map<String, String> owners = new LinkedHashMap<>();
         crew.active().stream()
                 .filter(person -> person.is(Role.OWNER))

@@ -363,6 +363,8 @@ class AuditorReadsNoNamesTest {
             case "/api/v1/drift/causes" -> "?code=" + LeftBehind.AXIS;
             case "/api/v1/frames" -> "?code=" + frame.serial();
             case "/api/v1/frames/at-stations" -> "?station=1";
+            case "/api/v1/orders/{orderId}/release-warnings" ->
+                "?designRevisionId=" + id("select max(id) from design_revision where design_id = " + frame.designId());
             case "/api/v1/gauges/usable" -> "?kind=CALLIPER&unit=mm";
             default -> "";
         };
