@@ -111,6 +111,7 @@ public class RawFigures {
     }
 
     private void distance(String field, String deed, BigDecimal mm, int least) {
+        KeptDigits.SET_UP.require(field, deed, "", mm);
         if (mm.compareTo(BigDecimal.valueOf(least)) < 0 || mm.compareTo(BigDecimal.valueOf(1000)) > 0) {
             throw Refusal.input(
                     field,
@@ -121,7 +122,11 @@ public class RawFigures {
     }
 
     private void diameter(String field, String deed, @Nullable BigDecimal mm) {
-        if (mm != null && (mm.compareTo(BigDecimal.valueOf(2)) < 0 || mm.compareTo(BigDecimal.valueOf(120)) > 0)) {
+        if (mm == null) {
+            return;
+        }
+        KeptDigits.SET_UP.require(field, deed, "", mm);
+        if (mm.compareTo(BigDecimal.valueOf(2)) < 0 || mm.compareTo(BigDecimal.valueOf(120)) > 0) {
             throw Refusal.input(
                     field,
                     deed,
@@ -159,13 +164,7 @@ public class RawFigures {
                 .findFirst()
                 .orElse(null);
         requireSeen(typed, there);
-        if (typed.mm().scale() > 4 || typed.mm().precision() - typed.mm().scale() > 8) {
-            throw Refusal.input(
-                    "value",
-                    NOT_KEPT,
-                    typed.mm().toPlainString() + " has more digits than are kept: four after the sign.",
-                    "Key what the gauge shows.");
-        }
+        KeptDigits.FIGURE.require("value", NOT_KEPT, "", typed.mm());
         String kind = kind(typed.gauge(), typed.spot().height() ? "table.height.kind" : "table.length.kind");
         Means means = usable(act, typed.gauge(), kind, List.of(typed.mm()));
         ask(typed, turns.setUp(operationId));
@@ -304,6 +303,9 @@ public class RawFigures {
                         "The point " + point.name() + " of the "
                                 + point.feature().words() + " is there twice.",
                         "Send it once; strike out the one on the sheet if that one is wrong.");
+            }
+            for (BigDecimal mm : List.of(point.x_mm(), point.y_mm(), point.z_mm())) {
+                KeptDigits.FIGURE.require("points", deed, "Point " + point.name() + ": ", mm);
             }
         }
         String kind = kind(gauge, "table.point.kind");

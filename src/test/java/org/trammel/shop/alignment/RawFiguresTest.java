@@ -109,6 +109,43 @@ class RawFiguresTest extends OnThePlate {
     }
 
     @Test
+    void moreDigitsThanAreKeptAreRefusedAndNotRoundedAway() {
+        WholeShop.Frame frame = frame();
+        assertThat(refusal(() -> read(frame, Spot.SEAT_LOW, "150.12345")).why())
+                .contains("150.12345 has more digits than are kept: four after the sign");
+        String arm = shop.gauge("ARM", "mm", "0.020", NEXT_YEAR);
+        Refusal point = refusal(() -> figures.points(
+                shop.act(aligner),
+                operation(frame),
+                List.of(new RawFigures.TypedPoint(
+                        Feature.DRIVE_FACE,
+                        "f1",
+                        new BigDecimal("1.5"),
+                        new BigDecimal("-20.00005"),
+                        new BigDecimal("36.5"))),
+                arm));
+        assertThat(point.field()).isEqualTo("points");
+        assertThat(point.why()).contains("Point f1: -20.00005 has more digits than are kept");
+        TableSetUp now = turns.setUp(operation(frame));
+        Refusal station = refusal(() -> figures.setUp(
+                shop.act(aligner),
+                operation(frame),
+                new TableSetUp(
+                        now.datum(),
+                        now.base(),
+                        true,
+                        new BigDecimal("100.0004"),
+                        new BigDecimal("400"),
+                        now.tubeBase_mm(),
+                        now.mandrelBase_mm(),
+                        null,
+                        null,
+                        null)));
+        assertThat(station.field()).isEqualTo("seatLow");
+        assertThat(sheet(frame).figures()).isEmpty();
+    }
+
+    @Test
     void stationsTooNearEachOtherAreRefused() {
         WholeShop.Frame frame = frame();
         TableSetUp now = turns.setUp(operation(frame));
