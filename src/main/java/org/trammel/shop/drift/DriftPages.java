@@ -35,6 +35,7 @@ class DriftPages {
     private final DriftBook book;
     private final DrawnCharts drawn;
     private final ShiftTraces traces;
+    private final WithoutJig withoutJig;
     private final Stations stations;
     private final Crew crew;
     private final Formats formats;
@@ -44,6 +45,7 @@ class DriftPages {
             DriftBook book,
             DrawnCharts drawn,
             ShiftTraces traces,
+            WithoutJig withoutJig,
             Stations stations,
             Crew crew,
             Formats formats) {
@@ -51,6 +53,7 @@ class DriftPages {
         this.book = book;
         this.drawn = drawn;
         this.traces = traces;
+        this.withoutJig = withoutJig;
         this.stations = stations;
         this.crew = crew;
         this.formats = formats;
@@ -71,6 +74,8 @@ class DriftPages {
         Welders welders = Welders.seenBy(who.person());
         model.addAttribute(
                 "lines", charts.all().stream().map(each -> line(each, welders)).toList());
+        model.addAttribute("withoutJig", withoutJig.of(charts.watched()));
+        model.addAttribute("withoutJigDays", WithoutJig.DAYS);
         Map<String, String> factors = new LinkedHashMap<>();
         Arrays.stream(Factor.values()).forEach(each -> factors.put(each.name(), each.word()));
         model.addAttribute("factors", factors);

@@ -11,5 +11,7 @@ interface JigUseRepository extends Repository<JigUseRow, Long> {
 
     List<JigUseRow> findAllByOrderById();
 
+    List<JigUseRow> findByTravellerIdIn(Collection<Long> travellerIds);
+
     Optional<JigUseRow> findFirstByTravellerIdInOrderByIdDesc(Collection<Long> travellerIds);
 }

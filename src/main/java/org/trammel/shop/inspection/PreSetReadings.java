@@ -48,6 +48,12 @@ public class PreSetReadings {
         return coldSets.operationsSince(moment);
     }
 
+    /** Travellers of which something was read under one of these codes since a moment. */
+    @Transactional(readOnly = true)
+    public Set<Long> travellersSince(Instant moment, Collection<String> codes) {
+        return codes.isEmpty() ? Set.of() : readings.travellersSince(moment, codes);
+    }
+
     private record Place(long piece, String code) {}
 
     /**

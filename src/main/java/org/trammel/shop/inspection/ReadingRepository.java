@@ -42,6 +42,11 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
             """)
     List<PreSetReadings.Line> notReplacedOf(Collection<String> codes, Collection<Long> travellers);
 
+    @Query("""
+            select distinct r.travellerId from Reading r where r.characteristicCode in :codes and r.at >= :moment
+            """)
+    Set<Long> travellersSince(Instant moment, Collection<String> codes);
+
     List<Reading> findByActId(UUID actId);
 
     boolean existsByReplacesId(long replacesId);

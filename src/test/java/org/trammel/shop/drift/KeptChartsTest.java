@@ -46,6 +46,9 @@ class KeptChartsTest extends WatchedJigs {
     private KeptCharts kept;
 
     @Autowired
+    private WithoutJig missing;
+
+    @Autowired
     private JigUses uses;
 
     @Autowired
@@ -321,5 +324,27 @@ class KeptChartsTest extends WatchedJigs {
         shop.tickAll(frame, late);
         assertThat(charts.of(byWelder.id()).values()).containsExactly(0.1);
         asFromTheFirst(byWelder);
+    }
+
+    @Test
+    void aFrameWhoseJigNobodyNotedIsCountedUntilSomebodyDoes() throws Exception {
+        Series series = watch(one);
+        WholeShop.Frame frame = frame();
+        shop.tickAll(frame, shop.qualified("WELD", LocalDate.of(2027, 1, 1), Role.WELDER));
+        int before = missing.of(List.of(series)).count();
+        assertThat(before).isZero();
+        read(frame, "0.1");
+        assertThat(charts.of(series.id()).points()).isEmpty();
+        assertThat(missing.of(List.of(series)).newest())
+                .extracting(head -> head.serial())
+                .containsExactly(frame.serial());
+        assertThat(mvc.perform(get("/qa/drift").with(Signed.on(crew.byId(qa))))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString())
+                .contains("On no chart", "no jig noted", "/frames/" + frame.serial() + "/jig");
+        uses.setUp(shop.act(worker), frame.serial(), "", one);
+        assertThat(charts.of(series.id()).values()).containsExactly(0.1);
+        assertThat(missing.of(List.of(series)).count()).isZero();
     }
 }
