@@ -45,6 +45,7 @@ public class Reductions {
     private final DeviationRepository deviations;
     private final ReducedReadings inspection;
     private final Readings readings;
+    private final SecondOfTwo second;
     private final Travellers travellers;
     private final Settings settings;
     private final Formats formats;
@@ -57,6 +58,7 @@ public class Reductions {
             DeviationRepository deviations,
             ReducedReadings inspection,
             Readings readings,
+            SecondOfTwo second,
             Travellers travellers,
             Settings settings,
             Formats formats,
@@ -67,6 +69,7 @@ public class Reductions {
         this.deviations = deviations;
         this.inspection = inspection;
         this.readings = readings;
+        this.second = second;
         this.travellers = travellers;
         this.settings = settings;
         this.formats = formats;
@@ -112,7 +115,7 @@ public class Reductions {
                 used.stream().map(RawLine::readingId).collect(Collectors.toSet())));
         alignment.deviations().forEach(measured -> deviations.save(new DeviationRow(row.id(), measured)));
         List<String> unfit = new ArrayList<>();
-        List<ReducedReadings.Value> values = values(operationId, alignment, all, used, setUp.setUp(), unfit);
+        List<ReducedReadings.Value> values = values(act, operationId, alignment, all, used, setUp.setUp(), unfit);
         if (values.isEmpty() && !unfit.isEmpty()) {
             throw Refusal.state(
                     NOT_REDUCED,
@@ -172,6 +175,7 @@ public class Reductions {
 
     /** What is new among what the characteristics of the operation ask for. */
     private List<ReducedReadings.Value> values(
+            Act act,
             long operationId,
             Alignment alignment,
             List<RawLine> all,
@@ -203,11 +207,33 @@ public class Reductions {
             if (!inspection.decides(one.line(), u)) {
                 // the others are judged all the same
                 unfit.add(one.line().name());
-            } else if (last == null || !same(last, raw, u)) {
+            } else if (asked(act, one.line(), last, raw, u, all, used)) {
                 values.add(value(one.line(), raw, u, from, used, corrected(last, all, used), last));
             }
         }
         return values;
+    }
+
+    /**
+     * Whether a value is given: one that was not given before, and any that a second person read for themselves, though it
+     * be the very same.
+     */
+    private boolean asked(
+            Act act,
+            FrameSheet.CharacteristicLine line,
+            @Nullable ReadingLine last,
+            List<BigDecimal> raw,
+            BigDecimal u,
+            List<RawLine> all,
+            List<RawLine> used) {
+        boolean another = last == null || !same(last, raw, u);
+        if (last == null || !SecondOfTwo.wanted(line) || corrected(last, all, used) != null) {
+            return another;
+        }
+        if (another) {
+            second.require(act, line, last, used);
+        }
+        return another || second.independent(act, last, used);
     }
 
     private static ReducedReadings.Value value(

@@ -20,7 +20,7 @@ import org.trammel.shop.web.TrendView;
  * @param rows one for each characteristic the table measures
  * @param chosen the row that the chart and the plate are about; null where there is none
  * @param history last values of its axis; null where there are fewer than two
- * @param across how wide tubes are where both sides were read
+ * @param notes how wide tubes are where both sides were read, whose figures were judged, a jig that nobody noted
  * @param push how far to push for the chosen row; null where it is not to be set right now
  */
 record TableSheet(
@@ -39,7 +39,7 @@ record TableSheet(
         @Nullable History history,
         Plate plate,
         @Nullable Fit fit,
-        List<String> across,
+        List<String> notes,
         @Nullable PushAdvice push) {
 
     /**

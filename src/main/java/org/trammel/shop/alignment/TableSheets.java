@@ -31,6 +31,7 @@ class TableSheets {
     private final TableRows rows;
     private final TableViews views;
     private final PushAdvices pushes;
+    private final SheetNotes notes;
     private final Readings readings;
     private final Travellers travellers;
     private final Formats formats;
@@ -41,6 +42,7 @@ class TableSheets {
             TableRows rows,
             TableViews views,
             PushAdvices pushes,
+            SheetNotes notes,
             Readings readings,
             Travellers travellers,
             Formats formats,
@@ -49,6 +51,7 @@ class TableSheets {
         this.rows = rows;
         this.views = views;
         this.pushes = pushes;
+        this.notes = notes;
         this.readings = readings;
         this.travellers = travellers;
         this.formats = formats;
@@ -98,7 +101,7 @@ class TableSheets {
                 row == null ? null : views.history(row, measured, head),
                 plate(head, operation, sheet, all, atHand, frame),
                 fit(sheet),
-                Across.words(sheet, formats),
+                notes.of(head, sheet),
                 row == null ? null : push(head, row, measured));
     }
 
