@@ -100,4 +100,19 @@ class DrawingTest {
         assertThat(point.find()).isTrue();
         return Double.parseDouble(point.group(1));
     }
+
+    /** Widths are those of the letters of the page: no line of a name reaches into the drawing, and no word is cut. */
+    @Test
+    void aLongNameOfAGateGoesOnInTheNextLine() {
+        String name = "100 Alignment after the quench and cold-set inside its window";
+        String drawn = draw.shares(new SharesView("found", List.of(new SharesView.Row(name, 0.9, 0.6, 0.97))));
+        List<String> lines = Pattern.compile("text-anchor=\"end\"[^>]*>([^<]*)<")
+                .matcher(drawn)
+                .results()
+                .map(found -> found.group(1))
+                .filter(line -> !line.equals("of 100 frames"))
+                .toList();
+        assertThat(String.join(" ", lines)).isEqualTo(name);
+        assertThat(lines).hasSizeGreaterThan(1).allMatch(line -> Svg.wide(line, 15) <= 226);
+    }
 }
