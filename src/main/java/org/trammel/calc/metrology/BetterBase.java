@@ -131,9 +131,26 @@ public record BetterBase(MeasuredDeviation now, ConformityDecision decision, Lis
         List<AxisStation> planned = stations(present, base);
         PlateReadings other =
                 base.tube() == Tube.HEAD_TUBE ? readings.withHeadTube(planned) : readings.withSeatTube(planned);
+        return prospect(readings, other, now, judging, base);
+    }
+
+    private static Answer<Prospect> prospect(
+            PlateReadings readings, PlateReadings planned, MeasuredDeviation now, Judging judging, Base base) {
         return Alignment.model(readings)
-                .then(first ->
-                        Alignment.model(other).then(second -> Answer.of(together(first, second, now, judging, base))));
+                .then(first -> Alignment.model(planned)
+                        .then(second -> Answer.of(together(first, second, now, judging, base))));
+    }
+
+    /**
+     * Looks ahead at one base whose readings are known as they would be taken.
+     *
+     * @param planned the readings with those on the base in the place of the present ones
+     */
+    public static Answer<Prospect> of(
+            PlateReadings readings, PlateReadings planned, Deviation what, Judging judging, Base base) {
+        return Alignment.of(readings)
+                .then(alignment -> alignment.of(what))
+                .then(now -> prospect(readings, planned, now, judging, base));
     }
 
     /** Two centres on the present axis, as far apart as the base. */

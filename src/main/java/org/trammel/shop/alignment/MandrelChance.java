@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import org.trammel.calc.metrology.Alignment;
-import org.trammel.calc.metrology.ConformityDecision;
-import org.trammel.calc.metrology.ConformityProbability;
+import org.trammel.calc.metrology.BetterBase;
+import org.trammel.calc.metrology.DecisionRule;
 import org.trammel.calc.metrology.Deviation;
+import org.trammel.calc.metrology.Judging;
 import org.trammel.calc.metrology.Limits;
-import org.trammel.calc.metrology.MeasuredDeviation;
+import org.trammel.calc.metrology.PlateReadings;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.settings.Settings;
@@ -19,16 +19,8 @@ import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.web.Formats;
 
 /**
- * Whether reading the head tube on the mandrel would settle a twist that is undecided on the tube, from the budgets of
- * both.
- *
- * <pre>
- * Y' ~ N(y, u(head, tube)² + u(head, mandrel)²)   what the mandrel may read, given what the tube read
- * p = P(|Y'| ≤ T − g') + P(|Y'| ≥ T + g')         g' = factor × u'(twist)
- * </pre>
- *
- * The seat tube is read once and is the same in both. Source: predictive distribution of a second measurement of one
- * quantity with a flat prior, common practice of JCGM 106:2012, 6 and 7; g' as in ISO 14253-1.
+ * Whether reading the head tube on the mandrel would settle a twist that is undecided on the tube: {@link BetterBase} of the
+ * figures that stand and of those the mandrel would give if the tube had told the truth.
  */
 @Component
 class MandrelChance {
@@ -56,50 +48,29 @@ class MandrelChance {
                 || upper == null) {
             return "";
         }
-        Alignment onTube = alignment(head, setUp, sheet.standing());
-        Alignment onMandrel = alignment(head, setUp.on(TableSetUp.Base.MANDREL), withMandrel(sheet.standing(), setUp));
-        if (onTube == null || onMandrel == null) {
+        if (!(form.readings(head, setUp, sheet.standing()) instanceof PlateReadings onTube)
+                || !(form.readings(head, setUp.on(TableSetUp.Base.MANDREL), withMandrel(sheet.standing(), setUp))
+                        instanceof PlateReadings onMandrel)) {
             return "";
         }
-        Double tubeHead = u(onTube, Deviation.HEAD_TUBE_LEAN);
-        Double mandrelHead = u(onMandrel, Deviation.HEAD_TUBE_LEAN);
-        Double mandrelTwist = u(onMandrel, Deviation.TWIST);
-        if (tubeHead == null || mandrelHead == null || mandrelTwist == null) {
+        Judging judging = new Judging(
+                Limits.between(lower, upper), DecisionRule.GUARDED, settings.number("guard.factor"), KEPT, null);
+        BetterBase.Base mandrel = new BetterBase.Base(
+                "the mandrel",
+                BetterBase.Tube.HEAD_TUBE,
+                setUp.mandrelBase_mm().doubleValue(),
+                twist.gauge(),
+                List.of());
+        if (!(BetterBase.of(onTube, onMandrel, Deviation.TWIST, judging, mandrel)
+                instanceof Answer.Determined<BetterBase.Prospect> there)) {
             return "";
         }
-        BigDecimal g =
-                ConformityDecision.guardBand(BigDecimal.valueOf(mandrelTwist), settings.number("guard.factor"), KEPT);
-        BigDecimal spread = BigDecimal.valueOf(Math.hypot(tubeHead, mandrelHead));
-        double inner = probability(twist.value(), lower.add(g), upper.subtract(g), spread);
-        double outer = probability(twist.value(), lower.subtract(g), upper.add(g), spread);
-        long decides = Math.round(100 * (inner + 1 - outer));
+        long decides = Math.round(100 * there.value().chance());
         return decides < 50
                 ? "The mandrel would rather not settle it: in " + decides + " of 100 cases."
-                : "Measure with the mandrel to decide: u " + formats.number(mandrelTwist, 3) + "°, settles it in "
-                        + decides + " of 100 cases.";
-    }
-
-    private static double probability(BigDecimal value, BigDecimal lower, BigDecimal upper, BigDecimal u) {
-        return lower.compareTo(upper) < 0
-                        && ConformityProbability.of(value, Limits.between(lower, upper), u)
-                                instanceof ConformityProbability.Determined there
-                ? there.probability()
-                : 0;
-    }
-
-    private @Nullable Alignment alignment(FrameSheet.Head head, TableSetUp setUp, List<RawLine> lines) {
-        return Alignment.of(form.readings(head, setUp, lines)) instanceof Answer.Determined<Alignment> there
-                ? there.value()
-                : null;
-    }
-
-    private static @Nullable Double u(Alignment alignment, Deviation what) {
-        return alignment.deviations().stream()
-                .filter(one -> one.what() == what)
-                .map(MeasuredDeviation::statedBudget)
-                .map(budget -> budget.u())
-                .findFirst()
-                .orElse(null);
+                : "Measure with the mandrel to decide: u "
+                        + formats.number(there.value().u(), 3)
+                        + "°, settles it in " + decides + " of 100 cases.";
     }
 
     /** What the mandrel would read with the gauge of the tube if the tube had told the truth. */
