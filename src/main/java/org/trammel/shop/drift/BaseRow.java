@@ -85,7 +85,7 @@ class BaseRow {
         this.actId = act.id();
     }
 
-    private static BigDecimal kept(double figure) {
+    static BigDecimal kept(double figure) {
         return BigDecimal.valueOf(figure).setScale(10, RoundingMode.HALF_UP);
     }
 

@@ -38,12 +38,14 @@ class DriftApi {
     private final DriftBook book;
     private final ShiftTraces traces;
     private final AxisFits fits;
+    private final EarlierWelders welders;
 
-    DriftApi(DriftCharts charts, DriftBook book, ShiftTraces traces, AxisFits fits) {
+    DriftApi(DriftCharts charts, DriftBook book, ShiftTraces traces, AxisFits fits, EarlierWelders welders) {
         this.charts = charts;
         this.book = book;
         this.traces = traces;
         this.fits = fits;
+        this.welders = welders;
     }
 
     @GetMapping
@@ -157,6 +159,17 @@ class DriftApi {
         }
         book.takeOver(act, id, body.readings(), body.source());
         return one(id, null, who);
+    }
+
+    record Name(String name) {}
+
+    @PostMapping("/welder-names/erase")
+    @Operation(
+            summary = "Erases a welder's name that was written down with readings from before this program",
+            description = "Only names of nobody in the crew are written down. The readings stay and name no welder.")
+    @ResponseStatus(HttpStatus.NO_CONTENT)
+    void erase(Act act, @RequestBody Name body) {
+        welders.erase(act, body.name());
     }
 
     record Because(String reason) {}

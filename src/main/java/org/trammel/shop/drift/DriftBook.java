@@ -34,6 +34,7 @@ public class DriftBook {
     private final BaseRepository bases;
     private final HistoryRepository histories;
     private final StrikeRepository strikes;
+    private final EarlierWelders welders;
     private final DriftCharts charts;
     private final KeptCharts keeper;
     private final JigCalls calls;
@@ -48,6 +49,7 @@ public class DriftBook {
             BaseRepository bases,
             HistoryRepository histories,
             StrikeRepository strikes,
+            EarlierWelders welders,
             DriftCharts charts,
             KeptCharts keeper,
             JigCalls calls,
@@ -60,6 +62,7 @@ public class DriftBook {
         this.bases = bases;
         this.histories = histories;
         this.strikes = strikes;
+        this.welders = welders;
         this.charts = charts;
         this.keeper = keeper;
         this.calls = calls;
@@ -146,6 +149,7 @@ public class DriftBook {
                     "The chart follows a " + of.by().word() + ", and an alarm can stop a jig only.",
                     "Leave the box empty: an alarm calls.");
         }
+        Digits.require(entry, not);
         String source = TypedText.line("source", "The source", not, entry.source(), 400);
         String reason = TypedText.words("reason", "The reason", not, entry.reason(), 1000);
         NewBase read = new NewBase(
@@ -165,6 +169,13 @@ public class DriftBook {
                 entry.seen());
         BaseChoice choice = BaseChoice.of(of, charts.chartable(of), read, settings.zone(), not);
         Baseline taken = value(choice.baseline(), not);
+        if (BaseRow.kept(taken.sigma()).signum() == 0) {
+            throw Refusal.input(
+                    entry.kind() == Base.Kind.GIVEN ? "sigma" : "first",
+                    not,
+                    "The standard deviation is nothing within the ten digits that are kept.",
+                    "Choose readings of a gauge that tells them apart, or give centre and standard deviation by hand.");
+        }
         requireCharts(read, taken, not);
         Base kept = bases.save(new BaseRow(act, seriesId, read, taken, choice.starts(), choice.ends()))
                 .base();
@@ -231,12 +242,20 @@ public class DriftBook {
         LocalDate today = settings.today();
         int place = 0;
         Instant last = null;
+        Map<Long, String> welded = new HashMap<>();
         for (EarlierReading entry : entries) {
             place++;
             Instant at = noon(entry, place, today, last, not);
             last = at;
-            histories.save(new HistoryRow(act, seriesId, place, checked(entry, place, not), at, from));
+            EarlierReading read = EarlierForm.checked(entry, place, of.unit(), not);
+            long row = histories
+                    .save(new HistoryRow(act, seriesId, place, read, at, from))
+                    .id();
+            if (read.welder() != null) {
+                welded.put(row, read.welder());
+            }
         }
+        welders.keep(welded);
         log.event(Chains.SHOP, "earlier-readings-taken-over", Map.of("series", seriesId, "readings", entries.size()));
         lookAtAll(act, of);
     }
@@ -293,29 +312,5 @@ public class DriftBook {
                     "Enter them in the order of time, the oldest first.");
         }
         return last == null || last.isBefore(noon) ? noon : last.plusSeconds(1);
-    }
-
-    private static EarlierReading checked(EarlierReading entry, int place, String not) {
-        String where = "Line " + place + ": ";
-        if (entry.lowerLimit().compareTo(entry.upperLimit()) >= 0
-                || entry.nominal().compareTo(entry.lowerLimit()) < 0
-                || entry.nominal().compareTo(entry.upperLimit()) > 0) {
-            throw Refusal.input(
-                    "lines",
-                    not,
-                    where + "nominal " + entry.nominal().toPlainString() + " does not lie between "
-                            + entry.lowerLimit().toPlainString() + " and "
-                            + entry.upperLimit().toPlainString() + ".",
-                    "Enter nominal, lower and upper limit in this order.");
-        }
-        return new EarlierReading(
-                entry.readOn(),
-                TypedText.line("lines", where + "the frame", not, entry.frame(), 60),
-                entry.value(),
-                entry.nominal(),
-                entry.lowerLimit(),
-                entry.upperLimit(),
-                TypedText.lineOrNone("lines", where + "the welder", not, entry.welder(), 40),
-                TypedText.lineOrNone("lines", where + "the tube set", not, entry.tubeSet(), 60));
     }
 }

@@ -205,7 +205,7 @@ public class DriftCharts {
     List<Struck> struck(Series of) {
         return strikes.of(of.id(), Limit.of(MOST_TOLD)).stream()
                 .map(line -> new Struck(
-                        line.history().point(of),
+                        line.history().point(of, null),
                         line.strike().reason(),
                         line.strike().personId(),
                         line.strike().at()))

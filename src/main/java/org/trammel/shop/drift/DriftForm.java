@@ -127,11 +127,7 @@ final class DriftForm {
         if (!(number instanceof TypedNumber.Read read)) {
             throw refusal(line, ((TypedNumber.Unreadable) number).reason());
         }
-        BigDecimal value = read.value();
-        if (value.scale() > 6 || value.precision() - value.scale() > 8) {
-            throw refusal(line, "a figure has more digits than are kept: six after the sign, eight before it.");
-        }
-        return value;
+        return read.value();
     }
 
     private static Refusal refusal(int line, String why) {

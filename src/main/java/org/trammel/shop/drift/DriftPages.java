@@ -36,6 +36,7 @@ class DriftPages {
     private final DrawnCharts drawn;
     private final ShiftTraces traces;
     private final WithoutJig withoutJig;
+    private final EarlierWelders welders;
     private final Stations stations;
     private final Crew crew;
     private final Formats formats;
@@ -46,6 +47,7 @@ class DriftPages {
             DrawnCharts drawn,
             ShiftTraces traces,
             WithoutJig withoutJig,
+            EarlierWelders welders,
             Stations stations,
             Crew crew,
             Formats formats) {
@@ -54,6 +56,7 @@ class DriftPages {
         this.drawn = drawn;
         this.traces = traces;
         this.withoutJig = withoutJig;
+        this.welders = welders;
         this.stations = stations;
         this.crew = crew;
         this.formats = formats;
@@ -71,22 +74,28 @@ class DriftPages {
 
     @GetMapping
     String list(SignedOn who, Model model) {
-        Welders welders = Welders.seenBy(who.person());
+        Welders called = Welders.seenBy(who.person());
         model.addAttribute(
-                "lines", charts.all().stream().map(each -> line(each, welders)).toList());
+                "lines", charts.all().stream().map(each -> line(each, called)).toList());
         model.addAttribute("withoutJig", withoutJig.of(charts.watched()));
         model.addAttribute("withoutJigDays", WithoutJig.DAYS);
         Map<String, String> factors = new LinkedHashMap<>();
         Arrays.stream(Factor.values()).forEach(each -> factors.put(each.name(), each.word()));
         model.addAttribute("factors", factors);
-        model.addAttribute("qa", who.person().is(Role.QA_LEAD));
+        boolean qa = who.person().is(Role.QA_LEAD);
+        model.addAttribute("qa", qa);
+        Map<String, String> names = new LinkedHashMap<>();
+        if (qa) {
+            welders.names().forEach(name -> names.put(name, name));
+        }
+        model.addAttribute("earlierNames", names);
         Map<String, String> jigs = new LinkedHashMap<>();
         stations.jigs().stream().map(Jig::code).forEach(code -> jigs.put(code, code));
         model.addAttribute("jigs", jigs);
         return "drift/list";
     }
 
-    private Line line(Standing of, Welders welders) {
+    private Line line(Standing of, Welders called) {
         String words = switch (of.stand()) {
             case DRIFTS -> "Since reading " + of.kept().driftsSince() + ". " + told(of);
             case DRIFTED -> told(of);
@@ -95,7 +104,7 @@ class DriftPages {
             case STILL -> "No reading is out of what the base lets expect.";
         };
         return new Line(
-                of.series(), welders.of(of.series()), of.stand(), of.kept().charted(), words);
+                of.series(), called.of(of.series()), of.stand(), of.kept().charted(), words);
     }
 
     private String told(Standing of) {
@@ -111,10 +120,10 @@ class DriftPages {
     String one(@PathVariable long id, @RequestParam(defaultValue = "") String until, SignedOn who, Model model) {
         Charted of = charts.of(id, number(until));
         Base base = of.base();
-        Welders welders = Welders.seenBy(who.person());
+        Welders called = Welders.seenBy(who.person());
         model.addAttribute("of", of);
-        model.addAttribute("line", line(of.standing(), welders));
-        model.addAttribute("charts", drawn.of(of, welders));
+        model.addAttribute("line", line(of.standing(), called));
+        model.addAttribute("charts", drawn.of(of, called));
         List<Row> rows = rows(of);
         model.addAttribute("rows", rows);
         model.addAttribute(
@@ -179,6 +188,12 @@ class DriftPages {
                         .gaps().stream()
                                 .map(gap -> formats.sentence(gap.words()))
                                 .toList();
+    }
+
+    @PostMapping("/welder-names/erase")
+    String erase(Act act, @RequestParam(defaultValue = "") String name) {
+        welders.erase(act, name);
+        return "redirect:/qa/drift";
     }
 
     @PostMapping("/{id}/base")

@@ -38,8 +38,6 @@ class HistoryRow {
     @Column(name = "read_at")
     private Instant readAt;
 
-    private @Nullable String welder;
-
     @Column(name = "tube_set")
     private @Nullable String tubeSet;
 
@@ -64,7 +62,6 @@ class HistoryRow {
         this.lowerLimit = entry.lowerLimit();
         this.upperLimit = entry.upperLimit();
         this.readAt = readAt;
-        this.welder = entry.welder();
         this.tubeSet = entry.tubeSet();
         this.source = source;
         this.personId = act.by();
@@ -84,8 +81,11 @@ class HistoryRow {
         return frame;
     }
 
-    /** @param series the axis of a jig it was taken over to */
-    Point point(Series series) {
+    /**
+     * @param series the axis of a jig it was taken over to
+     * @param welder who welded, as far as is known
+     */
+    Point point(Series series, @Nullable String welder) {
         return new Point(
                 Point.EARLIER + id,
                 null,

@@ -30,6 +30,7 @@ class SeriesPoints {
     private final SeriesRepository series;
     private final HistoryRepository histories;
     private final StrikeRepository strikes;
+    private final EarlierWelders welders;
     private final JigUseRepository uses;
     private final PreSetReadings readings;
     private final Pieces pieces;
@@ -40,6 +41,7 @@ class SeriesPoints {
             SeriesRepository series,
             HistoryRepository histories,
             StrikeRepository strikes,
+            EarlierWelders welders,
             JigUseRepository uses,
             PreSetReadings readings,
             Pieces pieces,
@@ -48,6 +50,7 @@ class SeriesPoints {
         this.series = series;
         this.histories = histories;
         this.strikes = strikes;
+        this.welders = welders;
         this.uses = uses;
         this.readings = readings;
         this.pieces = pieces;
@@ -92,7 +95,7 @@ class SeriesPoints {
         if (codes.isEmpty()) {
             return read;
         }
-        earlier(codes).forEach((code, points) -> read.put(code, new ArrayList<>(points)));
+        earlier(codes, factors).forEach((code, points) -> read.put(code, new ArrayList<>(points)));
         Map<Long, Long> first = pieces.first();
         List<PreSetReadings.Line> lines = readings.of(codes, first);
         Map<Long, JigUseRow> jigs = new HashMap<>();
@@ -129,7 +132,7 @@ class SeriesPoints {
                 .collect(Collectors.toMap(PreSetReadings.Line::code, line -> point(use, line, piece, made)));
     }
 
-    private Map<String, List<Point>> earlier(Set<String> codes) {
+    private Map<String, List<Point>> earlier(Set<String> codes, Set<Factor> factors) {
         Map<Long, Series> jigs = series.findByCharacteristicCodeInOrderById(codes).stream()
                 .map(SeriesRow::series)
                 .filter(each -> each.by() == Factor.JIG)
@@ -140,10 +143,11 @@ class SeriesPoints {
         }
         Set<Long> struck =
                 strikes.findAllByOrderById().stream().map(StrikeRow::historyId).collect(Collectors.toSet());
+        Map<Long, String> welded = factors.contains(Factor.WELDER) ? welders.of(jigs.keySet()) : Map.of();
         for (HistoryRow row : histories.findBySeriesIdInOrderByReadAtAscIdAsc(jigs.keySet())) {
             Series of = jigs.get(row.seriesId());
             if (!struck.contains(row.id())) {
-                earlier.computeIfAbsent(of.code(), code -> new ArrayList<>()).add(row.point(of));
+                earlier.computeIfAbsent(of.code(), code -> new ArrayList<>()).add(row.point(of, welded.get(row.id())));
             }
         }
         return earlier;
