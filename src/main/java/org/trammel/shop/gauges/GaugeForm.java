@@ -12,8 +12,12 @@ import org.trammel.calc.units.TypedDay;
 import org.trammel.calc.units.TypedNumber;
 import org.trammel.shop.records.Refusal;
 
-/** The fields of the register's forms as they were typed. */
-record GaugeForm(Map<String, String> fields) {
+/**
+ * The fields of the register's forms as they were typed.
+ *
+ * @param not what is not done if one cannot be read, as a sentence
+ */
+record GaugeForm(Map<String, String> fields, String not) {
 
     /** Ranges one form has room for. */
     static final int RANGES = 3;
@@ -67,8 +71,7 @@ record GaugeForm(Map<String, String> fields) {
         if (number instanceof TypedNumber.Read read) {
             return read.value();
         }
-        throw Refusal.input(
-                field, "The gauge was not entered.", ((TypedNumber.Unreadable) number).reason(), "Type it again.");
+        throw Refusal.input(field, not, ((TypedNumber.Unreadable) number).reason(), "Type it again.");
     }
 
     LocalDate day(String field) {
@@ -76,10 +79,6 @@ record GaugeForm(Map<String, String> fields) {
         if (typed instanceof TypedDay.Read read) {
             return read.day();
         }
-        throw Refusal.input(
-                field,
-                "The gauge was not entered.",
-                ((TypedDay.Unreadable) typed).reason(),
-                "Enter the day as 2026-03-18.");
+        throw Refusal.input(field, not, ((TypedDay.Unreadable) typed).reason(), "Enter the day as 2026-03-18.");
     }
 }

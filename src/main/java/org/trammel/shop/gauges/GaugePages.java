@@ -83,7 +83,7 @@ class GaugePages {
 
     @PostMapping("/shop/gauges")
     String register(Act act, @RequestParam Map<String, String> fields) {
-        GaugeForm form = new GaugeForm(fields);
+        GaugeForm form = new GaugeForm(fields, "The gauge was not registered.");
         Gauge gauge = form.parts().isEmpty()
                 ? register.register(act, form.text("code"), form.gauge())
                 : register.setUp(act, form.text("code"), form.gauge(), form.parts());
@@ -155,12 +155,12 @@ class GaugePages {
     @PostMapping("/shop/gauges/{code}/edit")
     String change(
             Act act, @PathVariable String code, @RequestParam long version, @RequestParam Map<String, String> fields) {
-        return sheet(register.edit(act, code, version, new GaugeForm(fields).gauge()));
+        return sheet(register.edit(act, code, version, new GaugeForm(fields, code + " was not changed.").gauge()));
     }
 
     @PostMapping("/shop/gauges/{code}/calibration")
     String calibrated(Act act, @PathVariable String code, @RequestParam Map<String, String> fields) {
-        GaugeForm form = new GaugeForm(fields);
+        GaugeForm form = new GaugeForm(fields, "The calibration of " + code + " was not recorded.");
         return sheet(register.calibrated(act, code, form.calibration()));
     }
 
@@ -176,7 +176,7 @@ class GaugePages {
 
     @PostMapping("/shop/gauges/{code}/failure")
     String fail(Act act, @PathVariable String code, @RequestParam Map<String, String> fields) {
-        GaugeForm form = new GaugeForm(fields);
+        GaugeForm form = new GaugeForm(fields, "The failure of " + code + " was not recorded.");
         return sheet(register.fail(
                 act,
                 code,

@@ -1,24 +1,22 @@
 package org.trammel.shop.inspection;
 
-/** What becomes of one reading. */
+/** What becomes of one reading; said as it is said of its frame. */
 public enum ReadingOutcome {
-    CLEARED("cleared by calculation", "conforming"),
-    MEASURE_AGAIN("measure again", "undecided");
+    CLEARED(FrameOutcome.CLEARED),
+    MEASURE_AGAIN(FrameOutcome.MEASURE_AGAIN);
 
-    private final String word;
-    private final String mark;
+    private final FrameOutcome ofFrame;
 
-    ReadingOutcome(String word, String mark) {
-        this.word = word;
-        this.mark = mark;
+    ReadingOutcome(FrameOutcome ofFrame) {
+        this.ofFrame = ofFrame;
     }
 
     public String word() {
-        return word;
+        return ofFrame.word();
     }
 
     /** Kind of the mark that goes with the word. */
     public String mark() {
-        return mark;
+        return ofFrame.mark();
     }
 }
