@@ -6,59 +6,13 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.web.servlet.MockMvc;
-import org.trammel.shop.ShopTest;
-import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
-import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
-import org.trammel.shop.routes.RouteBook;
 
 /** A desk at which templates are asked for. */
-@ShopTest
-abstract class AtTheTemplates {
-
-    @Autowired
-    private DrawnFrame.DesignDesk desk;
-
-    @Autowired
-    MockMvc mvc;
-
-    @Autowired
-    JdbcClient jdbc;
-
-    @Autowired
-    TestCrew hands;
-
-    @Autowired
-    Crew crew;
-
-    @Autowired
-    Credentials credentials;
-
-    @Autowired
-    Designs designs;
-
-    @Autowired
-    DrawingOffice office;
-
-    @Autowired
-    DesignGate gate;
-
-    @Autowired
-    RouteBook routes;
-
-    DrawnFrame frame;
-
-    @BeforeEach
-    void openTheOffice() {
-        frame = new DrawnFrame(desk);
-    }
+abstract class AtTheTemplates extends AtTheDrawingDesk {
 
     void refused(long id, String query, String... said) throws Exception {
         MockHttpServletResponse answer = asked(id, query);

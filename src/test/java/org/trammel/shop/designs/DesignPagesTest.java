@@ -17,52 +17,23 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockMultipartFile;
-import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.MvcResult;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
-import org.trammel.shop.ShopTest;
 import org.trammel.shop.Statements;
-import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 
-@ShopTest
-class DesignPagesTest {
-
-    @Autowired
-    private DrawnFrame.DesignDesk desk;
-
-    @Autowired
-    private MockMvc mvc;
-
-    @Autowired
-    private JdbcClient jdbc;
-
-    @Autowired
-    private TestCrew hands;
-
-    @Autowired
-    private Crew crew;
-
-    @Autowired
-    private Designs designs;
-
-    @Autowired
-    private DrawingOffice office;
+class DesignPagesTest extends AtTheDrawingDesk {
 
     @Autowired
     private Statements statements;
 
-    private DrawnFrame frame;
     private RequestPostProcessor owner;
 
     @BeforeEach
-    void draw() {
-        frame = new DrawnFrame(desk);
+    void sitDown() {
         owner = Signed.on(crew.byId(frame.owner));
     }
 

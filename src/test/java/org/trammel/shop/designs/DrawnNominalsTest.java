@@ -19,59 +19,24 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
-import org.trammel.shop.ShopTest;
-import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
 /** Nominals taken from the drawing, typed against it, and the tolerance classes they are held against. */
-@ShopTest
-class DrawnNominalsTest {
+class DrawnNominalsTest extends AtTheDrawingDesk {
 
     private static final String CODE = "080-7";
 
     @Autowired
-    private DrawnFrame.DesignDesk desk;
-
-    @Autowired
-    private JdbcClient jdbc;
-
-    @Autowired
-    private TestCrew hands;
-
-    @Autowired
-    private Crew crew;
-
-    @Autowired
-    private Designs designs;
-
-    @Autowired
-    private DrawingOffice office;
-
-    @Autowired
-    private DesignGate gate;
-
-    @Autowired
-    private DesignReading reading;
-
-    @Autowired
     private Tolerances tolerances;
 
-    @Autowired
-    private MockMvc mvc;
-
-    private DrawnFrame frame;
     private RequestPostProcessor qa;
 
     @BeforeEach
-    void draw() {
-        frame = new DrawnFrame(desk);
+    void sitDown() {
         qa = Signed.on(crew.byId(frame.qa));
     }
 

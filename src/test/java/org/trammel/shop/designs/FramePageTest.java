@@ -8,50 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.web.servlet.MockMvc;
-import org.trammel.shop.ShopTest;
-import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Signed;
 
 /**
  * The sheet with drawing and cut list. Its figures are those that a script written apart from this project computes for
  * the first frame of the invented workshop.
  */
-@ShopTest
-class FramePageTest {
-
-    @Autowired
-    private DrawnFrame.DesignDesk desk;
-
-    @Autowired
-    private MockMvc mvc;
-
-    @Autowired
-    private JdbcClient jdbc;
-
-    @Autowired
-    private TestCrew hands;
-
-    @Autowired
-    private Crew crew;
-
-    @Autowired
-    private Designs designs;
-
-    @Autowired
-    private DrawingOffice office;
-
-    private DrawnFrame frame;
-
-    @BeforeEach
-    void openTheOffice() {
-        frame = new DrawnFrame(desk);
-    }
+class FramePageTest extends AtTheDrawingDesk {
 
     @Test
     void theFrameIsDrawnAndItsTubesAreListedAsTheyAreCut() throws Exception {

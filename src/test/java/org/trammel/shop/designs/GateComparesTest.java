@@ -12,48 +12,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.web.servlet.MockMvc;
-import org.trammel.shop.ShopTest;
-import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Refusal;
 
 /** What the gate compares a drawing with from outside it: the order with its rider, and the family it was tested in. */
-@ShopTest
-class GateComparesTest {
-
-    @Autowired
-    private DrawnFrame.DesignDesk desk;
-
-    @Autowired
-    private JdbcClient jdbc;
-
-    @Autowired
-    private TestCrew hands;
-
-    @Autowired
-    private Crew crew;
-
-    @Autowired
-    private Designs designs;
-
-    @Autowired
-    private DrawingOffice office;
-
-    @Autowired
-    private DesignGate gate;
-
-    @Autowired
-    private DesignReading reading;
-
-    @Autowired
-    private MockMvc mvc;
+class GateComparesTest extends AtTheDrawingDesk {
 
     @Autowired
     private TestFamilies families;
@@ -63,13 +29,6 @@ class GateComparesTest {
 
     @Autowired
     private SawDrawer saws;
-
-    private DrawnFrame frame;
-
-    @BeforeEach
-    void draw() {
-        frame = new DrawnFrame(desk);
-    }
 
     @Test
     void whatTheOrderTellsIsComparedAndNothingOfTheRiderIsKeptWithTheAnswer() {

@@ -11,14 +11,8 @@ import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
-import org.trammel.shop.ShopTest;
-import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 
@@ -26,8 +20,7 @@ import org.trammel.shop.people.Signed;
  * A layout from whatever is known. What is expected are the inputs and results of the invented workshop's first frame as
  * a script written apart from this project computes them, in {@code geometry/frames.csv}.
  */
-@ShopTest
-class LayoutPagesTest {
+class LayoutPagesTest extends AtTheDrawingDesk {
 
     private static final Map<String, String> TRAIL = Map.ofEntries(
             Map.entry("HEAD_ANGLE", "65,5"),
@@ -44,33 +37,10 @@ class LayoutPagesTest {
             Map.entry("FRONT_WHEEL_RADIUS", "370"),
             Map.entry("REAR_WHEEL_RADIUS", "370"));
 
-    @Autowired
-    private DrawnFrame.DesignDesk desk;
-
-    @Autowired
-    private MockMvc mvc;
-
-    @Autowired
-    private JdbcClient jdbc;
-
-    @Autowired
-    private TestCrew hands;
-
-    @Autowired
-    private Crew crew;
-
-    @Autowired
-    private Designs designs;
-
-    @Autowired
-    private DrawingOffice office;
-
-    private DrawnFrame frame;
     private Map<String, String> given;
 
     @BeforeEach
-    void openTheOffice() {
-        frame = new DrawnFrame(desk);
+    void sitDown() {
         given = new HashMap<>(TRAIL);
     }
 

@@ -11,21 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.web.servlet.MockMvc;
-import org.trammel.shop.ShopTest;
-import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Refusal;
-import org.trammel.shop.routes.RouteBook;
 import org.trammel.shop.settings.Setting;
 import org.trammel.shop.settings.Settings;
 
@@ -33,48 +26,10 @@ import org.trammel.shop.settings.Settings;
  * A figure that is not met shuts the gate. Expected figures are those of the invented workshop's frames in frames.csv,
  * which a script written apart from this project computed, or worked by hand where the line says so.
  */
-@ShopTest
-class RedCheckTest {
-
-    @Autowired
-    private DrawnFrame.DesignDesk desk;
-
-    @Autowired
-    private JdbcClient jdbc;
-
-    @Autowired
-    private TestCrew hands;
-
-    @Autowired
-    private Crew crew;
-
-    @Autowired
-    private Designs designs;
-
-    @Autowired
-    private DrawingOffice office;
-
-    @Autowired
-    private DesignGate gate;
-
-    @Autowired
-    private DesignReading reading;
-
-    @Autowired
-    private RouteBook routes;
-
-    @Autowired
-    private MockMvc mvc;
+class RedCheckTest extends AtTheDrawingDesk {
 
     @Autowired
     private Settings settings;
-
-    private DrawnFrame frame;
-
-    @BeforeEach
-    void draw() {
-        frame = new DrawnFrame(desk);
-    }
 
     /**
      * Closure: the stack is 643,06. The others by hand: tyre |cos 74,5° × 58 − sin 74,5° × √(428² − 58²)| − 370 − 17,45 =

@@ -10,21 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.calc.drawing.Mark;
 import org.trammel.calc.geometry.DemoFrames;
 import org.trammel.calc.geometry.Paper;
-import org.trammel.shop.ShopTest;
-import org.trammel.shop.TestCrew;
-import org.trammel.shop.people.Credentials;
-import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Refusal;
 
@@ -32,45 +25,10 @@ import org.trammel.shop.records.Refusal;
  * The room of a swing arm at the design gate and on the sheet of the frame. Expected figures are those of suspension.csv,
  * which a script written apart from this project computed, or worked by hand where the line says so.
  */
-@ShopTest
-class SwingGateTest {
-
-    @Autowired
-    private MockMvc mvc;
-
-    @Autowired
-    private JdbcClient jdbc;
-
-    @Autowired
-    private TestCrew hands;
-
-    @Autowired
-    private Crew crew;
-
-    @Autowired
-    private Credentials credentials;
-
-    @Autowired
-    private Designs designs;
-
-    @Autowired
-    private DrawingOffice office;
-
-    @Autowired
-    private DesignGate gate;
-
-    @Autowired
-    private DesignReading reading;
+class SwingGateTest extends AtTheDrawingDesk {
 
     @Autowired
     private FramePage frames;
-
-    private DrawnFrame frame;
-
-    @BeforeEach
-    void openTheOffice() {
-        frame = new DrawnFrame(new DrawnFrame.DesignDesk(jdbc, hands, credentials, designs, office, gate));
-    }
 
     @ParameterizedTest
     @MethodSource("org.trammel.shop.designs.SwingFrame#names")
