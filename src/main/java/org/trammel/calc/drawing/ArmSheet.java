@@ -136,7 +136,7 @@ public final class ArmSheet {
         ArmPlan.Bridge bridge = sizes.bridge();
         if (bridge != null) {
             of.note(
-                    parts.seen(plan.bridgeX_mm(bridge) - bridge.outside_mm() / 2, 0),
+                    parts.seen(plan.bridgeX_mm(bridge) + bridge.outside_mm() / 2, sizes.inside_mm() / 4),
                     "bridge Ø " + lettering.mm(bridge.outside_mm()) + ", " + lettering.mm(bridge.fromPivot_mm())
                             + " from the pivot",
                     14,
