@@ -37,6 +37,13 @@ public record RunVerdict(
         gaps = List.copyOf(gaps);
     }
 
+    /** The same with one finding more, on what the record does not show. */
+    public RunVerdict with(Finding finding) {
+        List<Finding> more = new ArrayList<>(findings);
+        more.add(finding);
+        return new RunVerdict(judged.worse(finding.judged()), steps, more, worth, gaps);
+    }
+
     /** Judges; without an answer where the load has no record. */
     public static Answer<RunVerdict> of(
             Samples samples, List<Thermocouple> thermocouples, OvenProgramme programme, RunRules rules) {

@@ -11,6 +11,7 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.ClockKind;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
@@ -72,10 +73,11 @@ class Compatibility {
                             "It is in load " + code + ", which is not decided.",
                             "Take it out there, or decide that run first.");
                 });
-        FrameSheet.OperationLine operation = operation(sheet, programme, deed, starting);
-        held(sheet, operation, deed);
-        clocks(sheet, programme, operation, now, deed);
+        // First of all: a hold may be lifted, heat is not taken back, and another programme is chosen.
         heat(run, programme, head, deed);
+        FrameSheet.OperationLine operation = operation(sheet, programme, deed, starting);
+        held(sheet, programme, operation, deed);
+        clocks(sheet, programme, operation, now, deed);
         return new Fits(head, operation == null ? null : operation.operationId());
     }
 
@@ -115,9 +117,14 @@ class Compatibility {
                 next ? "Finish and sign operation " + first.code() + " first." : "Bring it there first.");
     }
 
-    /** Heat cannot be taken back: every open hold that covers the frame keeps it out, freed or not. */
-    private static void held(FrameSheet sheet, FrameSheet.@Nullable OperationLine operation, String deed) {
+    /**
+     * Heat cannot be taken back: every open hold that covers the frame keeps it out, freed or not. A top-up is what a hold
+     * for an oven run waits for.
+     */
+    private static void held(
+            FrameSheet sheet, Programme programme, FrameSheet.@Nullable OperationLine operation, String deed) {
         sheet.holds().stream()
+                .filter(hold -> programme.purpose() != Purpose.TOP_UP || hold.reason() != HoldReason.OVEN_TRACE)
                 .filter(hold -> hold.scope() != HoldScope.OPERATION
                         || operation != null
                                 && (hold.operationId() == null
@@ -225,7 +232,7 @@ class Compatibility {
                 .ifPresent(sheet -> {
                     throw Refusal.state(
                             deed,
-                            sheet.sums().words(),
+                            formats.sentence(sheet.sums().words()),
                             "Choose a cooler or shorter programme; hardness and the QA lead decide what else there is.");
                 });
     }

@@ -28,6 +28,7 @@ public class HeatLedgers {
     private final WiredRepository wired;
     private final LogRepository logs;
     private final Programmes programmes;
+    private final OvenTraces traces;
     private final Settings settings;
 
     HeatLedgers(
@@ -36,12 +37,14 @@ public class HeatLedgers {
             WiredRepository wired,
             LogRepository logs,
             Programmes programmes,
+            OvenTraces traces,
             Settings settings) {
         this.frames = frames;
         this.runs = runs;
         this.wired = wired;
         this.logs = logs;
         this.programmes = programmes;
+        this.traces = traces;
         this.settings = settings;
     }
 
@@ -90,20 +93,21 @@ public class HeatLedgers {
     public Optional<Sheet> of(
             String serial, String part, String metal, @Nullable Programme next, @Nullable String but) {
         return MetalHeat.of(metal, settings).map(heat -> {
-            List<Visit> visits = new ArrayList<>();
+            Since since = new Since();
+            List<Visit> visits = since.visits;
             for (LoadedRow frame : frames.findBySerialOrderById(serial)) {
                 String of = frame.loaded().part();
                 boolean concerns = of.equals(part) || of.isEmpty() || part.isEmpty();
                 RunRow run = runs.findById(frame.runId()).orElseThrow();
                 if (concerns && counts(frame, run) && !run.code().equals(but)) {
-                    visit(visits, of, run, heat);
+                    visit(since, of, run, heat);
                 }
             }
             Answer<HeatLedger> sums = HeatLedger.of(
                     heat.age_h(),
                     heat.share(),
                     visits.stream().map(Visit::hours).toList(),
-                    next == null ? null : heat.worth(next));
+                    next == null ? null : since.beyond(next, heat.worth(next)));
             if (sums instanceof Answer.NotDeterminable<HeatLedger> none) {
                 throw org.trammel.shop.records.Refusal.state(
                         "The heat of the frame is not summed up.",
@@ -125,18 +129,41 @@ public class HeatLedgers {
         return frame.state() != FrameState.TAKEN_OUT && run.state() != RunState.CALLED_OFF;
     }
 
-    private void visit(List<Visit> visits, String part, RunRow run, MetalHeat heat) {
+    /** What came since the last age, and what that fell short of: a top-up fills that first and adds what is left of it. */
+    private static final class Since {
+
+        private final List<Visit> visits = new ArrayList<>();
+        private double short_h;
+
+        EquivalentHours beyond(Programme programme, EquivalentHours hours) {
+            if (programme.purpose() != Purpose.TOP_UP) {
+                return hours;
+            }
+            return new EquivalentHours(
+                    Math.max(0, hours.usual_h() - short_h),
+                    Math.max(0, hours.lowEnergy_h() - short_h),
+                    Math.max(0, hours.highEnergy_h() - short_h));
+        }
+    }
+
+    private void visit(Since since, String part, RunRow run, MetalHeat heat) {
         Programme programme = programmes.revision(run.revisionId());
+        Optional<EquivalentTime> recorded =
+                logs.findFirstByRunIdOrderByIdDesc(run.id()).flatMap(log -> recorded(log.kept(), run, heat));
         if (!programme.purpose().addsToTheLedger()) {
             // Solution treatment and a whole age begin the life of the temper anew; what came before is undone by them.
             if (run.startedAt() != null) {
-                visits.clear();
+                since.visits.clear();
+                since.short_h = programme.purpose() == Purpose.AGEING ? short_h(run, programme, recorded, heat) : 0;
             }
             return;
         }
-        Optional<EquivalentHours> recorded =
-                logs.findFirstByRunIdOrderByIdDesc(run.id()).flatMap(log -> recorded(log.kept(), run, heat));
-        visits.add(new Visit(
+        EquivalentHours hottest = recorded.map(EquivalentTime::hottest).orElseGet(() -> heat.worth(programme));
+        EquivalentHours counted = since.beyond(programme, hottest);
+        if (programme.purpose() == Purpose.TOP_UP) {
+            since.short_h = Math.max(0, since.short_h - hottest.usual_h());
+        }
+        since.visits.add(new Visit(
                 run.code(),
                 part,
                 programme.called(),
@@ -144,12 +171,21 @@ public class HeatLedgers {
                         ? run.run("", programme, List.of(), List.of(), List.of(), List.of())
                                 .openedAt()
                         : run.startedAt(),
-                recorded.orElseGet(() -> heat.worth(programme)),
+                counted,
                 recorded.isPresent(),
                 run.startedAt() == null));
     }
 
-    private Optional<EquivalentHours> recorded(KeptLog log, RunRow run, MetalHeat heat) {
+    /** What an age fell short of: by its record, or by the worst case of a thermocouple found wrong since. */
+    private double short_h(RunRow run, Programme programme, Optional<EquivalentTime> recorded, MetalHeat heat) {
+        double wanted = programme.content().least_h() == null
+                ? heat.worth(programme).usual_h()
+                : programme.content().least_h().doubleValue();
+        double missing = recorded.map(time -> wanted - time.coldest().usual_h()).orElse(0.0);
+        return Math.max(Math.max(0, missing), traces.missing_h(run.id()));
+    }
+
+    private Optional<EquivalentTime> recorded(KeptLog log, RunRow run, MetalHeat heat) {
         Answer<EquivalentTime> time = LoadTrace.of(
                         log.read(),
                         wired.findByRunIdOrderByCode(run.id()).stream()
@@ -157,8 +193,6 @@ public class HeatLedgers {
                                 .toList(),
                         Duration.ofMillis(Math.round(run.gapOrUsual_min() * 60_000)))
                 .then(trace -> EquivalentTime.of(trace, heat.reference_degC(), heat.activation()));
-        return time instanceof Answer.Determined<EquivalentTime> there
-                ? Optional.of(there.value().hottest())
-                : Optional.empty();
+        return time instanceof Answer.Determined<EquivalentTime> there ? Optional.of(there.value()) : Optional.empty();
     }
 }

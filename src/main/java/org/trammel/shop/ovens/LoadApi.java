@@ -41,6 +41,7 @@ class LoadApi {
     private final LogImport records;
     private final RunRelease release;
     private final RunJudge judge;
+    private final HardnessOfRuns hardness;
     private final Signatures signatures;
 
     LoadApi(
@@ -50,6 +51,7 @@ class LoadApi {
             LogImport records,
             RunRelease release,
             RunJudge judge,
+            HardnessOfRuns hardness,
             Signatures signatures) {
         this.runs = runs;
         this.loads = loads;
@@ -57,6 +59,7 @@ class LoadApi {
         this.records = records;
         this.release = release;
         this.judge = judge;
+        this.hardness = hardness;
         this.signatures = signatures;
     }
 
@@ -206,6 +209,26 @@ class LoadApi {
                     "opened", "The door was not noted.", "It is not said which way.", "Send true or false.");
         }
         return ovenRuns.door(act, code, body.opened(), body.words());
+    }
+
+    record Quenched(@Nullable BigDecimal delayS, @Nullable String words) {}
+
+    @PostMapping("/{code}/quench")
+    @Operation(summary = "How long it took from the door to the water; the newest counts")
+    Run quench(Act act, @PathVariable String code, @RequestBody Quenched body) {
+        return ovenRuns.quench(act, code, body.delayS(), body.words());
+    }
+
+    @GetMapping("/{code}/hardness")
+    @Operation(summary = "Hardness and conductivity of the coupon and the frames; nothing is converted")
+    List<Hardness> hardness(@PathVariable String code) {
+        return hardness.of(code);
+    }
+
+    @PostMapping("/{code}/hardness")
+    @Operation(summary = "Enters what was found; it releases nothing by itself")
+    Run hardness(Act act, @PathVariable String code, @RequestBody Hardness.Entry body) {
+        return hardness.enter(act, code, body);
     }
 
     @PostMapping("/{code}/stop")

@@ -19,6 +19,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
+import org.trammel.calc.thermal.HardnessMethod;
 import org.trammel.calc.thermal.RunVerdict;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.people.Crew;
@@ -42,6 +43,7 @@ class LoadPages {
     private final LogImport records;
     private final RunRelease release;
     private final RunJudge judge;
+    private final HardnessOfRuns hardness;
     private final Ovens ovens;
     private final Programmes programmes;
     private final Signatures signatures;
@@ -55,6 +57,7 @@ class LoadPages {
             LogImport records,
             RunRelease release,
             RunJudge judge,
+            HardnessOfRuns hardness,
             Ovens ovens,
             Programmes programmes,
             Signatures signatures,
@@ -66,6 +69,7 @@ class LoadPages {
         this.records = records;
         this.release = release;
         this.judge = judge;
+        this.hardness = hardness;
         this.ovens = ovens;
         this.programmes = programmes;
         this.signatures = signatures;
@@ -115,6 +119,16 @@ class LoadPages {
         model.addAttribute("run", run);
         model.addAttribute("p", run.programme());
         model.addAttribute("oven", ovens.byCode(run.oven()));
+        model.addAttribute("hardness", hardness.of(code));
+        Map<String, String> methods = new LinkedHashMap<>();
+        Arrays.stream(HardnessMethod.values()).forEach(one -> methods.put(one.name(), Hardness.word(one)));
+        model.addAttribute("methods", methods);
+        model.addAttribute("caveats", HardnessMethod.values());
+        Map<String, String> foundOn = new LinkedHashMap<>();
+        foundOn.put("", "coupon of the run");
+        run.in().forEach(frame -> foundOn.put("" + frame.travellerId(), frame.mark()));
+        model.addAttribute("foundOn", foundOn);
+        model.addAttribute("quench", runs.quench(run.id()).orElse(null));
         model.addAttribute("names", crew.names());
         model.addAttribute("works", who.person().mayWork() && who.person().maySign());
         model.addAttribute("signers", signers(run));
@@ -191,8 +205,8 @@ class LoadPages {
             @PathVariable String code,
             @PathVariable String thermocouple,
             @RequestParam @Nullable String column,
-            @RequestParam @Nullable String place) {
-        return sheet(loads.wire(act, code, thermocouple, column, place));
+            @RequestParam @Nullable String sits) {
+        return sheet(loads.wire(act, code, thermocouple, column, sits));
     }
 
     @PostMapping("/loads/{code}/signatures")
@@ -226,6 +240,33 @@ class LoadPages {
     String door(
             Act act, @PathVariable String code, @RequestParam boolean opened, @RequestParam @Nullable String words) {
         return sheet(ovenRuns.door(act, code, opened, words));
+    }
+
+    @PostMapping("/loads/{code}/quench")
+    String quench(Act act, @PathVariable String code, @RequestParam Map<String, String> fields) {
+        Typed typed = new Typed(fields, "The quench was not noted.");
+        return sheet(ovenRuns.quench(act, code, typed.figure("delay"), typed.text("words")));
+    }
+
+    @PostMapping("/loads/{code}/hardness")
+    String hardness(Act act, @PathVariable String code, @RequestParam Map<String, String> fields) {
+        Typed typed = new Typed(fields, "The hardness was not entered.");
+        String on = typed.text("traveller");
+        if (!on.matches("\\d{0,18}")) {
+            throw Refusal.input("traveller", typed.deed(), "That is no frame of the run.", "Choose from the list.");
+        }
+        return sheet(hardness.enter(
+                act,
+                code,
+                new Hardness.Entry(
+                        on.isEmpty() ? null : Long.valueOf(on),
+                        typed.choice("method", HardnessMethod.class),
+                        typed.figure("figure"),
+                        typed.text("scale"),
+                        typed.figure("least"),
+                        typed.figure("most"),
+                        typed.text("place"),
+                        typed.text("gauge"))));
     }
 
     @PostMapping("/loads/{code}/stop")

@@ -39,5 +39,12 @@ public record NewProgramme(
         metals = List.copyOf(metals);
         guards = List.copyOf(guards);
         steps = List.copyOf(steps);
+        never_degC = ProgrammeStep.bareOrNone(never_degC);
+        reference_degC = ProgrammeStep.bareOrNone(reference_degC);
+        least_h = ProgrammeStep.bareOrNone(least_h);
+        most_h = ProgrammeStep.bareOrNone(most_h);
+        naturalAgeing_h = ProgrammeStep.bareOrNone(naturalAgeing_h);
+        quenchDelay_s = ProgrammeStep.bareOrNone(quenchDelay_s);
+        quenchToAge_h = ProgrammeStep.bareOrNone(quenchToAge_h);
     }
 }

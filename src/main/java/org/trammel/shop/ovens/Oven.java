@@ -29,6 +29,8 @@ public record Oven(
         List<String> locks) {
 
     public Oven {
+        uniformity_K = ProgrammeStep.bare(uniformity_K);
+        most_kg = ProgrammeStep.bare(most_kg);
         fitted = List.copyOf(fitted);
         locks = List.copyOf(locks);
     }

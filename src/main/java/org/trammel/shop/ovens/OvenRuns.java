@@ -1,5 +1,6 @@
 package org.trammel.shop.ovens;
 
+import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.Objects;
 import java.util.Optional;
@@ -8,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.thermal.Activation;
+import org.trammel.calc.thermal.RunVerdict;
+import org.trammel.calc.units.Answer;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
@@ -20,10 +23,15 @@ import org.trammel.shop.settings.Settings;
 @Service
 public class OvenRuns {
 
+    private static final BigDecimal LONGEST_QUENCH_S = BigDecimal.valueOf(3600);
+
     private final RunRepository rows;
     private final LoadedRepository frames;
     private final WiredRepository wired;
     private final DoorRepository doors;
+    private final QuenchRepository quenches;
+    private final LogRepository logs;
+    private final RunJudge judge;
     private final RunSignatureRepository signatures;
     private final Runs runs;
     private final Ovens ovens;
@@ -38,6 +46,9 @@ public class OvenRuns {
             LoadedRepository frames,
             WiredRepository wired,
             DoorRepository doors,
+            QuenchRepository quenches,
+            LogRepository logs,
+            RunJudge judge,
             RunSignatureRepository signatures,
             Runs runs,
             Ovens ovens,
@@ -50,6 +61,9 @@ public class OvenRuns {
         this.frames = frames;
         this.wired = wired;
         this.doors = doors;
+        this.quenches = quenches;
+        this.logs = logs;
+        this.judge = judge;
         this.signatures = signatures;
         this.runs = runs;
         this.ovens = ovens;
@@ -170,6 +184,44 @@ public class OvenRuns {
                     Optional.ofNullable(TypedText.lineOrNone("words", "The note", deed, words, 400))
                             .orElse(""),
                     act));
+        });
+    }
+
+    /**
+     * Notes how long it took from the door to the water; noted again, the newest counts. A record that was taken before is
+     * judged with it.
+     */
+    @Transactional
+    public Run quench(Act act, String code, @Nullable BigDecimal delay_s, @Nullable String words) {
+        return turn.on(act, "note-quench", code, row -> {
+            String deed = "The quench was not noted.";
+            Programme programme = programmes.revision(row.revisionId());
+            turn.requireLoader(act.by(), programme, deed);
+            row.requireAt("noted", RunState.RUNNING, RunState.STOPPED);
+            if (programme.content().quenchDelay_s() == null) {
+                throw Refusal.state(
+                        deed, "Programme " + programme.called() + " asks for no quench.", "Note it on the frame.");
+            }
+            if (delay_s == null || delay_s.signum() <= 0 || delay_s.compareTo(LONGEST_QUENCH_S) > 0) {
+                throw Refusal.input(
+                        "delay",
+                        deed,
+                        delay_s == null
+                                ? "The time is missing."
+                                : delay_s.toPlainString() + " s is not above 0 and at most " + LONGEST_QUENCH_S + " s.",
+                        "Enter the seconds from the door's first move until the last of the load is under water.");
+            }
+            quenches.saveAndFlush(new QuenchRow(
+                    row.id(),
+                    delay_s,
+                    Optional.ofNullable(TypedText.lineOrNone("words", "The note", deed, words, 400))
+                            .orElse(""),
+                    act));
+            logs.findFirstByRunIdOrderByIdDesc(row.id())
+                    .ifPresent(log -> row.judge(
+                            judge.of(row, log.kept().read()).verdict() instanceof Answer.Determined<RunVerdict> there
+                                    ? there.value().judged()
+                                    : null));
         });
     }
 

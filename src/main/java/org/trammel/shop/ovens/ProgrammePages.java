@@ -74,7 +74,11 @@ class ProgrammePages {
 
     @GetMapping("/shop/programmes/{code}/edit")
     String change(@PathVariable String code, Model model) {
-        return form(model, draft(code), null);
+        // What is approved is never changed: whoever wants to change it draws up the next revision.
+        return programmes.of(code).get(0).state() == ProgrammeState.DRAFT
+                ? form(model, draft(code), null)
+                : "redirect:/shop/programmes/new?from="
+                        + programmes.of(code).get(0).code();
     }
 
     @PostMapping("/shop/programmes/{code}/edit")

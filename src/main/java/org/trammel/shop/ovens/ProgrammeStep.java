@@ -25,6 +25,27 @@ public record ProgrammeStep(
         @Nullable BigDecimal spread_K,
         @Nullable BigDecimal rise_KPerH) {
 
+    public ProgrammeStep {
+        set_degC = bare(set_degC);
+        below_K = bare(below_K);
+        above_K = bare(above_K);
+        soak_h = bare(soak_h);
+        longest_h = bareOrNone(longest_h);
+        overshoot_K = bareOrNone(overshoot_K);
+        spread_K = bareOrNone(spread_K);
+        rise_KPerH = bareOrNone(rise_KPerH);
+    }
+
+    /** A figure without the zeros that a column of the database adds behind it. */
+    static BigDecimal bare(BigDecimal figure) {
+        BigDecimal bare = figure.stripTrailingZeros();
+        return bare.scale() >= 0 ? bare : bare.setScale(0);
+    }
+
+    static @Nullable BigDecimal bareOrNone(@Nullable BigDecimal figure) {
+        return figure == null ? null : bare(figure);
+    }
+
     /** A step with a band as wide above as below. */
     public static ProgrammeStep of(BigDecimal set_degC, BigDecimal band_K, BigDecimal soak_h) {
         return new ProgrammeStep(set_degC, band_K, band_K, soak_h, null, false, null, null, null);

@@ -4,6 +4,8 @@ package org.trammel.shop.ovens;
 public enum Purpose {
     SOLUTION("solution treatment"),
     AGEING("artificial ageing"),
+    /** What an age fell short of, made up for. */
+    TOP_UP("top-up of an age"),
     /** A bake of a coat. */
     CURE("cure of a coat"),
     /** Drying and whatever else heats a frame. */
@@ -21,16 +23,16 @@ public enum Purpose {
 
     /** Whether the QA lead releases its runs; a cure is released by an independent second person. */
     public boolean releasedByQa() {
-        return this == SOLUTION || this == AGEING;
+        return this == SOLUTION || ages();
     }
 
     /** Whether it ages a frame: from the start or by what was missing. */
     public boolean ages() {
-        return this == AGEING;
+        return this == AGEING || this == TOP_UP;
     }
 
     /** Whether it adds to what an aged frame has seen, and does not begin its age anew. */
     public boolean addsToTheLedger() {
-        return !releasedByQa();
+        return this == TOP_UP || !releasedByQa();
     }
 }

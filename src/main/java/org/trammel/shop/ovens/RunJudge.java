@@ -3,8 +3,14 @@ package org.trammel.shop.ovens;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.thermal.Activation;
+import org.trammel.calc.thermal.EquivalentTime;
+import org.trammel.calc.thermal.Finding;
+import org.trammel.calc.thermal.Judged;
+import org.trammel.calc.thermal.LoadTrace;
 import org.trammel.calc.thermal.OvenProgramme;
 import org.trammel.calc.thermal.RunRules;
 import org.trammel.calc.thermal.RunVerdict;
@@ -21,10 +27,12 @@ class RunJudge {
     private static final Duration STILL = Duration.ofHours(1);
 
     private final WiredRepository wired;
+    private final QuenchRepository quenches;
     private final Programmes programmes;
 
-    RunJudge(WiredRepository wired, Programmes programmes) {
+    RunJudge(WiredRepository wired, QuenchRepository quenches, Programmes programmes) {
         this.wired = wired;
+        this.quenches = quenches;
         this.programmes = programmes;
     }
 
@@ -48,11 +56,26 @@ class RunJudge {
     Said of(RunRow run, Samples samples, List<Thermocouple> thermocouples) {
         Programme programme = programmes.revision(run.revisionId());
         Answer<RunVerdict> verdict = ProgrammeCheck.computed(programme.content(), run.activation())
-                .then(asked -> RunVerdict.of(samples, thermocouples, asked, rules(run)));
+                .then(asked -> RunVerdict.of(samples, thermocouples, asked, rules(run)))
+                .then(told -> Answer.of(quench(run, programme).map(told::with).orElse(told)));
         return new Said(
-                verdict,
-                ThermocoupleCheck.of(samples, gap(run), STILL),
-                verdict instanceof Answer.Determined<RunVerdict> there ? topUp(run, programme, there.value()) : null);
+                verdict, ThermocoupleCheck.of(samples, gap(run), STILL), topUp(run, programme, samples, thermocouples));
+    }
+
+    /** The time from door to water, which no logger records: without it a run that asks for it is undecided. */
+    private Optional<Finding> quench(RunRow run, Programme programme) {
+        BigDecimal most = programme.content().quenchDelay_s();
+        if (most == null) {
+            return Optional.empty();
+        }
+        String allowed = "; at most " + most.toPlainString() + " s are allowed.";
+        return Optional.of(quenches.findFirstByRunIdOrderByIdDesc(run.id())
+                .map(QuenchRow::quench)
+                .map(noted -> new Finding(
+                        noted.delay_s().compareTo(most) <= 0 ? Judged.CONFORMING : Judged.NOT_CONFORMING,
+                        "From the door to the water it took " + noted.delay_s().toPlainString() + " s" + allowed))
+                .orElseGet(() ->
+                        new Finding(Judged.UNDECIDED, "Nobody noted the time from the door to the water" + allowed)));
     }
 
     List<Thermocouple> thermocouples(long runId) {
@@ -81,18 +104,28 @@ class RunJudge {
                 : rules.between(run.startedAt(), run.stoppedAt());
     }
 
-    private static @Nullable TopUp topUp(RunRow run, Programme programme, RunVerdict verdict) {
-        BigDecimal least = programme.content().least_h();
-        if (least == null || verdict.worth() == null || run.activation() == null) {
+    /** What an age fell short of, and what that takes at the temperature of its last step; null where nothing is missing. */
+    private static @Nullable TopUp topUp(
+            RunRow run, Programme programme, Samples samples, List<Thermocouple> thermocouples) {
+        Activation activation = run.activation();
+        if (activation == null || !programme.purpose().ages()) {
             return null;
         }
         List<ProgrammeStep> steps = programme.content().steps();
-        Answer<TopUp> answer = TopUp.of(
-                least.doubleValue(),
-                verdict.worth().coldest(),
-                verdict.worth().reference_degC(),
-                steps.get(steps.size() - 1).set_degC().doubleValue(),
-                run.activation());
+        double last_degC = steps.get(steps.size() - 1).set_degC().doubleValue();
+        BigDecimal asked_degC = programme.content().reference_degC();
+        double reference_degC = asked_degC == null ? last_degC : asked_degC.doubleValue();
+        BigDecimal least = programme.content().least_h();
+        double wanted_h = least == null
+                ? programme.soaks().stream()
+                        .mapToDouble(soak -> activation
+                                .equivalent(soak.hours(), soak.degC(), reference_degC)
+                                .usual_h())
+                        .sum()
+                : least.doubleValue();
+        Answer<TopUp> answer = LoadTrace.of(samples, thermocouples, gap(run))
+                .then(trace -> EquivalentTime.of(trace, reference_degC, activation))
+                .then(time -> TopUp.of(wanted_h, time.coldest(), reference_degC, last_degC, activation));
         return answer instanceof Answer.Determined<TopUp> there && there.value().missing_h() > 0 ? there.value() : null;
     }
 }

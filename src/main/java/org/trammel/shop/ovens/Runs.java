@@ -19,6 +19,7 @@ public class Runs {
     private final DoorRepository doors;
     private final RunSignatureRepository signatures;
     private final LogRepository logs;
+    private final QuenchRepository quenches;
     private final LogDraftRepository drafts;
     private final Ovens ovens;
     private final Programmes programmes;
@@ -30,6 +31,7 @@ public class Runs {
             DoorRepository doors,
             RunSignatureRepository signatures,
             LogRepository logs,
+            QuenchRepository quenches,
             LogDraftRepository drafts,
             Ovens ovens,
             Programmes programmes) {
@@ -39,6 +41,7 @@ public class Runs {
         this.doors = doors;
         this.signatures = signatures;
         this.logs = logs;
+        this.quenches = quenches;
         this.drafts = drafts;
         this.ovens = ovens;
         this.programmes = programmes;
@@ -89,6 +92,11 @@ public class Runs {
     /** The record a run is judged by. */
     Optional<KeptLog> log(long runId) {
         return logs.findFirstByRunIdOrderByIdDesc(runId).map(LogRow::kept);
+    }
+
+    /** How long the load took from door to water. */
+    Optional<Quench> quench(long runId) {
+        return quenches.findFirstByRunIdOrderByIdDesc(runId).map(QuenchRow::quench);
     }
 
     /** Id by which the record that was read last is taken; empty if there is none to take. */

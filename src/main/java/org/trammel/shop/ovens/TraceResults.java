@@ -25,6 +25,7 @@ public class TraceResults {
     private final Programmes programmes;
     private final OvenTraces reads;
     private final Tracing tracing;
+    private final HardnessOfRuns hardness;
     private final Holds holds;
     private final Crew crew;
     private final ActLog log;
@@ -37,6 +38,7 @@ public class TraceResults {
             Programmes programmes,
             OvenTraces reads,
             Tracing tracing,
+            HardnessOfRuns hardness,
             Holds holds,
             Crew crew,
             ActLog log) {
@@ -47,6 +49,7 @@ public class TraceResults {
         this.programmes = programmes;
         this.reads = reads;
         this.tracing = tracing;
+        this.hardness = hardness;
         this.holds = holds;
         this.crew = crew;
         this.log = log;
@@ -90,6 +93,9 @@ public class TraceResults {
             requireAgedFurther(frame, deed);
         }
         String said = TypedText.words("words", "What was found, done or told", deed, words, 4000);
+        if (result == TraceResult.HARDNESS) {
+            requireHardness(frame, deed);
+        }
         frame.settle(act, result, said);
         frames.saveAndFlush(frame);
         boolean last = frames.findByTraceIdOrderByPlaceAscIdAsc(id).stream()
@@ -109,6 +115,17 @@ public class TraceResults {
                 .filter(frame -> frame.traceId() == id)
                 .orElseThrow(() ->
                         Refusal.missing(deed, "It is not in " + OvenTrace.number(id) + ".", "Choose one of its list."));
+    }
+
+    private void requireHardness(TracedFrameRow frame, String deed) {
+        String run = runs.findById(frame.runId()).orElseThrow().code();
+        if (!hardness.shows(run, frame.travellerId())) {
+            throw Refusal.state(
+                    deed,
+                    "No hardness that decides is entered of it, or of the coupon of run " + run
+                            + ", within its limit. A screening by hand, rebound or conductivity never releases.",
+                    "Measure the coupon on a bench tester and enter it on the sheet of " + run + ".");
+        }
     }
 
     /** A released run after the doubtful one, of a programme that ages. */

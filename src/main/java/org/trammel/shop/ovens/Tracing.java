@@ -127,14 +127,28 @@ class Tracing {
 
     private void tell(Act act, OvenTraceRow trace, RunRow run, Set<String> held) {
         TracedRunRow told = tracedRuns.save(new TracedRunRow(trace.id(), run.id(), judge.tell(trace, run), act.at()));
-        for (LoadedRow frame : loaded.findByRunIdOrderById(run.id())) {
-            if (frame.state() == FrameState.LOADED || frame.state() == FrameState.RELEASED) {
-                list(act, trace, run, frame.loaded(), told.cleared(), held);
-            }
+        List<Run.Loaded> in = loaded.findByRunIdOrderById(run.id()).stream()
+                .filter(frame -> frame.state() == FrameState.LOADED || frame.state() == FrameState.RELEASED)
+                .map(LoadedRow::loaded)
+                .toList();
+        Doubt doubt = new Doubt(trace, run, in, held);
+        in.forEach(frame -> list(act, doubt, frame, told.cleared()));
+    }
+
+    /** A run in doubt, and what was held for it and the runs before it. */
+    private record Doubt(OvenTraceRow trace, RunRow run, List<Run.Loaded> in, Set<String> held) {
+
+        boolean alone(Run.Loaded frame) {
+            return in.stream()
+                            .filter(other -> other.serial().equals(frame.serial()))
+                            .count()
+                    == 1;
         }
     }
 
-    private void list(Act act, OvenTraceRow trace, RunRow run, Run.Loaded frame, boolean cleared, Set<String> held) {
+    private void list(Act act, Doubt doubt, Run.Loaded frame, boolean cleared) {
+        OvenTraceRow trace = doubt.trace();
+        RunRow run = doubt.run();
         List<FrameSheet.Head> heads = travellers.heads(Set.of(frame.serial())).getOrDefault(frame.serial(), List.of());
         TraceOutcome outcome = cleared ? TraceOutcome.CLEARED : outcome(heads);
         Optional<TracedFrameRow> before =
@@ -150,7 +164,7 @@ class Tracing {
                     Map.of("trace", trace.id(), "run", run.id(), "outcome", outcome.name()));
         }
         if ((news || worse) && outcome == TraceOutcome.HOLD) {
-            hold(act, trace, run, frame, heads, held);
+            hold(act, doubt, frame, heads);
         }
     }
 
@@ -163,14 +177,17 @@ class Tracing {
                 : TraceOutcome.GONE;
     }
 
-    /** A part on its way is held by itself; one that is joined or waits to be, with the frame. */
-    private void hold(
-            Act act, OvenTraceRow trace, RunRow run, Run.Loaded frame, List<FrameSheet.Head> heads, Set<String> held) {
+    /** A part that was in the run without others is held by itself while it is on its way; else the frame is, once. */
+    private void hold(Act act, Doubt doubt, Run.Loaded frame, List<FrameSheet.Head> heads) {
+        OvenTraceRow trace = doubt.trace();
         FrameSheet.Head part = newestOpen(heads, frame.part());
-        boolean alone = part != null && !frame.part().isEmpty() && part.state() != TravellerState.FINISHED;
+        boolean alone = doubt.alone(frame)
+                && part != null
+                && !frame.part().isEmpty()
+                && part.state() != TravellerState.FINISHED;
         FrameSheet.Head whole = newestOpen(heads, "");
         FrameSheet.Head of = alone || whole == null ? part : whole;
-        if (of == null || !held.add(frame.serial() + (alone ? " " + frame.part() : ""))) {
+        if (of == null || !doubt.held().add(frame.serial() + (alone ? " " + frame.part() : ""))) {
             return;
         }
         holds.placeWithin(
@@ -182,10 +199,11 @@ class Tracing {
                         HoldReason.OVEN_TRACE,
                         trace.thermocouple() + " read "
                                 + trace.error_K().abs().stripTrailingZeros().toPlainString()
-                                + " K too " + (trace.error_K().signum() < 0 ? "low" : "high") + "; run " + run.code()
+                                + " K too " + (trace.error_K().signum() < 0 ? "low" : "high") + "; run "
+                                + doubt.run().code()
                                 + " is in doubt",
                         trace.number(),
-                        reads.run(run).tookPart()));
+                        reads.run(doubt.run()).tookPart()));
     }
 
     private static FrameSheet.@Nullable Head newestOpen(List<FrameSheet.Head> heads, String part) {

@@ -142,7 +142,12 @@ class OvenLoadTest extends AtTheOven {
         assertThat(adds).isGreaterThan(2);
         refused(
                 () -> loads.load(crew.act(second), next.code(), List.of(frame.serial()), ready(null)),
-                "the next bake adds " + BigDecimal.valueOf(adds).setScale(2, java.math.RoundingMode.HALF_UP) + " h");
+                "the next bake adds "
+                        + BigDecimal.valueOf(adds)
+                                .setScale(2, java.math.RoundingMode.HALF_UP)
+                                .toPlainString()
+                                .replace('.', ',')
+                        + " h");
         assertThat(runs.byCode(next.code()).in()).isEmpty();
     }
 }

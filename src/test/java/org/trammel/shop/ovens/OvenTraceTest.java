@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.calc.thermal.DriftTrace;
+import org.trammel.calc.thermal.HardnessMethod;
 import org.trammel.calc.thermal.Judged;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.travellers.HoldReason;
@@ -25,6 +26,40 @@ class OvenTraceTest extends AtTheOven {
 
     @Autowired
     private TraceResults results;
+
+    @Autowired
+    private HardnessOfRuns hardness;
+
+    private void hard(String run, HardnessMethod method, String figure, String least) {
+        hardness.enter(
+                crew.act(heat),
+                run,
+                new Hardness.Entry(
+                        null,
+                        method,
+                        new BigDecimal(figure),
+                        "as shown",
+                        new BigDecimal(least),
+                        null,
+                        "end face",
+                        "HL-1"));
+    }
+
+    @Test
+    void whatCannotBeAHardnessIsRefused() {
+        Run run = released(frame());
+        refused(() -> hard(run.code(), null, "95", "95"), "It is not said how");
+        refused(() -> hard(run.code(), HardnessMethod.VICKERS, "0", "95"), "not above 0");
+        refused(
+                () -> hardness.enter(
+                        crew.act(heat),
+                        run.code(),
+                        new Hardness.Entry(
+                                -1L, HardnessMethod.CONDUCTIVITY, BigDecimal.TEN, "%IACS", null, null, "tube", "CD-1")),
+                "not in the run");
+        Run waiting = loaded(frame());
+        refused(() -> hard(waiting.code(), HardnessMethod.BRINELL, "95", "95"), "being loaded");
+    }
 
     private Run released(Floor.Frame... frames) {
         Run run = finished(0, frames);
@@ -108,11 +143,22 @@ class OvenTraceTest extends AtTheOven {
                 () -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.AGED_FURTHER, "4 h more"),
                 "No released run has aged it since");
         refused(() -> results.close(crew.act(qa), trace.id(), "done"), "1 frame has no result yet");
-        results.settle(crew.act(qa), trace.id(), listed, TraceResult.DECIDED, "coupon sent to the laboratory");
+        String run = traces.runs(trace.id()).get(0).run();
+        refused(
+                () -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.HARDNESS, "98 HB"),
+                "No hardness that decides is entered");
+        hard(run, HardnessMethod.HAND_PENETROMETER, "16", "15");
+        hard(run, HardnessMethod.BRINELL, "94", "95");
+        refused(
+                () -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.HARDNESS, "98 HB"),
+                "A screening by hand, rebound or conductivity never releases");
+        hard(run, HardnessMethod.BRINELL, "95", "95");
+        assertThat(hardness.of(run)).extracting(Hardness::shows).containsExactly(false, false, true);
+        results.settle(crew.act(qa), trace.id(), listed, TraceResult.HARDNESS, "95 HB on the coupon");
         assertThat(floor.sheet(frame).holds()).isEmpty();
         refused(
                 () -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.DECIDED, "again"),
-                "It has one: decided otherwise");
+                "It has one: hardness was measured");
         refused(() -> results.close(crew.act(heat), trace.id(), "done"), "QA lead");
         assertThat(results.close(crew.act(qa), trace.id(), "thrown away").open())
                 .isFalse();
