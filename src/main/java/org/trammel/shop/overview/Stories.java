@@ -41,6 +41,7 @@ class Stories {
     private final ReadingWords words;
     private final Stations stations;
     private final Weighings weighings;
+    private final Heats heats;
 
     Stories(
             FrameStories frames,
@@ -51,7 +52,8 @@ class Stories {
             Names.Source names,
             ReadingWords words,
             Stations stations,
-            Weighings weighings) {
+            Weighings weighings,
+            Heats heats) {
         this.frames = frames;
         this.readings = readings;
         this.nonconformances = nonconformances;
@@ -61,6 +63,7 @@ class Stories {
         this.words = words;
         this.stations = stations;
         this.weighings = weighings;
+        this.heats = heats;
     }
 
     /** The story of a frame as this reader may see it. */
@@ -112,6 +115,8 @@ class Stories {
                         .toList(),
                 found.stream().map(n -> found(n, reader)).toList(),
                 weighings.of(told, read),
+                heats.clocks(told),
+                heats.of(told),
                 entries.at(Entries.NOWHERE),
                 parts,
                 all,

@@ -20,6 +20,8 @@ import org.trammel.shop.web.ScaleView;
  * @param ways a strip for each traveller in force
  * @param holds open holds
  * @param weighed the newest weighing that stands, of each traveller, beside what its drawing says
+ * @param clocks of each traveller in force that run, or ran out on what has not gone on
+ * @param heats what each traveller saw of ovens; none for one that was in no oven and of a metal that is not aged
  * @param general what was recorded of the frame as a whole
  * @param parts what was recorded, by traveller and operation
  * @param entries what was recorded, in the order it happened
@@ -33,6 +35,8 @@ record Story(
         List<HeldBy> holds,
         List<Found> nonconformances,
         List<Weighed> weighed,
+        List<ClockOf> clocks,
+        List<HeatOf> heats,
         List<Entry> general,
         List<PartOf> parts,
         List<Entry> entries,
@@ -96,6 +100,29 @@ record Story(
             String givenBy,
             Instant at,
             String reason) {}
+
+    /**
+     * A clock.
+     *
+     * @param kind of the mark beside it
+     */
+    public record ClockOf(String part, String name, Instant endsAt, boolean waits, boolean closed, String kind) {}
+
+    /**
+     * What a traveller saw of ovens.
+     *
+     * @param words its heat since its age against the limit; null for a metal that is not aged
+     * @param visits what adds to it
+     */
+    public record HeatOf(
+            String part, List<OvenRunOf> runs, @Nullable String words, List<VisitOf> visits) {}
+
+    /** A run a traveller was in. */
+    public record OvenRunOf(
+            String code, String programme, @Nullable Instant startedAt, String state, String verdict, String came) {}
+
+    /** A visit to an oven after the age. */
+    public record VisitOf(String run, String programme, Instant at, double hours, boolean byRecord, boolean ahead) {}
 
     /** The strip of one traveller. */
     public record WayOf(String part, RouteView route) {}
