@@ -1,6 +1,6 @@
 """Invented oven records of the invented workshop, and what they are worth, computed apart from the project.
 
-    python3 ovens.py records   writes HT-*.csv
+    python3 ovens.py records   writes HT-*.csv and CU-*.csv where the invented workshop reads them
     python3 ovens.py table     reads them again and writes runs.csv
 
 Works in its own way: each line between two readings is cut at every place where two thermocouples cross or one crosses a
@@ -10,7 +10,10 @@ gas constant 8.314 and 273.15.
 import csv
 import datetime
 import math
+import pathlib
 import sys
+
+RECORDS = pathlib.Path(__file__).resolve().parents[3] / "main" / "resources" / "demo"
 
 FOUND = datetime.date(2026, 3, 16)
 LAST_GOOD = datetime.date(2026, 2, 20)
@@ -24,13 +27,18 @@ AGE_7005 = [(0, 22), (20, 70), (45, 98), (70, 105), (90, 107), (560, 107), (670,
 
 # run, begin by the clock of the workshop (winter time, UTC+1), shape, how much hotter the second thermocouple is
 RUNS = [
+    ("HT-0222", "2026-02-19 18:00", "6061", AGE_6061, 1.6, 0.4),
     ("HT-0223", "2026-02-26 18:05", "6061", AGE_6061, 1.5, 0.3),
     ("HT-0224", "2026-03-03 18:10", "6061", AGE_6061, 1.8, 0.4),
-    ("HT-0225", "2026-03-05 06:00", "7005", AGE_7005, 1.4, 0.5),
+    ("HT-0225", "2026-03-05 15:00", "7005", AGE_7005, 1.4, 0.5),
     ("HT-0226", "2026-03-10 18:00", "6061", AGE_6061, 1.9, 0.7),
     ("HT-0227", "2026-03-13 06:15", "7005", AGE_7005, 1.6, 0.4),
     ("HT-0228", "2026-03-16 05:30", "6061", AGE_6061, 2.0, 0.5),
 ]
+
+# bakes of a coat, for the metal's thermocouple: 20 min at 160
+BAKE = [(0, 22), (8, 120), (13, 155), (15, 160), (37, 160), (41, 140), (55, 60)]
+BAKES = [("CU-0041", "2026-03-10 16:00"), ("CU-0042", "2026-03-11 10:00"), ("CU-0043", "2026-03-12 10:00")]
 
 
 def at(shape, minute):
@@ -49,7 +57,7 @@ def records():
             hot = cold + above + swing * math.sin(minute / 37)
             control = cold + 0.5 + 0.3 * math.sin(minute / 11)
             rows.append((minute, cold, hot, control))
-        with open(name + ".csv", "w", encoding="utf-8", newline="") as file:
+        with open(RECORDS / (name + ".csv"), "w", encoding="utf-8", newline="") as file:
             if name == "HT-0226":
                 file.write("\ufeff")
             file.write("Date and time;TC-05 °C;TC-07 °C;TC-08 °C\r\n")
@@ -62,12 +70,19 @@ def records():
                 file.write(line)
                 if name == "HT-0226" and minute == 123:
                     file.write(line)
+    for name, begin in BAKES:
+        start = datetime.datetime.fromisoformat(begin)
+        with open(RECORDS / (name + ".csv"), "w", encoding="utf-8", newline="") as file:
+            file.write("time,TC-21,TC-22\r\n")
+            for half in range(0, 2 * BAKE[-1][0] + 1):
+                time = (start + datetime.timedelta(seconds=30 * half)).strftime("%Y-%m-%dT%H:%M:%S")
+                file.write("%s,%.1f,%.1f\r\n" % (time, at(BAKE, half / 2) + 3, at(BAKE, half / 2)))
 
 
 def read(name):
     """Minutes since the first row, TC-07, TC-08."""
     seen = {}
-    with open(name + ".csv", encoding="utf-8-sig", newline="") as file:
+    with open(RECORDS / (name + ".csv"), encoding="utf-8-sig", newline="") as file:
         for row in list(csv.reader(file, delimiter=";"))[1:]:
             time = datetime.datetime.fromisoformat(row[0])
             seen[time] = (float(row[2].replace(",", ".")), float(row[3].replace(",", ".")))
@@ -112,8 +127,10 @@ def table():
         file.write("run,day,metal,reference_degC,in_band_h,drift_K,zero_h,zero_80_h,zero_130_h,linear_h,worst_h,"
                    "without_h\n")
         for name, begin, metal, *_ in RUNS:
-            rows = read(name)
             day = datetime.date.fromisoformat(begin[:10])
+            if day <= LAST_GOOD:
+                continue
+            rows = read(name)
             drift = FOUND_ERROR * (day - LAST_GOOD).days / (FOUND - LAST_GOOD).days
             reference, low, high = (177, 172, 182) if metal == "6061" else (149, 144, 154)
             less = lambda kelvins: [(t, a - kelvins, b) for t, a, b in rows]

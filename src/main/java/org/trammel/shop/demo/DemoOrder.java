@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,6 +58,11 @@ record DemoOrder(
             case "TI" -> "TL-TI-017";
             default -> "TL-CRMO-052";
         };
+    }
+
+    /** What is walked: the whole, or the parts that the file tells apart. */
+    Set<String> parts() {
+        return until.startsWith("FT ") ? Set.of("FT", "SA") : Set.of("");
     }
 
     /** The lot a step of that kind takes on a day. */

@@ -1,7 +1,11 @@
 package org.trammel.shop.demo;
 
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
@@ -35,6 +39,8 @@ class DemoStart implements SmartLifecycle {
     private final DemoShop shop;
     private final DemoGauges gauges;
     private final DemoLots lots;
+    private final DemoOvens ovens;
+    private final DemoRuns runs;
     private final DemoRoutes routes;
     private final DemoOrders orders;
     private final DemoDrift drift;
@@ -54,6 +60,8 @@ class DemoStart implements SmartLifecycle {
             DemoShop shop,
             DemoGauges gauges,
             DemoLots lots,
+            DemoOvens ovens,
+            DemoRuns runs,
             DemoRoutes routes,
             DemoOrders orders,
             DemoDrift drift,
@@ -70,6 +78,8 @@ class DemoStart implements SmartLifecycle {
         this.shop = shop;
         this.gauges = gauges;
         this.lots = lots;
+        this.ovens = ovens;
+        this.runs = runs;
         this.routes = routes;
         this.orders = orders;
         this.drift = drift;
@@ -101,6 +111,8 @@ class DemoStart implements SmartLifecycle {
         shop.setUp();
         clock.setTo(STOCKED);
         routes.release();
+        ovens.register();
+        clock.setTo(STOCKED);
         gauges.register();
         lots.receive(STOCKED);
         table.book();
@@ -120,17 +132,40 @@ class DemoStart implements SmartLifecycle {
             all.stream()
                     .sorted(Comparator.comparing(DemoOrders::start))
                     .forEach(order -> story.release(order, ids.get(order.order())));
-            // Frames share nothing but lots, so each core walks one; those of several parts take longest and go first.
-            Stream<CompletableFuture<Void>> walks = all.stream()
-                    .sorted(Comparator.comparing(order -> !order.until().startsWith("FT ")))
-                    .map(order -> CompletableFuture.runAsync(() -> story.walk(order, ids.get(order.order())), threads));
+            // Frames share nothing but lots and oven runs, so each core walks those of one run; those of several parts
+            // take
+            // longest and go first.
+            Stream<CompletableFuture<Void>> walks = together(all).stream()
+                    .sorted(Comparator.comparing(group -> !group.get(0).until().startsWith("FT ")))
+                    .map(group -> CompletableFuture.runAsync(() -> walk(group, ids), threads));
             CompletableFuture.allOf(Stream.concat(Stream.of(secrets), walks).toArray(CompletableFuture[]::new))
                     .join();
         } finally {
             threads.shutdownNow();
         }
         all.forEach(order -> story.find(order, ids.get(order.order())));
-        lastDays.tell(all, ids);
+        lastDays.tell(ids);
+    }
+
+    /** Frames that were aged in one run, and each of the others by itself. */
+    private static Collection<List<DemoOrder>> together(List<DemoOrder> all) {
+        Map<String, List<DemoOrder>> groups = new LinkedHashMap<>();
+        all.forEach(order -> groups.computeIfAbsent(
+                        order.run() == null ? order.order() : order.run(), key -> new ArrayList<>())
+                .add(order));
+        return groups.values();
+    }
+
+    private void walk(List<DemoOrder> group, Map<String, Long> ids) {
+        String run = group.get(0).run();
+        Instant aged = run == null ? null : runs.age(run, group, ids);
+        for (DemoOrder order : group) {
+            long id = ids.get(order.order());
+            story.walk(order, id, aged == null ? DemoOrders.start(order).plus(Duration.ofDays(2)) : aged);
+            if (order.order().equals("O-114")) {
+                runs.bake(order, id);
+            }
+        }
     }
 
     private String notice() {

@@ -95,14 +95,18 @@ class DemoStory {
                 "by hand");
     }
 
-    /** Brings a released frame to where it stands, but for what was found at its last operation. */
-    void walk(DemoOrder order, long orderId) {
+    /**
+     * Brings a released frame to where it stands, but for what was found at its last operation.
+     *
+     * @param from when its walk goes on; what was before is done
+     */
+    void walk(DemoOrder order, long orderId, Instant from) {
         if (order.until().equals("design")) {
             return;
         }
         String serial = travellers.ofOrder(orderId).get(0).serial();
         if (order.until().startsWith("ship ")) {
-            clock.setTo(DemoOrders.start(order).plus(Duration.ofDays(2)));
+            clock.setTo(from);
             walk.to(order, whole(serial), "all");
             clock.setTo(at(order.until().substring("ship ".length())));
             shipping.ship(acts.by("DO"), whole(serial), serial);
@@ -111,7 +115,7 @@ class DemoStory {
         for (String place : order.until().split(";")) {
             int space = place.indexOf(' ');
             String part = space < 0 ? "" : place.substring(0, space);
-            clock.setTo(DemoOrders.start(order).plus(Duration.ofDays(2)));
+            clock.setTo(from);
             long traveller = travellers.inForce(serial, part).travellerId();
             if (order.order().equals("O-101")) {
                 walk.to(order, traveller, "080:0");

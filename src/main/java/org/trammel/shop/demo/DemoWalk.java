@@ -38,8 +38,6 @@ class DemoWalk {
     private static final Duration STEP = Duration.ofMinutes(4);
 
     private static final Duration SOAK = Duration.ofMinutes(45);
-    private static final Duration AGEING_6061 = Duration.ofMinutes(570);
-    private static final Duration AGEING_7005 = Duration.ofMinutes(1620);
 
     private final DemoActs acts;
     private final DemoClock clock;
@@ -177,7 +175,7 @@ class DemoWalk {
             if (step.ticked() || left-- <= 0) {
                 continue;
             }
-            clock.pass(STEP.plus(inTheOven(order, at.line().code(), step)));
+            clock.pass(STEP.plus(inTheOven(at.line().code(), step)));
             String by = penetrant(step) ? "TR" : doer(order, at);
             if (step.photo()) {
                 remarks.photo(acts.by(by), step.stepId(), picture());
@@ -194,15 +192,9 @@ class DemoWalk {
         }
     }
 
-    /** How long the oven takes before a step can be ticked: the soak before the door opens, the run before its log is kept. */
-    private static Duration inTheOven(DemoOrder order, String code, FrameSheet.StepLine step) {
-        if (code.equals("090a") && step.number() == 1) {
-            return SOAK;
-        }
-        if (code.equals("110a") && step.number() == 2) {
-            return order.metal().equals("AL7005") ? AGEING_7005 : AGEING_6061;
-        }
-        return Duration.ZERO;
+    /** How long the oven takes before a step can be ticked: the soak before the door opens. */
+    private static Duration inTheOven(String code, FrameSheet.StepLine step) {
+        return code.equals("090a") && step.number() == 1 ? SOAK : Duration.ZERO;
     }
 
     /** Every photograph of the demo is the same picture, which is kept once. */

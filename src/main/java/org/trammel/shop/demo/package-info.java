@@ -21,6 +21,7 @@
             "nonconformance",
             "materials",
             "gauges",
+            "ovens",
             "orders",
             "designs",
             "routes"

@@ -39,7 +39,7 @@ public final class OvenRuns {
     }
 
     public static List<Row> all() {
-        try (BufferedReader in = new BufferedReader(open("runs.csv"))) {
+        try (BufferedReader in = new BufferedReader(open("/thermal/runs.csv"))) {
             List<String> lines =
                     in.lines().filter(line -> !line.startsWith("#")).toList();
             List<Row> rows = new ArrayList<>();
@@ -59,7 +59,7 @@ public final class OvenRuns {
     }
 
     public static ReadLog read(String run) {
-        try (Reader text = open(run + ".csv")) {
+        try (Reader text = open("/demo/" + run + ".csv")) {
             return ((Answer.Determined<ReadLog>) LoggerFile.read(text, LogChoices.in(ZONE))).value();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -67,7 +67,7 @@ public final class OvenRuns {
     }
 
     private static Reader open(String file) {
-        return new InputStreamReader(OvenRuns.class.getResourceAsStream("/thermal/" + file), StandardCharsets.UTF_8);
+        return new InputStreamReader(OvenRuns.class.getResourceAsStream(file), StandardCharsets.UTF_8);
     }
 
     static List<Thermocouple> thermocouples() {

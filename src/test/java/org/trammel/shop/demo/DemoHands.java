@@ -1,5 +1,6 @@
 package org.trammel.shop.demo;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.util.List;
 import java.util.Map;
@@ -91,6 +92,10 @@ abstract class DemoHands {
         }
         hands.open(page, "/station");
         return page;
+    }
+
+    static String text(Locator there) {
+        return there.innerText().replaceAll("\\h+", " ").replace('\u2011', '-');
     }
 
     String state(String serial, String operation) {

@@ -34,9 +34,13 @@ abstract class DemoMorning extends DemoHands {
                 .contains("CA-4")
                 .contains("TL-7005-074");
         Locator held = qa.locator(".holds > li");
-        assertThat(held.allInnerTexts().stream().filter(text -> text.contains("TC-07 read 7 °C high")))
-                .as("frames aged while the thermocouple drifted, the one that left too")
-                .hasSize(7);
+        assertThat(held.allInnerTexts().stream()
+                        .filter(text -> text.contains("TC-07 read 7 K too high"))
+                        .map(text -> text.strip().substring(0, 5))
+                        .distinct())
+                .as(
+                        "frames in the shop that were aged while the thermocouple drifted; parts on their way by themselves")
+                .hasSize(6);
         assertThat(held.allInnerTexts().stream().filter(text -> text.contains("FL-4643-022")))
                 .hasSize(3);
         hands.look(qa, "morning-qa-desk");
@@ -143,7 +147,4 @@ abstract class DemoMorning extends DemoHands {
     }
 
     /** What stands there, with plain spaces and hyphens. */
-    private static String text(Locator there) {
-        return there.innerText().replaceAll("\\h+", " ").replace('\u2011', '-');
-    }
 }

@@ -145,6 +145,10 @@ class DemoWorkshopTest {
 
     @Nested
     @Order(2)
+    class Heat extends DemoHeat {}
+
+    @Nested
+    @Order(2)
     class Morning extends DemoMorning {}
 
     /** Played after it was looked at, in the same workshop: to load it once more would take longer than the scenes. */
