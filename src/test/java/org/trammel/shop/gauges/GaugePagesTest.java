@@ -98,6 +98,18 @@ class GaugePagesTest {
         mvc.perform(get("/shop/gauges/" + code).with(asQa.who()).session(session))
                 .andExpect(content().string(containsString("There is no such day.")))
                 .andExpect(content().string(containsString("value=\"C-772\"")));
+        MvcResult unread = mvc.perform(asQa.form("/shop/gauges/" + code + "/failure")
+                        .header("Referer", "http://localhost/shop/gauges/" + code)
+                        .param("foundOn", "2026-03-17")
+                        .param("error", "1.234,5")
+                        .param("unit", "mm")
+                        .param("note", "reads high"))
+                .andExpect(status().isSeeOther())
+                .andReturn();
+        mvc.perform(get("/shop/gauges/" + code).with(asQa.who()).session((MockHttpSession)
+                        unread.getRequest().getSession()))
+                .andExpect(content().string(containsString("The failure of " + code + " was not recorded.")))
+                .andExpect(content().string(containsString("value=\"1.234,5\"")));
         mvc.perform(asQa.form("/shop/gauges/" + code + "/block").param("reason", "dropped"))
                 .andExpect(redirectedUrl("/shop/gauges/" + code));
         assertThat(asQa.page("/shop/gauges/" + code))
