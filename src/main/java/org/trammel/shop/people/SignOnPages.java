@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.stations.Devices.Enrolled;
 
@@ -44,13 +45,23 @@ class SignOnPages {
             @RequestParam(defaultValue = "DOER") Place place,
             @RequestParam(defaultValue = "") String next,
             @RequestParam(defaultValue = "false") boolean all,
+            RedirectAttributes flash,
             Model model) {
         model.addAttribute("next", Doors.inside(next, ""));
         if (door == null || !door.tablet()) {
             boolean empty = door == null && firstStart.ownerMissing();
             return empty ? "redirect:/first-owner" : "people/sign-on-desk";
         }
-        Long chosen = chosen(person, code, door);
+        Long chosen;
+        try {
+            chosen = chosen(person, code, door);
+        } catch (Refusal nobody) {
+            // The names stay on the glass: the way on is to tap one of them.
+            flash.addFlashAttribute("unread", new Unread(nobody.what(), nobody.why(), nobody.instead()));
+            flash.addAttribute("place", place);
+            flash.addAttribute("next", Doors.inside(next, ""));
+            return "redirect:/sign-on";
+        }
         List<CrewLists.Line> crew = crew(door, place, chosen);
         int lines = door.signedOn() == null ? LINES : LINES - 1;
         boolean fold = !all && crew.size() > lines;
@@ -72,6 +83,9 @@ class SignOnPages {
                         .orElse(false));
         return "people/sign-on-tablet";
     }
+
+    /** Why a badge chose nobody, shown above the names. */
+    public record Unread(String what, String why, String instead) {}
 
     @PostMapping("/sign-on")
     String signOn(

@@ -12,13 +12,16 @@ import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.core.Authentication;
 import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.servlet.FlashMap;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.support.RequestContextUtils;
 import org.springframework.web.servlet.view.RedirectView;
+import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 
 /**
@@ -82,8 +85,10 @@ class RefusalAdvice {
     }
 
     static ModelAndView page(Refusal refusal, HttpStatusCode status) {
-        ModelAndView page =
-                new ModelAndView("refusal", Map.of("refusal", Shown.of(refusal), "answers", status.value()));
+        Authentication on = SecurityContextHolder.getContext().getAuthentication();
+        boolean tablet = on != null && on.getPrincipal() instanceof SignedOn who && who.tablet();
+        ModelAndView page = new ModelAndView(
+                "refusal", Map.of("refusal", Shown.of(refusal), "answers", status.value(), "tablet", tablet));
         page.setStatus(status);
         return page;
     }

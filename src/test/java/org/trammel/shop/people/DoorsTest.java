@@ -22,6 +22,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.MvcResult;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.trammel.shop.ShopTest;
@@ -253,6 +254,27 @@ class DoorsTest {
         mvc.perform(giving.content("{\"secret\":\"" + People.PASSWORD + "\"}"))
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$.secret").isNotEmpty());
+    }
+
+    @Test
+    void aBadgeOfNobodyIsRefusedAboveTheNamesThatCanBeTappedInstead() throws Exception {
+        Enrolled tablet = people.tablet();
+        Person welder = people.somebody(Role.WELDER);
+        MvcResult refused = mvc.perform(get("/sign-on").cookie(cookie(tablet)).param("code", "NO-BADGE"))
+                .andExpect(redirectedUrl("/sign-on?place=DOER&next="))
+                .andReturn();
+        mvc.perform(get("/sign-on?all=true").cookie(cookie(tablet)).flashAttrs(refused.getFlashMap()))
+                .andExpect(content().string(containsString("Tap your name instead.")))
+                .andExpect(content().string(containsString(welder.name())));
+    }
+
+    @Test
+    void aSheetThatIsRefusedAtATabletKeepsTheFootOfTheStation() throws Exception {
+        Person worker = people.somebody(Role.STATION_WORKER);
+        mvc.perform(get("/station/NOTHING").with(Signed.atTablet(worker, null)))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(content().string(containsString("href=\"/station\"")))
+                .andExpect(content().string(not(containsString("Run of the shop"))));
     }
 
     private static MockHttpServletRequestBuilder signOn(Enrolled tablet, Person person, String pin) {
