@@ -200,7 +200,18 @@ class SheetPages {
 
     @GetMapping("/untick")
     String untick(@PathVariable String tag, @RequestParam long step, SignedOn who, Model model) {
-        show(tag, who, model);
+        FrameView view = frames.of(tags.sheet(tag), who, new FrameViews.Asked(null, null, true));
+        FrameView.Past past = view.past();
+        if (past == null || past.stepId() != step) {
+            // The page names the tick made last; it must never send another one.
+            throw Refusal.stale(
+                    "Nothing is taken back.",
+                    past == null
+                            ? "No tick of " + view.head().mark() + " can be taken back here."
+                            : "The tick made last on " + view.head().mark() + " is another one: " + past.words() + ".",
+                    "Open the frame again; the tick made last is offered there.");
+        }
+        model.addAttribute("view", view);
         model.addAttribute("stepId", step);
         return "bench/untick";
     }

@@ -46,6 +46,17 @@ class StationSheetTest extends AtTheTablet {
         assertThat(sent(untick(frame, ticked, "wrong frame in hand"))).contains("step 1 of 4");
     }
 
+    @Test
+    void thePageThatTakesATickBackNeverNamesAnotherTickThanItSends() throws Exception {
+        Floor.Frame frame = washed();
+        sent(tick(frame));
+        long first = floor.at(frame).steps().get(0).stepId();
+        clock.pass(Duration.ofMinutes(3));
+        assertThat(page(address(frame) + "/untick?step=" + first)).contains("value=\"" + first);
+        sent(tick(frame));
+        assertThat(page(address(frame) + "/untick?step=" + first)).contains("The tick made last on");
+    }
+
     private MockHttpServletRequestBuilder untick(Floor.Frame frame, long step, String reason) {
         return form(address(frame) + "/untick", address(frame) + "/untick?step=" + step)
                 .param("step", "" + step)
