@@ -244,13 +244,14 @@ public class Crew {
             return;
         }
         String who = byId(personId).initials();
+        String named = MayDo.named(standing.kind());
         String why = switch (standing.state()) {
             case CONFIRMATION_LAPSED ->
-                "The six-month confirmation of " + standing.kind() + " held by " + who + " ran out on "
-                        + standing.until() + ".";
-            case EXPIRED -> standing.kind() + " held by " + who + " expired on " + standing.until() + ".";
-            case ENDED -> standing.kind() + " held by " + who + " was taken back.";
-            default -> who + " does not hold " + standing.kind() + ".";
+                "The six-month confirmation of the " + named + " held by " + who + " ran out on " + standing.until()
+                        + ".";
+            case EXPIRED -> "The " + named + " held by " + who + " expired on " + standing.until() + ".";
+            case ENDED -> "The " + named + " held by " + who + " was taken back.";
+            default -> who + " holds no " + named + ".";
         };
         throw Refusal.person(deed, why, "Let somebody qualified do it, or ask the QA lead to enter the renewal first.");
     }

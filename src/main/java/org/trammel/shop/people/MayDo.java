@@ -64,6 +64,12 @@ record MayDo(String words, @Nullable LocalDate until, Standing.State state, bool
         return standing.valid() && until != null && !until.isAfter(on.plusDays(warnDays));
     }
 
+    /** A qualification as a refusal names it: in words, and with the code it is entered by. */
+    static String named(String kind) {
+        String words = words(kind);
+        return (kind.equals(NEAR_VISION) ? words : "qualification to " + words) + " (" + kind + ")";
+    }
+
     static String words(String kind) {
         String[] parts = kind.split(":");
         if (parts[0].equals("WELD")) {

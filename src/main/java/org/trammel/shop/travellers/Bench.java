@@ -2,6 +2,7 @@ package org.trammel.shop.travellers;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -189,7 +190,7 @@ public class Bench {
             throw Refusal.input(
                     "lot",
                     "Step " + step.position() + ", " + step.text() + ", cannot be ticked.",
-                    "It asks for a lot (" + step.lotKind() + ") and none was scanned.",
+                    "It asks for a lot (" + step.lotKind().toLowerCase(Locale.ROOT) + ") and none was scanned.",
                     "Scan the label of the lot, or type its code.");
         }
         materials

@@ -62,7 +62,7 @@ class CrewTest {
     void whoIsNotQualifiedIsRefusedWithWhatIsMissing() {
         Person welder = people.newcomer(Role.WELDER);
         assertThatThrownBy(() -> crew.requireQualified(welder.id(), "WELD:AL:141", TODAY, "The step was not started."))
-                .hasMessageContaining("does not hold WELD:AL:141");
+                .hasMessageContaining("holds no qualification to weld aluminium (WELD:AL:141)");
         enter(welder, "WELD:AL:141", LocalDate.of(2025, 9, 20));
         crew.requireQualified(welder.id(), "WELD:AL:141", LocalDate.of(2026, 3, 20), "The step was not started.");
         assertThatThrownBy(() -> crew.requireQualified(
