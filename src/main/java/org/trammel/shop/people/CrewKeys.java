@@ -1,6 +1,8 @@
 package org.trammel.shop.people;
 
+import java.security.Principal;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.settings.SettingKeys;
@@ -19,6 +21,13 @@ class CrewKeys implements ShopKeys, SettingKeys {
     @Override
     public void requireOwnerOrQa(Act act, String deed) {
         crew.require(act.by(), deed, Role.OWNER, Role.QA_LEAD);
+    }
+
+    @Override
+    public boolean opens(@Nullable Principal who) {
+        return who instanceof SignedOnToken token
+                && (token.getPrincipal().person().is(Role.OWNER)
+                        || token.getPrincipal().person().is(Role.QA_LEAD));
     }
 
     @Override

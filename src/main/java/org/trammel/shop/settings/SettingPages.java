@@ -1,6 +1,7 @@
 package org.trammel.shop.settings;
 
 import java.math.BigDecimal;
+import java.security.Principal;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -76,7 +77,7 @@ class SettingPages {
     }
 
     @GetMapping("/shop/settings/{key}")
-    String one(@PathVariable String key, Model model) {
+    String one(@PathVariable String key, @Nullable Principal who, Model model) {
         Definition definition = settings.definition(key);
         model.addAttribute("definition", definition);
         model.addAttribute("line", new Line(settings.inForce(key), definition));
@@ -86,6 +87,7 @@ class SettingPages {
                         .map(setting -> new Line(setting, definition))
                         .toList());
         model.addAttribute("names", keys.names());
+        model.addAttribute("opens", keys.opens(who));
         return "settings/sheet";
     }
 

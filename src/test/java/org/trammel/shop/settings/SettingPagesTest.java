@@ -78,6 +78,19 @@ class SettingPagesTest {
     }
 
     @Test
+    void whoMayNotChangeASettingIsShownNoFormForIt() throws Exception {
+        String form = "action=\"/shop/settings/guard.factor\"";
+        assertThat(shown("/shop/settings/guard.factor", qa)).contains(form);
+        assertThat(shown("/shop/settings/guard.factor", worker))
+                .contains("For the owner and the QA lead.")
+                .doesNotContain(form);
+    }
+
+    private String shown(String path, RequestPostProcessor to) throws Exception {
+        return mvc.perform(get(path).with(to)).andReturn().getResponse().getContentAsString();
+    }
+
+    @Test
     void theQaLeadChangesASettingByItsForm() throws Exception {
         long seen = settings.inForce("shop.frames.limit").id();
         mvc.perform(post("/shop/settings/shop.frames.limit")
