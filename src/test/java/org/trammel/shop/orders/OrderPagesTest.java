@@ -29,6 +29,7 @@ import org.trammel.shop.TestCrew;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
+import org.trammel.shop.web.Formats;
 
 @ShopTest
 class OrderPagesTest {
@@ -56,6 +57,9 @@ class OrderPagesTest {
 
     @Autowired
     private Statements statements;
+
+    @Autowired
+    private Formats formats;
 
     private long ownerId;
     private RequestPostProcessor owner;
@@ -96,6 +100,14 @@ class OrderPagesTest {
         mvc.perform(form("/orders/" + id + "/design")).andExpect(status().isSeeOther());
         assertThat(orders.byId(id).state()).isEqualTo(OrderState.DESIGNING);
         assertThat(page("/orders")).contains(orders.byId(id).number());
+    }
+
+    @Test
+    void aFrameThatIsNotReleasedYetHasNoStoryToOpen() throws Exception {
+        long id = order();
+        act(id, "/serial");
+        String serial = orders.byId(id).serial();
+        assertThat(page("/orders/" + id)).contains(formats.mark(serial)).doesNotContain("href=\"/frames/" + serial);
     }
 
     @Test
