@@ -57,6 +57,13 @@ class Faults implements ErrorController {
                     "Your role does not allow it.",
                     "If you need it, ask the QA lead or the owner.");
         }
+        if (status.value() == HttpStatus.CONTENT_TOO_LARGE.value()) {
+            return Refusal.input(
+                    "file",
+                    "Nothing was recorded.",
+                    "What was sent is larger than a picture or a certificate may be here; 20 MB are kept at most.",
+                    "Make the file smaller, open the sheet again and send that one.");
+        }
         if (status.is4xxClientError()) {
             return Refusal.state(
                     "Nothing was recorded.",

@@ -41,7 +41,8 @@ class UnreadableAddress implements WebServerFactoryCustomizer<TomcatServletWebSe
     private static final class Report extends ErrorReportValve {
 
         private static final String WHAT = "There is no such sheet.";
-        private static final String WHY = "The address holds characters that no address of this service has.";
+        private static final String WHY =
+                "The address is too long, or holds characters that no address of this service has.";
         private static final String INSTEAD = "Open the sheet from its list, or type the address anew.";
         private static final String FAILED = "The sheet cannot be shown.";
         private static final String FAILED_WHY = "The service failed before it read the request.";

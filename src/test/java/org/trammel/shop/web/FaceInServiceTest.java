@@ -82,6 +82,16 @@ class FaceInServiceTest {
     }
 
     @Test
+    void whatIsTooLargeToBeReadAtAllIsToldSo() throws Exception {
+        mvc.perform(get("/error")
+                        .accept(MediaType.APPLICATION_JSON)
+                        .requestAttr(RequestDispatcher.ERROR_STATUS_CODE, 413)
+                        .requestAttr(RequestDispatcher.ERROR_REQUEST_URI, "/shop/lots/TL-1/certificate"))
+                .andExpect(status().isContentTooLarge())
+                .andExpect(jsonPath("$.detail").value(org.hamcrest.Matchers.containsString("20 MB")));
+    }
+
+    @Test
     void aSheetThatWasOpenTooLongIsToldFromARoleThatDoesNotAllowIt() throws Exception {
         mvc.perform(fault().requestAttr(WebAttributes.ACCESS_DENIED_403, new MissingCsrfTokenException("")))
                 .andExpect(status().isForbidden())
