@@ -232,6 +232,9 @@ class OverviewPagesTest {
             assertThat(page("/frames?find=" + typed, owner)).as(typed).contains("/frames/" + serial);
         }
         assertThat(page("/frames?find=ZZZ", owner)).contains("No frame was found.");
+        assertThat(page("/frames?before=0", owner))
+                .contains("No frame stands here.")
+                .doesNotContain("No frame was found.");
         assertThat(page("/frames", owner)).contains("/frames/" + serial);
         mvc.perform(get("/frames/AV99999X").with(Signed.on(owner))).andExpect(status().isNotFound());
     }
