@@ -14,6 +14,7 @@ import org.trammel.shop.travellers.FrameSheet;
 /**
  * A nonconformance with all that whoever decides it looks at.
  *
+ * @param about name of the characteristic it is about; empty where it is about none
  * @param asked decimals that the route shows the characteristic with
  * @param readings every reading of the characteristic, oldest first
  * @param tookPart names of those who took part in the operation at fault: none of them decides
@@ -29,6 +30,7 @@ record NonconformanceSheet(
         NonconformanceLine line,
         FrameSheet.Head head,
         @Nullable OrderSheet order,
+        String about,
         int asked,
         List<ReadingLine> readings,
         List<String> tookPart,

@@ -61,13 +61,13 @@ class Sheets {
         Set<Long> causers = opening.causers(all.findById(id).orElseThrow());
         FrameSheet.Head head = travellers.head(line.travellerId());
         Map<Long, String> names = crew.names();
+        Evidence.Wanted wanted = line.characteristicId() == null ? null : evidence.wanted(line.characteristicId());
         return new NonconformanceSheet(
                 line,
                 head,
                 head.orderId() == null ? null : orders.byId(head.orderId()),
-                line.characteristicId() == null
-                        ? 0
-                        : evidence.wanted(line.characteristicId()).decimals(),
+                wanted == null ? "" : wanted.name(),
+                wanted == null ? 0 : wanted.decimals(),
                 line.characteristicId() == null ? List.of() : readings.of(List.of(line.characteristicId())),
                 causers.stream()
                         .map(c -> names.getOrDefault(c, "Trammel"))

@@ -81,7 +81,9 @@ class ScrapTest extends AtTheDesk {
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$.state").value("DECIDED"))
                 .andExpect(jsonPath("$.fromCode").isEmpty());
-        assertThat(page("/nonconformances/" + id, owner)).doesNotContain("Done over from operation");
+        assertThat(page("/nonconformances/" + id, owner))
+                .contains("characteristic 080-1")
+                .doesNotContain("Done over from operation");
     }
 
     @Test
