@@ -89,7 +89,7 @@ class FrameViews {
                         .filter(Objects::nonNull)
                         .toList(),
                 strips.of(sheet),
-                sheet.holds().stream().map(h -> banner(h, who, at)).toList(),
+                sheet.holds().stream().map(h -> banner(h, who, sheet)).toList(),
                 past(sheet, who),
                 plate,
                 toCome(sheet, current),
@@ -160,8 +160,8 @@ class FrameViews {
         return line.toString();
     }
 
-    private FrameView.HoldBanner banner(
-            FrameSheet.HoldLine hold, SignedOn who, FrameSheet.@Nullable OperationSheetOfFrame at) {
+    private FrameView.HoldBanner banner(FrameSheet.HoldLine hold, SignedOn who, FrameSheet sheet) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
         boolean elsewhere = HoldReason.decidedElsewhere(hold.source());
         boolean lifter = hold.reason().lifters().isEmpty()
                 ? who.person().maySign()
@@ -174,11 +174,21 @@ class FrameViews {
                 hold.holdId(),
                 hold.reason().word(),
                 hold.words(),
-                "placed by " + hold.placedByName() + " " + formats.moment(hold.placedAt())
+                (reaches ? "" : notHere(hold, sheet)) + "placed by " + hold.placedByName() + " "
+                        + formats.moment(hold.placedAt())
                         + (hold.source().equals(HoldForms.BY_HAND) ? "" : ", " + hold.source()),
                 hold.reason().liftedBy(hold.source()),
                 lifter && !elsewhere,
                 freeable && who.person().is(Role.QA_LEAD));
+    }
+
+    /** A hold of one operation does not stop the work before it; the banner says so. */
+    private static String notHere(FrameSheet.HoldLine hold, FrameSheet sheet) {
+        return sheet.operations().stream()
+                .filter(o -> Objects.equals(hold.operationId(), o.operationId()))
+                .map(o -> "it holds operation " + Words.called(o) + ", not the work here; ")
+                .findFirst()
+                .orElse("");
     }
 
     private FrameView.@Nullable Past past(FrameSheet sheet, SignedOn who) {

@@ -246,6 +246,24 @@ class StationSheetTest extends AtTheTablet {
     }
 
     @Test
+    void aHoldOfALaterOperationSaysThatItDoesNotHoldTheWorkHere() throws Exception {
+        Floor.Frame frame = floor.frame(BenchRoute.route());
+        var later = floor.sheet(frame).operations().get(1);
+        holds.place(
+                floor.act(worker),
+                new Holds.Request(
+                        frame.travellerId(),
+                        HoldScope.OPERATION,
+                        later.operationId(),
+                        HoldReason.MATERIAL,
+                        "Tube is on its way.",
+                        "by hand",
+                        Set.of()));
+        assertThat(page(address(frame)))
+                .contains("it holds operation " + later.code() + ", not the work here; placed by");
+    }
+
+    @Test
     void anAuditorReadsTheSheetAndIsToldInitialsAndNoNames() throws Exception {
         Floor.Frame frame = washed();
         sent(tick(frame));
