@@ -75,6 +75,27 @@ class ScriptsBrowserTest {
     }
 
     @Test
+    void wordsThatTurnRightToLeftTurnNeitherNameNorTimeBesideThem() {
+        page.navigate(server.at("/samples/key"));
+        Object inOrder = page.evaluate("""
+                () => {
+                  const line = document.createElement('p');
+                  line.append(document.createElement('b'), ' ', document.createElement('span'));
+                  line.firstChild.textContent = 'left port \\u202eturned';
+                  line.lastChild.textContent = '09:06';
+                  document.querySelector('main').prepend(line);
+                  const left = at => {
+                    const one = document.createRange();
+                    one.setStart(line.lastChild.firstChild, at);
+                    one.setEnd(line.lastChild.firstChild, at + 1);
+                    return one.getBoundingClientRect().left;
+                  };
+                  return left(0) < left(4);
+                }""");
+        assertThat(inOrder).isEqualTo(true);
+    }
+
+    @Test
     void aLostAnswerKeepsThePageAndTheSameActIsSentAgain() {
         page.navigate(server.at("/samples/key"));
         page.fill("#f-value", "0,3");
