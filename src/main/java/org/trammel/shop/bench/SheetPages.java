@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.alignment.PushAdvices;
 import org.trammel.shop.alignment.TableCharacteristics;
+import org.trammel.shop.coats.CoatSheets;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Signer;
@@ -38,6 +39,7 @@ class SheetPages {
     private final LastGauge lastGauge;
     private final TableCharacteristics table;
     private final PushAdvices pushes;
+    private final CoatSheets coats;
 
     SheetPages(
             Tags tags,
@@ -47,7 +49,8 @@ class SheetPages {
             ConfirmationOverrides overrides,
             LastGauge lastGauge,
             TableCharacteristics table,
-            PushAdvices pushes) {
+            PushAdvices pushes,
+            CoatSheets coats) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
@@ -56,6 +59,7 @@ class SheetPages {
         this.lastGauge = lastGauge;
         this.table = table;
         this.pushes = pushes;
+        this.coats = coats;
     }
 
     /** What the address of the sheet may ask for. */
@@ -80,6 +84,7 @@ class SheetPages {
         FrameView view = query.read() == null
                 ? frames.of(sheet, who, new FrameViews.Asked(query.step(), null, Boolean.TRUE.equals(query.here())))
                 : null;
+        model.addAttribute("coat", coat(sheet));
         Long characteristic = query.read() != null ? query.read() : query.told() ? null : nextToRead(view);
         if (characteristic == null) {
             model.addAttribute("view", view);
@@ -105,6 +110,14 @@ class SheetPages {
         return at != null
                         && table.of(at.characteristics()).stream()
                                 .anyMatch(one -> one.line().characteristicId() == characteristicId)
+                ? at.line().operationId()
+                : null;
+    }
+
+    /** The operation at hand, where its surface or coat is recorded. */
+    private @Nullable Long coat(FrameSheet sheet) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        return at != null && coats.at(at.line().code(), sheet.head().metal())
                 ? at.line().operationId()
                 : null;
     }

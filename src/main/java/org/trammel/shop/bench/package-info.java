@@ -8,5 +8,14 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "The station sheet",
-        allowedDependencies = {"travellers", "inspection", "alignment", "gauges", "materials", "designs", "routes"})
+        allowedDependencies = {
+            "travellers",
+            "inspection",
+            "alignment",
+            "coats",
+            "gauges",
+            "materials",
+            "designs",
+            "routes"
+        })
 package org.trammel.shop.bench;

@@ -7,7 +7,7 @@ import org.trammel.shop.records.Refusal;
 
 /**
  * Tells what an operation waits for outside its traveller before its gate may be passed, such as the release of an oven
- * run. Each module that keeps such a thing provides one; when the thing has come, it calls {@link HasCome#to}.
+ * run, and what a step of it that cannot be undone waits for. Each module that keeps such a thing provides one; when the thing has come, it calls {@link HasCome#to}.
  */
 public interface Awaited {
 
@@ -50,4 +50,17 @@ public interface Awaited {
 
     /** What is outstanding; empty if nothing is. */
     Optional<Refusal> outstanding(AtItsGate operation);
+
+    /**
+     * A step that cannot be undone.
+     *
+     * @param first whether none of its operation that cannot be undone is ticked
+     * @param startsClock code of the clock that its tick starts, if it does
+     */
+    record NoWayBack(String text, boolean first, @Nullable String startsClock) {}
+
+    /** What is outstanding before such a step may be ticked; empty if nothing is. */
+    default Optional<Refusal> before(AtItsGate operation, NoWayBack step) {
+        return Optional.empty();
+    }
 }

@@ -149,9 +149,7 @@ public class Bench {
                 traveller, operation, "Step " + step.position() + ", " + step.text() + ", was not ticked.", act.at());
         List<FrameClock> windows = windowWork.toMeet(traveller, operation, all, act.at());
         requireOrder(all, step, reason);
-        if (step.irreversible() || operation.irreversible()) {
-            Gate.refuseFirst(gate.heldForGood(traveller, operation, "go on"));
-        }
+        gate.requireOpenTo(traveller, operation, step, all);
         if (step.photo() && !photos.existsByStepId(step.id())) {
             throw Refusal.state(
                     "Step " + step.position() + ", " + step.text() + ", cannot be ticked.",

@@ -92,14 +92,36 @@ class Gate {
 
     /** What other modules know to be outstanding before the gate may be passed. */
     List<Refusal> awaited(Traveller traveller, Operation operation) {
-        Awaited.AtItsGate at = Awaited.AtItsGate.of(
-                traveller,
-                operation,
-                operation.outside() && consignments.existsByOperationIdAndBackAtIsNotNull(operation.id()));
+        Awaited.AtItsGate at = atItsGate(traveller, operation);
         return awaited.orderedStream()
                 .map(one -> one.outstanding(at))
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    private Awaited.AtItsGate atItsGate(Traveller traveller, Operation operation) {
+        return Awaited.AtItsGate.of(
+                traveller,
+                operation,
+                operation.outside() && consignments.existsByOperationIdAndBackAtIsNotNull(operation.id()));
+    }
+
+    /** Refuses a step, where it or its operation cannot be undone, under a hold or before what it waits for has come. */
+    void requireOpenTo(Traveller traveller, Operation operation, Step step, List<Step> all) {
+        if (step.irreversible() || operation.irreversible()) {
+            refuseFirst(heldForGood(traveller, operation, "go on"));
+        }
+        if (step.irreversible()) {
+            Awaited.AtItsGate at = atItsGate(traveller, operation);
+            Awaited.NoWayBack no = new Awaited.NoWayBack(
+                    step.text(),
+                    all.stream().noneMatch(other -> other.irreversible() && other.ticked()),
+                    step.startsClock());
+            refuseFirst(awaited.orderedStream()
+                    .map(one -> one.before(at, no))
+                    .flatMap(Optional::stream)
+                    .toList());
+        }
     }
 
     /** Open holds that cover the operation and were not freed for it. */

@@ -81,6 +81,7 @@ class AuditorReadsNoNamesTest {
     private String lot;
     private long drift;
     private String ovens;
+    private LeftInTheShop.Coat coat;
     private WholeShop.Frame frame;
     private WholeShop.Frame open;
 
@@ -107,6 +108,7 @@ class AuditorReadsNoNamesTest {
         drift = LeftBehind.axis(shop, beans, owner, qa, "Overhang");
         ovens = LeftInTheShop.ovens(
                 beans, shop, qa, worker, second, shop.frame(route()).serial());
+        coat = LeftInTheShop.coat(beans, shop, qa, worker);
         beans.getBean(Checkpoints.class).make();
     }
 
@@ -247,6 +249,9 @@ class AuditorReadsNoNamesTest {
                 "/shop/ovens",
                 "/shop/ovens/" + ovens,
                 "/shop/programmes/" + ovens,
+                "/shop/finishes",
+                "/shop/finishes/" + coat.finish(),
+                "/coats/" + coat.operationId(),
                 "/loads",
                 "/loads/" + ovens,
                 "/oven-traces",
@@ -350,6 +355,8 @@ class AuditorReadsNoNamesTest {
                         .query(UUID.class)
                         .single();
             case "drift id" -> drift;
+            case "finishes code" -> coat.finish();
+            case "coats operationId" -> coat.operationId();
             case "oven-traces id" -> id("select max(id) from oven_trace");
             case "rejudgements id" -> id("select max(id) from rejudgement");
             case "operations id" -> shop.at(open).line().operationId();

@@ -13,6 +13,10 @@ import java.util.Set;
 import java.util.UUID;
 import org.springframework.beans.factory.BeanFactory;
 import org.trammel.calc.thermal.ThermocoupleRole;
+import org.trammel.shop.coats.Finishes;
+import org.trammel.shop.coats.NewFinish;
+import org.trammel.shop.coats.Surfaces;
+import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.gauges.GaugeStudies;
 import org.trammel.shop.gauges.NewStudy;
@@ -33,7 +37,7 @@ import org.trammel.shop.ovens.RunSigner;
 import org.trammel.shop.ovens.Runs;
 import org.trammel.shop.records.Act;
 
-/** Records of gauges and ovens that people left their names at. */
+/** Records of gauges, ovens and coats that people left their names at. */
 final class LeftInTheShop {
 
     private LeftInTheShop() {}
@@ -130,5 +134,31 @@ final class LeftInTheShop {
             register.tested(
                     shop.act(qa), code, NewTest.accuracy(own, before, later, BigDecimal.ZERO, BigDecimal.ONE, at, "R"));
         }
+    }
+
+    /** A finish, and the operation of a frame at which somebody ticked one of its masks. */
+    record Coat(String finish, long operationId) {}
+
+    static Coat coat(BeanFactory beans, WholeShop shop, long qa, long worker) {
+        String code = "AF-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
+        String operation = "9" + code.substring(3);
+        beans.getBean(Finishes.class)
+                .putInForce(
+                        shop.act(qa),
+                        code,
+                        new NewFinish(
+                                "plain",
+                                List.of("AL6061"),
+                                List.of(operation),
+                                List.of(),
+                                List.of("threads"),
+                                BigDecimal.ONE,
+                                null,
+                                "sheet"));
+        WholeShop.Frame frame = shop.frame(
+                SmallRoute.of(SmallRoute.op(operation).step("blast").sheet()).sheet());
+        long at = shop.at(frame).line().operationId();
+        beans.getBean(Surfaces.class).mask(shop.act(worker), at, "threads", true);
+        return new Coat(code, at);
     }
 }

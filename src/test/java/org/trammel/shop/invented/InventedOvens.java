@@ -2,7 +2,7 @@ package org.trammel.shop.invented;
 
 import java.util.Map;
 
-/** An oven that may be loaded, a programme for titanium, and a load that waits for its frames. */
+/** An oven that may be loaded, a programme and a finish for titanium, and a load that waits for its frames. */
 final class InventedOvens {
 
     private static final String SCRIPT = "<script>alert(1)</script>";
@@ -69,6 +69,29 @@ final class InventedOvens {
                 "data sheet & " + SCRIPT);
         qa.form("/shop/programmes/PX-9/approve", "version", "0", "secret", InventedSetUp.PASSWORD);
         qa.form("/loads", "code", "LX-9", "oven", "OX-9", "programme", "PX-9", "hung", "head up " + SCRIPT);
+        qa.form(
+                "/shop/finishes",
+                "code",
+                "FX-9",
+                "what",
+                "Kupferrot <b>銅</b> " + SCRIPT,
+                "metalTI",
+                "true",
+                "blastOperations",
+                "140T",
+                "coatOperations",
+                "150",
+                "masks",
+                "BB-Gewinde & " + SCRIPT + "\nMassepunkt",
+                "mostBar",
+                "2,5",
+                "mostEarth",
+                "1",
+                "source",
+                "=1+1 " + SCRIPT,
+                "secret",
+                InventedSetUp.PASSWORD);
+        facts.put("finish", "FX-9");
         facts.put("oven", "OX-9");
         facts.put("programme", "PX-9");
         facts.put("load", "LX-9");

@@ -173,6 +173,7 @@ public final class InventedShop extends InventedSetUp {
         tablet.form(at + "/tick", "step", step("060"));
         sign("060", "SECOND", "SP");
         facts.put("operation", operation("100"));
+        facts.put("coat", operation("150"));
         facts.put(
                 "characteristic",
                 ""

@@ -1,0 +1,107 @@
+package org.trammel.shop.coats;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import org.trammel.shop.records.Act;
+
+/** Surface and coat for programs. */
+@RestController
+@RequestMapping("/api/v1/coats")
+@Tag(
+        name = "Surface and coat",
+        description = "What is recorded of a frame's surface at an operation that a finish names")
+class CoatApi {
+
+    private final Surfaces surfaces;
+
+    CoatApi(Surfaces surfaces) {
+        this.surfaces = surfaces;
+    }
+
+    @GetMapping("/{operationId}")
+    @Operation(summary = "Masks, blast, air with metal, powder with earth, the newest of each")
+    SurfaceRecord one(@PathVariable long operationId) {
+        return surfaces.of(operationId);
+    }
+
+    record Mask(
+            @Schema(description = "as the finish names it") @Nullable
+            String landmark,
+
+            boolean fitted) {}
+
+    @PostMapping("/{operationId}/masks")
+    SurfaceRecord mask(Act act, @PathVariable long operationId, @RequestBody Mask body) {
+        return surfaces.mask(act, operationId, body.landmark(), body.fitted());
+    }
+
+    record Blast(
+            @Schema(description = "code of the media's lot") @Nullable
+            String lot,
+
+            @Nullable BigDecimal pressureBar,
+            @Nullable String gauge,
+
+            @Schema(description = "what was looked at and how") @Nullable
+            String cleanliness) {}
+
+    @PostMapping("/{operationId}/blast")
+    SurfaceRecord blast(Act act, @PathVariable long operationId, @RequestBody Blast body) {
+        return surfaces.blasted(
+                act,
+                operationId,
+                new Surfaces.Blasted(text(body.lot()), body.pressureBar(), text(body.gauge()), body.cleanliness()));
+    }
+
+    record Air(
+            @Nullable BigDecimal airDegC,
+
+            @Schema(description = "relative, over water, below 0 °C too") @Nullable
+            BigDecimal humidityPercent,
+
+            @Nullable BigDecimal metalDegC,
+            @Nullable String airGauge,
+            @Nullable String metalGauge) {}
+
+    @PostMapping("/{operationId}/air")
+    @Operation(summary = "Air and metal; the margin over the dew or frost point is computed and kept, enough or not")
+    SurfaceRecord air(Act act, @PathVariable long operationId, @RequestBody Air body) {
+        return surfaces.measured(
+                act,
+                operationId,
+                new Surfaces.Measured(
+                        body.airDegC(),
+                        body.humidityPercent(),
+                        body.metalDegC(),
+                        text(body.airGauge()),
+                        text(body.metalGauge())));
+    }
+
+    record Spray(
+            @Schema(description = "code of the lot of powder or paint") @Nullable
+            String lot,
+
+            @Schema(description = "from hook to frame, where the finish asks for it") @Nullable
+            BigDecimal earthMOhm,
+
+            @Nullable String gauge) {}
+
+    @PostMapping("/{operationId}/spray")
+    SurfaceRecord spray(Act act, @PathVariable long operationId, @RequestBody Spray body) {
+        return surfaces.spraying(
+                act, operationId, new Surfaces.Spraying(text(body.lot()), body.earthMOhm(), body.gauge()));
+    }
+
+    private static String text(@Nullable String sent) {
+        return sent == null ? "" : sent;
+    }
+}

@@ -1,0 +1,115 @@
+package org.trammel.shop.coats;
+
+import java.util.Map;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.web.Keyed;
+
+/** The sheet of a coat at a tablet. */
+@Controller
+@RequestMapping("/coats/{operationId}")
+class CoatPages {
+
+    private final Surfaces surfaces;
+    private final SurfaceRecords records;
+    private final CoatTurn turn;
+    private final CoatGauges gauges;
+    private final Crew crew;
+
+    CoatPages(Surfaces surfaces, SurfaceRecords records, CoatTurn turn, CoatGauges gauges, Crew crew) {
+        this.surfaces = surfaces;
+        this.records = records;
+        this.turn = turn;
+        this.gauges = gauges;
+        this.crew = crew;
+    }
+
+    @GetMapping
+    String sheet(@PathVariable long operationId, SignedOn who, Model model) {
+        CoatTurn.At at = turn.of(operationId);
+        String code = at.line().code();
+        model.addAttribute("at", at);
+        model.addAttribute("record", surfaces.of(operationId));
+        model.addAttribute("airs", records.airs(operationId));
+        model.addAttribute("blasts", at.finish().blasts(code));
+        model.addAttribute("sprays", at.finish().coats(code));
+        model.addAttribute("names", crew.names());
+        model.addAttribute(
+                "works",
+                who.person().mayWork()
+                        && at.head().state().open()
+                        && at.head().currentOperationId() != null
+                        && at.head().currentOperationId() == operationId);
+        model.addAttribute("airGauges", gauges.usable(CoatGauges.AIR, "°C"));
+        model.addAttribute("metalGauges", gauges.usableOnMetal());
+        model.addAttribute("pressureGauges", gauges.usable(CoatGauges.PRESSURE, "bar"));
+        model.addAttribute("earthGauges", gauges.usable(CoatGauges.EARTH, "MΩ"));
+        return "coats/sheet";
+    }
+
+    @PostMapping("/masks")
+    String mask(
+            Act act,
+            @PathVariable long operationId,
+            @RequestParam(defaultValue = "") String landmark,
+            @RequestParam(defaultValue = "false") boolean fitted) {
+        surfaces.mask(act, operationId, landmark, fitted);
+        return sheet(operationId);
+    }
+
+    @PostMapping("/blast")
+    String blast(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        surfaces.blasted(
+                act,
+                operationId,
+                new Surfaces.Blasted(
+                        text(fields, "lot"),
+                        Keyed.figureOrNone("pressure", "The blast was not recorded.", fields.get("pressure")),
+                        text(fields, "gauge"),
+                        fields.get("cleanliness")));
+        return sheet(operationId);
+    }
+
+    @PostMapping("/air")
+    String air(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        String deed = "Air and metal were not recorded.";
+        surfaces.measured(
+                act,
+                operationId,
+                new Surfaces.Measured(
+                        Keyed.figureOrNone("air", deed, fields.get("air")),
+                        Keyed.figureOrNone("humidity", deed, fields.get("humidity")),
+                        Keyed.figureOrNone("metal", deed, fields.get("metal")),
+                        text(fields, "airGauge"),
+                        text(fields, "metalGauge")));
+        return sheet(operationId);
+    }
+
+    @PostMapping("/spray")
+    String spray(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        surfaces.spraying(
+                act,
+                operationId,
+                new Surfaces.Spraying(
+                        text(fields, "lot"),
+                        Keyed.figureOrNone("earth", "Powder and earth were not recorded.", fields.get("earth")),
+                        text(fields, "gauge")));
+        return sheet(operationId);
+    }
+
+    private static String text(Map<String, String> fields, String field) {
+        return fields.getOrDefault(field, "").strip();
+    }
+
+    private static String sheet(long operationId) {
+        return "redirect:/coats/" + operationId;
+    }
+}

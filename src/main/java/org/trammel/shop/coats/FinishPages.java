@@ -1,0 +1,103 @@
+package org.trammel.shop.coats;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Signatures;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.web.Keyed;
+
+/** The sheets of finishes. */
+@Controller
+@RequestMapping("/shop/finishes")
+class FinishPages {
+
+    private final Finishes finishes;
+    private final Signatures signatures;
+    private final Crew crew;
+
+    FinishPages(Finishes finishes, Signatures signatures, Crew crew) {
+        this.finishes = finishes;
+        this.signatures = signatures;
+        this.crew = crew;
+    }
+
+    @GetMapping
+    String list(SignedOn who, Model model) {
+        model.addAttribute("finishes", finishes.inForce());
+        model.addAttribute("keeps", who.person().is(Role.QA_LEAD));
+        return "coats/finishes";
+    }
+
+    @GetMapping("/new")
+    String fresh(@RequestParam @Nullable String from, Model model) {
+        Finish last = from == null ? null : finishes.of(from).get(0);
+        model.addAttribute("last", last);
+        model.addAttribute("metals", NewFinish.METALS);
+        model.addAttribute("values", values(last));
+        return "coats/finish-form";
+    }
+
+    @GetMapping("/{code}")
+    String one(@PathVariable String code, SignedOn who, Model model) {
+        List<Finish> revisions = finishes.of(code);
+        model.addAttribute("f", revisions.get(0));
+        model.addAttribute("revisions", revisions);
+        model.addAttribute("names", crew.names());
+        model.addAttribute("keeps", who.person().is(Role.QA_LEAD));
+        return "coats/finish";
+    }
+
+    @PostMapping
+    String putInForce(
+            Act act,
+            @RequestParam Map<String, String> fields,
+            @RequestParam(defaultValue = "") String secret,
+            SignedOn who) {
+        signatures.confirm(who, secret);
+        Finish set = finishes.putInForce(act, fields.getOrDefault("code", ""), content(fields));
+        return "redirect:/shop/finishes/" + set.code();
+    }
+
+    private static NewFinish content(Map<String, String> fields) {
+        String deed = "The finish was not put in force.";
+        return new NewFinish(
+                fields.getOrDefault("what", ""),
+                NewFinish.METALS.stream()
+                        .filter(metal -> "true".equals(fields.get("metal" + metal)))
+                        .toList(),
+                NewFinish.words(fields.getOrDefault("blastOperations", "")),
+                NewFinish.words(fields.getOrDefault("coatOperations", "")),
+                fields.getOrDefault("masks", "").lines().toList(),
+                Keyed.figureOrNone("mostBar", deed, fields.get("mostBar")),
+                Keyed.figureOrNone("mostEarth", deed, fields.get("mostEarth")),
+                fields.getOrDefault("source", ""));
+    }
+
+    private static Map<String, Object> values(@Nullable Finish last) {
+        Map<String, Object> values = new HashMap<>();
+        if (last != null) {
+            NewFinish content = last.content();
+            values.put("what", content.what());
+            content.metals().forEach(metal -> values.put("metal" + metal, true));
+            values.put("blastOperations", String.join(" ", content.blastOperations()));
+            values.put("coatOperations", String.join(" ", content.coatOperations()));
+            values.put("masks", String.join("\n", content.masks()));
+            values.put("mostBar", content.most_bar());
+            values.put("mostEarth", content.mostEarth_MOhm());
+            values.put("source", content.source());
+        }
+        return values;
+    }
+}

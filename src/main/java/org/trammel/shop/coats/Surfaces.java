@@ -1,0 +1,252 @@
+package org.trammel.shop.coats;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.calc.thermal.DewPoint;
+import org.trammel.calc.units.Answer;
+import org.trammel.shop.materials.Lot;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
+import org.trammel.shop.settings.Setting;
+import org.trammel.shop.settings.Settings;
+
+/** Records the surface of a frame at the operation it stands at. What is not as asked is recorded too, and opens nothing. */
+@Service
+public class Surfaces {
+
+    private static final BigDecimal COLDEST = BigDecimal.valueOf(-45);
+    private static final BigDecimal HOTTEST = BigDecimal.valueOf(120);
+
+    private final MaskRepository masks;
+    private final BlastRepository blasts;
+    private final AirRepository airs;
+    private final SprayRepository sprays;
+    private final SurfaceRecords records;
+    private final CoatTurn turn;
+    private final CoatLots lots;
+    private final CoatGauges gauges;
+    private final Settings settings;
+    private final ActLog log;
+
+    Surfaces(
+            MaskRepository masks,
+            BlastRepository blasts,
+            AirRepository airs,
+            SprayRepository sprays,
+            SurfaceRecords records,
+            CoatTurn turn,
+            CoatLots lots,
+            CoatGauges gauges,
+            Settings settings,
+            ActLog log) {
+        this.masks = masks;
+        this.blasts = blasts;
+        this.airs = airs;
+        this.sprays = sprays;
+        this.records = records;
+        this.turn = turn;
+        this.lots = lots;
+        this.gauges = gauges;
+        this.settings = settings;
+        this.log = log;
+    }
+
+    /** What stands at an operation that a finish guards. */
+    @Transactional(readOnly = true)
+    public SurfaceRecord of(long operationId) {
+        return records.of(operationId, turn.of(operationId).finish());
+    }
+
+    /** Ticks one mask of the finish, or takes the tick back. */
+    @Transactional
+    public SurfaceRecord mask(Act act, long operationId, @Nullable String landmark, boolean fitted) {
+        String deed = "The mask was not noted.";
+        if (!turn.opens(act, "note-mask", operationId)) {
+            return of(operationId);
+        }
+        CoatTurn.At at = turn.atHand(act, operationId, deed);
+        if (!at.finish().content().masks().contains(landmark)) {
+            throw Refusal.input(
+                    "landmark",
+                    deed,
+                    "Finish " + at.finish().called() + " has no such landmark.",
+                    "Choose one from its list.");
+        }
+        masks.saveAndFlush(new MaskRow(operationId, Objects.requireNonNull(landmark), fitted, act));
+        return told(act, at, fitted ? "mask-fitted" : "mask-taken-off", Map.of("landmark", landmark));
+    }
+
+    /**
+     * What it was blasted with.
+     *
+     * @param cleanliness what was looked at and how, such as the grade and the white cloth
+     */
+    public record Blasted(
+            String lot,
+            @Nullable BigDecimal pressure_bar,
+            String gauge,
+            @Nullable String cleanliness) {}
+
+    @Transactional
+    public SurfaceRecord blasted(Act act, long operationId, Blasted entry) {
+        String deed = "The blast was not recorded.";
+        if (!turn.opens(act, "record-blast", operationId)) {
+            return of(operationId);
+        }
+        CoatTurn.At at = turn.atHand(act, operationId, deed);
+        requireKind(at, at.finish().blasts(at.line().code()), deed);
+        BigDecimal bar = figure("pressure", "The pressure", deed, entry.pressure_bar(), "bar");
+        if (bar.signum() <= 0) {
+            throw Refusal.input("pressure", deed, "The pressure is not above 0 bar.", "Read it while the air flows.");
+        }
+        String clean = TypedText.line("cleanliness", "The cleanliness", deed, entry.cleanliness(), 200);
+        String gauge = gauges.pressure(entry.gauge(), bar);
+        Lot lot = lots.media(act, entry.lot(), at);
+        blasts.saveAndFlush(new BlastRow(
+                operationId,
+                at.head().metal(),
+                new SurfaceRecord.Blast(
+                        lot.code(),
+                        bar,
+                        Objects.requireNonNull(at.finish().content().most_bar()),
+                        gauge,
+                        clean,
+                        act.by(),
+                        act.at()),
+                act));
+        return told(act, at, "blasted", Map.of("lot", lot.code()));
+    }
+
+    /** Air and metal as they were read. */
+    public record Measured(
+            @Nullable BigDecimal air_degC,
+            @Nullable BigDecimal humidity_percent,
+            @Nullable BigDecimal metal_degC,
+            String airGauge,
+            String metalGauge) {}
+
+    /** Computes the dew point at the metal and keeps it with the margin, enough or not. */
+    @Transactional
+    public SurfaceRecord measured(Act act, long operationId, Measured entry) {
+        String deed = "Air and metal were not recorded.";
+        if (!turn.opens(act, "record-air", operationId)) {
+            return of(operationId);
+        }
+        CoatTurn.At at = turn.atHand(act, operationId, deed);
+        BigDecimal air = figure("air", "The air temperature", deed, entry.air_degC(), "°C");
+        BigDecimal humidity = figure("humidity", "The humidity", deed, entry.humidity_percent(), "%");
+        BigDecimal metal = figure("metal", "The temperature of the metal", deed, entry.metal_degC(), "°C");
+        if (metal.compareTo(COLDEST) < 0 || metal.compareTo(HOTTEST) > 0) {
+            throw Refusal.input(
+                    "metal",
+                    deed,
+                    "A metal of " + metal.toPlainString() + " °C does not lie within −45 and 120 °C.",
+                    "Read it again, in °C.");
+        }
+        Answer<DewPoint> computed = DewPoint.of(air, humidity);
+        if (computed instanceof Answer.NotDeterminable<DewPoint> gap) {
+            throw Refusal.input(
+                    gap.gaps().get(0).input(),
+                    deed,
+                    gap.gaps().stream().map(Answer.Gap::words).collect(Collectors.joining(" ")),
+                    "Read the meter again, in °C and per cent.");
+        }
+        DewPoint point = ((Answer.Determined<DewPoint>) computed).value();
+        String airGauge = gauges.air(entry.airGauge(), air, humidity);
+        String metalGauge = gauges.metal(entry.metalGauge(), metal);
+        Setting wanted = settings.inForce("coat.margin");
+        BigDecimal wanted_K = new BigDecimal(wanted.value());
+        AirRow row = airs.saveAndFlush(new AirRow(
+                operationId,
+                new SurfaceRecord.Air(
+                        air,
+                        humidity,
+                        metal,
+                        BigDecimal.valueOf(point.settles_degC()).setScale(2, RoundingMode.HALF_UP),
+                        point.over() == DewPoint.Over.ICE,
+                        point.margin_K(metal),
+                        wanted_K,
+                        point.leastSurface_degC(wanted_K),
+                        wanted.source(),
+                        airGauge,
+                        metalGauge,
+                        act.by(),
+                        act.at()),
+                act));
+        return told(
+                act,
+                at,
+                "air-measured",
+                Map.of(
+                        "margin",
+                        row.air().margin_K().toPlainString(),
+                        "enough",
+                        row.air().enough(),
+                        "setting",
+                        wanted.id()));
+    }
+
+    /** What is sprayed, and the earth; the earth may be missing where the finish does not ask for it. */
+    public record Spraying(
+            String lot,
+            @Nullable BigDecimal earth_MOhm,
+            @Nullable String gauge) {}
+
+    @Transactional
+    public SurfaceRecord spraying(Act act, long operationId, Spraying entry) {
+        String deed = "Powder and earth were not recorded.";
+        if (!turn.opens(act, "record-powder-and-earth", operationId)) {
+            return of(operationId);
+        }
+        CoatTurn.At at = turn.atHand(act, operationId, deed);
+        requireKind(at, at.finish().coats(at.line().code()), deed);
+        BigDecimal most = at.finish().content().mostEarth_MOhm();
+        BigDecimal earth =
+                most == null ? null : figure("earth", "The earth resistance", deed, entry.earth_MOhm(), "MΩ");
+        if (earth != null && earth.signum() < 0) {
+            throw Refusal.input("earth", deed, "A resistance is not below 0 MΩ.", "Measure it again, hook to frame.");
+        }
+        String gauge = earth == null ? null : gauges.earth(entry.gauge() == null ? "" : entry.gauge(), earth);
+        Lot lot = lots.powder(act, entry.lot(), at, deed);
+        sprays.saveAndFlush(new SprayRow(
+                operationId,
+                new SurfaceRecord.Spray(lot.code(), lot.expiresOn(), earth, most, gauge, act.by(), act.at()),
+                act));
+        return told(act, at, "powder-and-earth", Map.of("lot", lot.code()));
+    }
+
+    private SurfaceRecord told(Act act, CoatTurn.At at, String what, Map<String, ?> facts) {
+        Map<String, Object> all = new java.util.HashMap<>(facts);
+        all.put("operation", at.line().operationId());
+        all.put("finish", at.finish().id());
+        log.event(Chains.bearing(at.head().serial()), what, all);
+        turn.come(act, at.line().operationId());
+        return records.of(at.line().operationId(), at.finish());
+    }
+
+    private static void requireKind(CoatTurn.At at, boolean named, String deed) {
+        if (!named) {
+            throw Refusal.state(
+                    deed,
+                    "Finish " + at.finish().called() + " names operation "
+                            + at.line().code() + " for the other half of its work.",
+                    "Record it at the operation in which it is done.");
+        }
+    }
+
+    private static BigDecimal figure(String field, String what, String deed, @Nullable BigDecimal value, String unit) {
+        if (value == null) {
+            throw Refusal.input(field, deed, what + " is missing.", "Read it and enter it in " + unit + ".");
+        }
+        return value;
+    }
+}

@@ -1,0 +1,13 @@
+/**
+ * Surface and coat: what a finish asks of the frames it is for, what was recorded of their surface and coat, and the guard
+ * of the operations in which they are blasted and sprayed.
+ *
+ * <p>Invariants: a finish in force is never changed, only superseded; what was recorded is only added to, and the newest
+ * stands; the margin over the dew point is computed at the metal, never keyed; no step that cannot be undone opens a coat
+ * before metal, powder and earth were measured for it and are as the finish asks.
+ */
+@org.jspecify.annotations.NullMarked
+@org.springframework.modulith.ApplicationModule(
+        displayName = "Surface and coat",
+        allowedDependencies = {"travellers", "gauges", "materials", "routes"})
+package org.trammel.shop.coats;
