@@ -22,9 +22,13 @@ import org.trammel.shop.records.Act;
 class CoatApi {
 
     private final Surfaces surfaces;
+    private final Films films;
+    private final CoatStrips strips;
 
-    CoatApi(Surfaces surfaces) {
+    CoatApi(Surfaces surfaces, Films films, CoatStrips strips) {
         this.surfaces = surfaces;
+        this.films = films;
+        this.strips = strips;
     }
 
     @GetMapping("/{operationId}")
@@ -99,6 +103,57 @@ class CoatApi {
     SurfaceRecord spray(Act act, @PathVariable long operationId, @RequestBody Spray body) {
         return surfaces.spraying(
                 act, operationId, new Surfaces.Spraying(text(body.lot()), body.earthMOhm(), body.gauge()));
+    }
+
+    /** @param areas readings of each area, spots parted by a stroke, such as "72 68 81 / 77 64 59" */
+    record Readings(
+            java.util.@Nullable Map<String, String> areas,
+            @Nullable String gauge) {}
+
+    @GetMapping("/{operationId}/films")
+    @Operation(summary = "Every map of the film with its verdict, the newest last")
+    java.util.List<Film> films(@PathVariable long operationId) {
+        return films.of(operationId);
+    }
+
+    @PostMapping("/{operationId}/films")
+    Film film(Act act, @PathVariable long operationId, @RequestBody Readings body) {
+        return films.take(
+                act, operationId, body.areas() == null ? java.util.Map.of() : body.areas(), text(body.gauge()));
+    }
+
+    record Seen(
+            @Schema(description = "class of the panel, 0 to 5") @Nullable
+            Integer crossCut,
+
+            @Nullable BigDecimal gloss,
+
+            @Schema(description = "from the ordered sample, ΔE00") @Nullable
+            BigDecimal colourDifference,
+
+            @Nullable String gauge) {}
+
+    @GetMapping("/{operationId}/looks")
+    @Operation(summary = "Cross-cut, gloss and colour with their verdict, the newest last")
+    java.util.List<Look> looks(@PathVariable long operationId) {
+        return films.looksOf(operationId);
+    }
+
+    @PostMapping("/{operationId}/looks")
+    Look look(Act act, @PathVariable long operationId, @RequestBody Seen body) {
+        return films.look(
+                act, operationId, new Films.Seen(body.crossCut(), body.gloss(), body.colourDifference(), body.gauge()));
+    }
+
+    record Stripped(
+            @Nullable StripMethod method,
+
+            @Schema(description = "with what, and how long") @Nullable
+            String words) {}
+
+    @PostMapping("/{operationId}/strip")
+    Strip strip(Act act, @PathVariable long operationId, @RequestBody Stripped body) {
+        return strips.strip(act, operationId, body.method(), body.words());
     }
 
     private static String text(@Nullable String sent) {

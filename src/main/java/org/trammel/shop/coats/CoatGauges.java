@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.coating.FilmGauge;
 import org.trammel.shop.gauges.Gauge;
 import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.Gauges;
@@ -22,6 +23,10 @@ class CoatGauges {
 
     /** What may touch or look at metal, the probe of the air's own meter last. */
     private static final List<String> METAL = List.of("CONTACT-TEMP", "IR-TEMP", "THERMOCOUPLE", AIR);
+
+    private static final String EDDY = "FILM-EDDY";
+    private static final String MAGNET = "FILM-MAGNETIC";
+    private static final String LOOK = "GLOSS";
 
     private final Gauges gauges;
     private final Settings settings;
@@ -51,6 +56,65 @@ class CoatGauges {
                 .toList();
         String kind = METAL.stream().filter(own::contains).findFirst().orElse(METAL.get(0));
         return one(code, "metalGauge", kind, "°C", degC);
+    }
+
+    static FilmGauge.Metal filmMetal(String metal) {
+        return switch (metal) {
+            case "STEEL" -> FilmGauge.Metal.STEEL;
+            case "TI" -> FilmGauge.Metal.TITANIUM;
+            default -> FilmGauge.Metal.ALUMINIUM;
+        };
+    }
+
+    /** By what a gauge feels the metal; of one that knows both ways, the one that fits. */
+    FilmGauge principle(String code, FilmGauge.Metal metal, String deed) {
+        List<String> own = gauges.byCode(code).map(Gauge::ranges).orElse(List.of()).stream()
+                .map(GaugeRange::kind)
+                .toList();
+        FilmGauge fits = FilmGauge.EDDY_CURRENT.fits(metal) ? FilmGauge.EDDY_CURRENT : FilmGauge.MAGNETIC;
+        FilmGauge other = fits == FilmGauge.MAGNETIC ? FilmGauge.EDDY_CURRENT : FilmGauge.MAGNETIC;
+        if (!own.contains(kind(fits)) && own.contains(kind(other))) {
+            throw Refusal.input(
+                    "gauge", deed, other.words(metal), "Take such a gauge, and read the whole map again with it.");
+        }
+        return fits;
+    }
+
+    private static String kind(FilmGauge principle) {
+        return principle == FilmGauge.MAGNETIC ? MAGNET : EDDY;
+    }
+
+    Means film(String code, FilmGauge principle, List<BigDecimal> readings_um) {
+        gauges.keep(List.of(code));
+        return gauges.require(code, kind(principle), "µm", readings_um, settings.today());
+    }
+
+    /** What reads gloss and colour; its unit is its own. */
+    String look(String code) {
+        String unit = gauges.byCode(code).map(Gauge::ranges).orElse(List.of()).stream()
+                .filter(range -> range.kind().equals(LOOK))
+                .map(GaugeRange::unit)
+                .findFirst()
+                .orElse("");
+        gauges.keep(List.of(code));
+        return gauges.require(code, LOOK, unit, List.of(), settings.today()).code();
+    }
+
+    Map<String, String> usableOnFilm(String metal) {
+        return usable(FilmGauge.EDDY_CURRENT.fits(filmMetal(metal)) ? EDDY : MAGNET, "µm");
+    }
+
+    /** Those that read gloss or colour, in whatever unit. */
+    Map<String, String> usableOnLook() {
+        Map<String, String> usable = new LinkedHashMap<>();
+        usable.put("", "choose the one in your hand");
+        gauges.all().stream()
+                .flatMap(gauge -> gauge.ranges().stream())
+                .filter(range -> range.kind().equals(LOOK))
+                .map(GaugeRange::unit)
+                .distinct()
+                .forEach(unit -> usable(LOOK, unit).forEach(usable::putIfAbsent));
+        return usable;
     }
 
     Map<String, String> usable(String kind, String unit) {

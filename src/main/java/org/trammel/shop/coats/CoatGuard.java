@@ -19,13 +19,24 @@ class CoatGuard implements Awaited {
 
     private final Finishes finishes;
     private final SurfaceRecords records;
+    private final CoatGate coats;
+    private final CoatStrips strips;
     private final Settings settings;
     private final Formats formats;
     private final Clock clock;
 
-    CoatGuard(Finishes finishes, SurfaceRecords records, Settings settings, Formats formats, Clock clock) {
+    CoatGuard(
+            Finishes finishes,
+            SurfaceRecords records,
+            CoatGate coats,
+            CoatStrips strips,
+            Settings settings,
+            Formats formats,
+            Clock clock) {
         this.finishes = finishes;
         this.records = records;
+        this.coats = coats;
+        this.strips = strips;
         this.settings = settings;
         this.formats = formats;
         this.clock = clock;
@@ -37,9 +48,18 @@ class CoatGuard implements Awaited {
         if (finish == null) {
             return Optional.empty();
         }
+        Optional<Refusal> surface = surface(operation, finish);
+        return surface.isPresent() ? surface : coats.outstanding(operation, finish);
+    }
+
+    private Optional<Refusal> surface(AtItsGate operation, Finish finish) {
+        if (!finish.blasts(operation.code()) && !finish.coats(operation.code())) {
+            return Optional.empty();
+        }
         SurfaceRecord record = records.of(operation.operationId(), finish);
         return finish.blasts(operation.code())
                 ? first(
+                        strip(operation, finish, operation.cannot()),
                         masks(record, operation.cannot()),
                         blast(record, operation.cannot()),
                         margin(record, operation.cannot(), false))
@@ -55,9 +75,11 @@ class CoatGuard implements Awaited {
         String cannot = "“" + step.text() + "” of " + operation.mark() + " was not ticked.";
         SurfaceRecord record = records.of(operation.operationId(), finish);
         if (finish.blasts(operation.code())) {
-            return step.startsClock() == null ? Optional.empty() : first(masks(record, cannot));
+            return step.startsClock() == null
+                    ? Optional.empty()
+                    : first(strip(operation, finish, cannot), masks(record, cannot));
         }
-        return step.first()
+        return step.first() && finish.coats(operation.code())
                 ? first(margin(record, cannot, true), spray(record, finish, cannot, true))
                 : Optional.empty();
     }
@@ -67,6 +89,15 @@ class CoatGuard implements Awaited {
                 ? null
                 : finishes.guarding(operation.code(), operation.metal(), operation.begunAt())
                         .orElse(null);
+    }
+
+    private @Nullable Refusal strip(AtItsGate operation, Finish finish, String cannot) {
+        return strips.of(operation.operationId()).isPresent() || !strips.finds(operation.travellerId(), finish)
+                ? null
+                : Refusal.state(
+                        cannot,
+                        "It was sprayed before, and it is not recorded how that coat came off.",
+                        "Strip it and say how on the sheet of the coat. What heat it has seen stays on its record.");
     }
 
     private static @Nullable Refusal masks(SurfaceRecord record, String cannot) {

@@ -1,5 +1,9 @@
 package org.trammel.shop.coats;
 
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -20,11 +24,22 @@ class CoatPages {
 
     private final Surfaces surfaces;
     private final SurfaceRecords records;
+    private final Films films;
+    private final CoatStrips strips;
     private final CoatTurn turn;
     private final CoatGauges gauges;
     private final Crew crew;
 
-    CoatPages(Surfaces surfaces, SurfaceRecords records, CoatTurn turn, CoatGauges gauges, Crew crew) {
+    CoatPages(
+            Surfaces surfaces,
+            SurfaceRecords records,
+            Films films,
+            CoatStrips strips,
+            CoatTurn turn,
+            CoatGauges gauges,
+            Crew crew) {
+        this.films = films;
+        this.strips = strips;
         this.surfaces = surfaces;
         this.records = records;
         this.turn = turn;
@@ -41,6 +56,19 @@ class CoatPages {
         model.addAttribute("airs", records.airs(operationId));
         model.addAttribute("blasts", at.finish().blasts(code));
         model.addAttribute("sprays", at.finish().coats(code));
+        model.addAttribute(
+                "coatedBefore",
+                at.finish().blasts(code) && strips.finds(at.head().travellerId(), at.finish()));
+        model.addAttribute("strip", strips.of(operationId).orElse(null));
+        model.addAttribute("methods", methods());
+        model.addAttribute("readsFilm", at.finish().readsFilm(code));
+        List<Film> maps = films.of(operationId);
+        model.addAttribute("maps", maps);
+        model.addAttribute("film", maps.isEmpty() ? null : maps.get(maps.size() - 1));
+        List<Look> looks = films.looksOf(operationId);
+        model.addAttribute("look", looks.isEmpty() ? null : looks.get(looks.size() - 1));
+        model.addAttribute("filmGauges", gauges.usableOnFilm(at.head().metal()));
+        model.addAttribute("lookGauges", gauges.usableOnLook());
         model.addAttribute("names", crew.names());
         model.addAttribute(
                 "works",
@@ -103,6 +131,57 @@ class CoatPages {
                         Keyed.figureOrNone("earth", "Powder and earth were not recorded.", fields.get("earth")),
                         text(fields, "gauge")));
         return sheet(operationId);
+    }
+
+    @PostMapping("/films")
+    String film(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        CoatAsked asked = turn.of(operationId).finish().coat();
+        Map<String, String> byArea = new HashMap<>();
+        for (int i = 0; asked != null && i < asked.areas().size(); i++) {
+            byArea.put(asked.areas().get(i), text(fields, "area" + i));
+        }
+        films.take(act, operationId, byArea, text(fields, "gauge"));
+        return sheet(operationId);
+    }
+
+    @PostMapping("/looks")
+    String look(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        String deed = "The look was not taken.";
+        BigDecimal crossCut = Keyed.figureOrNone("crossCut", deed, fields.get("crossCut"));
+        films.look(
+                act,
+                operationId,
+                new Films.Seen(
+                        crossCut == null
+                                        || crossCut.stripTrailingZeros().scale() > 0
+                                        || crossCut.abs().intValue() > 9
+                                ? null
+                                : crossCut.intValueExact(),
+                        Keyed.figureOrNone("gloss", deed, fields.get("gloss")),
+                        Keyed.figureOrNone("colour", deed, fields.get("colour")),
+                        fields.get("gauge")));
+        return sheet(operationId);
+    }
+
+    @PostMapping("/strip")
+    String strip(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        strips.strip(
+                act,
+                operationId,
+                text(fields, "method").isEmpty()
+                        ? null
+                        : Keyed.one(StripMethod.class, "method", "The strip was not recorded.", text(fields, "method")),
+                fields.get("words"));
+        return sheet(operationId);
+    }
+
+    private static Map<String, String> methods() {
+        Map<String, String> methods = new LinkedHashMap<>();
+        methods.put("", "choose how");
+        for (StripMethod method : StripMethod.values()) {
+            methods.put(method.name(), method.word());
+        }
+        return methods;
     }
 
     private static String text(Map<String, String> fields, String field) {

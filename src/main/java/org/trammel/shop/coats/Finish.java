@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A revision of a finish.
  *
+ * @param coat what it asks of the finished coat; null where it asks nothing
  * @param supersededAt when a later one took its place; null while it is in force
  */
 public record Finish(
@@ -13,6 +14,7 @@ public record Finish(
         String code,
         String letter,
         NewFinish content,
+        @Nullable CoatAsked coat,
         long setBy,
         Instant setAt,
         @Nullable Instant supersededAt) {
@@ -37,7 +39,11 @@ public record Finish(
         return content.coatOperations().contains(operation);
     }
 
+    boolean readsFilm(String operation) {
+        return coat != null && coat.operations().contains(operation);
+    }
+
     boolean guards(String operation) {
-        return blasts(operation) || coats(operation);
+        return blasts(operation) || coats(operation) || readsFilm(operation);
     }
 }

@@ -45,6 +45,8 @@ class FinishPages {
         Finish last = from == null ? null : finishes.of(from).get(0);
         model.addAttribute("last", last);
         model.addAttribute("metals", NewFinish.METALS);
+        model.addAttribute("rules", CoatForm.rules());
+        model.addAttribute("levels", CoatForm.levels());
         model.addAttribute("values", values(last));
         return "coats/finish-form";
     }
@@ -66,7 +68,7 @@ class FinishPages {
             @RequestParam(defaultValue = "") String secret,
             SignedOn who) {
         signatures.confirm(who, secret);
-        Finish set = finishes.putInForce(act, fields.getOrDefault("code", ""), content(fields));
+        Finish set = finishes.putInForce(act, fields.getOrDefault("code", ""), content(fields), CoatForm.asked(fields));
         return "redirect:/shop/finishes/" + set.code();
     }
 
@@ -97,6 +99,7 @@ class FinishPages {
             values.put("mostBar", content.most_bar());
             values.put("mostEarth", content.mostEarth_MOhm());
             values.put("source", content.source());
+            CoatForm.fill(values, last.coat());
         }
         return values;
     }

@@ -16,6 +16,7 @@ interface FinishRepository extends Repository<FinishRow, Long> {
     @Query("""
             select f from FinishRow f
             where f.blastOperations like %:operation% or f.coatOperations like %:operation%
+               or f.filmOperations like %:operation%
             order by f.id
             """)
     List<FinishRow> naming(String operation);

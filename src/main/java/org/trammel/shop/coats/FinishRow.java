@@ -2,6 +2,8 @@ package org.trammel.shop.coats;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
@@ -11,7 +13,10 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
+import org.trammel.calc.coating.FilmRule;
 import org.trammel.shop.records.Act;
 
 @Entity
@@ -49,6 +54,46 @@ class FinishRow {
     @Column(name = "most_earth_mohm")
     private @Nullable BigDecimal mostEarth_MOhm;
 
+    @Column(name = "film_operations")
+    private @Nullable String filmOperations;
+
+    @Column(name = "film_areas")
+    private @Nullable String filmAreas;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    @Column(name = "film_rule")
+    private CoatAsked.@Nullable Rule filmRule;
+
+    @Column(name = "film_least_um")
+    private @Nullable BigDecimal filmLeast_um;
+
+    @Column(name = "film_most_um")
+    private @Nullable BigDecimal filmMost_um;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    @Column(name = "film_level")
+    private FilmRule.@Nullable Level filmLevel;
+
+    @Column(name = "film_strict", nullable = false)
+    private boolean filmStrict;
+
+    @Column(name = "film_guarded", nullable = false)
+    private boolean filmGuarded;
+
+    @Column(name = "most_cross_cut")
+    private @Nullable Integer mostCrossCut;
+
+    @Column(name = "gloss_wanted")
+    private @Nullable BigDecimal gloss;
+
+    @Column(name = "gloss_within")
+    private @Nullable BigDecimal glossWithin;
+
+    @Column(name = "most_colour_difference")
+    private @Nullable BigDecimal mostColourDifference;
+
     @Column(nullable = false)
     private String source;
 
@@ -69,7 +114,7 @@ class FinishRow {
 
     protected FinishRow() {}
 
-    FinishRow(String code, String letter, NewFinish content, Act act) {
+    FinishRow(String code, String letter, NewFinish content, @Nullable CoatAsked coat, Act act) {
         this.code = code;
         this.letter = letter;
         this.what = content.what();
@@ -83,6 +128,42 @@ class FinishRow {
         this.setBy = act.by();
         this.setAt = act.at();
         this.actId = act.id();
+        if (coat != null) {
+            ask(coat);
+        }
+    }
+
+    private void ask(CoatAsked coat) {
+        filmOperations = String.join(" ", coat.operations());
+        filmAreas = String.join("\n", coat.areas());
+        filmRule = coat.rule();
+        filmLeast_um = coat.least_um();
+        filmMost_um = coat.most_um();
+        filmLevel = coat.level();
+        filmStrict = coat.strict();
+        filmGuarded = coat.guarded();
+        mostCrossCut = coat.mostCrossCut();
+        gloss = coat.gloss();
+        glossWithin = coat.glossWithin();
+        mostColourDifference = coat.mostColourDifference();
+    }
+
+    private @Nullable CoatAsked coat() {
+        return filmOperations == null || filmAreas == null
+                ? null
+                : new CoatAsked(
+                        list(filmOperations, " "),
+                        list(filmAreas, "\n"),
+                        filmRule,
+                        filmLeast_um,
+                        filmMost_um,
+                        filmLevel,
+                        filmStrict,
+                        filmGuarded,
+                        mostCrossCut,
+                        gloss,
+                        glossWithin,
+                        mostColourDifference);
     }
 
     void supersede(Act act) {
@@ -103,6 +184,7 @@ class FinishRow {
                         most_bar,
                         mostEarth_MOhm,
                         source),
+                coat(),
                 setBy,
                 setAt,
                 supersededAt);

@@ -75,9 +75,15 @@ public class Finishes {
                 .toList();
     }
 
-    /** Puts a finish, or the next revision of one, in force. The caller has asked the QA lead for the own secret. */
+    /** The same for a finish that asks nothing of the finished coat. */
     @Transactional
     public Finish putInForce(Act act, String typed, NewFinish content) {
+        return putInForce(act, typed, content, null);
+    }
+
+    /** Puts a finish, or the next revision of one, in force. The caller has asked the QA lead for the own secret. */
+    @Transactional
+    public Finish putInForce(Act act, String typed, NewFinish content, @Nullable CoatAsked coat) {
         String deed = "The finish was not put in force.";
         String code = TypedText.line("code", "The number", deed, label(typed), 20);
         if (!log.opens(act, "put-finish-in-force", "finish:" + code, Chains.SHOP)) {
@@ -89,25 +95,30 @@ public class Finishes {
                     "code", deed, code + " has signs beside letters, digits and dashes.", "Write it otherwise.");
         }
         NewFinish read = content.checked(deed);
-        requireAlone(code, read, deed);
+        CoatAsked asked = coat == null ? null : coat.checked(deed);
+        requireAlone(code, read, asked, deed);
         List<FinishRow> before = rows.findByCodeOrderByIdDesc(code);
         before.stream().filter(row -> row.finish().inForce()).forEach(row -> {
             row.supersede(act);
             rows.saveAndFlush(row);
         });
-        Finish set = rows.saveAndFlush(new FinishRow(code, letter(before.size()), read, act))
+        Finish set = rows.saveAndFlush(new FinishRow(code, letter(before.size()), read, asked, act))
                 .finish();
         log.event(Chains.SHOP, "finish-put-in-force", Map.of("finish", set.id(), "code", code, "letter", set.letter()));
         return set;
     }
 
     /** Two finishes that ask different things of one operation would leave it open which counts. */
-    private void requireAlone(String code, NewFinish content, String deed) {
+    private void requireAlone(String code, NewFinish content, @Nullable CoatAsked asked, String deed) {
         for (Finish other : inForce()) {
             if (other.code().equals(code)) {
                 continue;
             }
-            List.of(content.blastOperations(), content.coatOperations()).stream()
+            List.of(
+                            content.blastOperations(),
+                            content.coatOperations(),
+                            asked == null ? List.<String>of() : asked.operations())
+                    .stream()
                     .flatMap(List::stream)
                     .filter(other::guards)
                     .filter(named -> content.metals().stream().anyMatch(other::isFor))

@@ -83,7 +83,7 @@ public record NewFinish(
                 TypedText.line("source", "The source", deed, source, 400));
     }
 
-    private static List<String> codes(String field, String deed, List<String> typed) {
+    static List<String> codes(String field, String deed, List<String> typed) {
         List<String> codes = typed.stream()
                 .map(String::strip)
                 .filter(code -> !code.isEmpty())

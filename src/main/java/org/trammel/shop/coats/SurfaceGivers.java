@@ -1,23 +1,34 @@
 package org.trammel.shop.coats;
 
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.Set;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.travellers.EvidenceGivers;
 
-/** Whoever recorded the surface of a frame took part in the operation. */
+/** Whoever recorded the surface or the coat of a frame took part in the operation. */
 @Component
 class SurfaceGivers implements EvidenceGivers {
 
     private final SurfaceRecords records;
+    private final FilmRepository films;
+    private final LookRepository looks;
+    private final StripRepository strips;
 
-    SurfaceGivers(SurfaceRecords records) {
+    SurfaceGivers(SurfaceRecords records, FilmRepository films, LookRepository looks, StripRepository strips) {
         this.records = records;
+        this.films = films;
+        this.looks = looks;
+        this.strips = strips;
     }
 
     @Override
     public Set<Long> peopleAt(long operationId) {
-        return records.peopleAt(operationId);
+        Set<Long> people = new HashSet<>(records.peopleAt(operationId));
+        people.addAll(films.peopleAt(operationId));
+        people.addAll(strips.peopleAt(operationId));
+        people.addAll(looks.peopleAt(operationId));
+        return people;
     }
 
     @Override
