@@ -180,7 +180,8 @@ public final class InventedShop extends InventedSetUp {
                         + id("select id from characteristic where operation_id = " + operation("100")
                                 + " and code = '100-1'"));
         tablet.form("/sign-on", "person", person("SP"), "pin", PIN);
-        tablet.form(at + "/tick", "step", step("100"));
+        facts.put("ticked", step("100"));
+        tablet.form(at + "/tick", "step", facts.get("ticked"));
         tablet.form(
                 at + "/note",
                 "traveller",
@@ -231,7 +232,8 @@ public final class InventedShop extends InventedSetUp {
         for (String hold : holds()) {
             tablet.form(at + "/lift", "hold", hold, "words", "came " + SCRIPT);
         }
-        tablet.form(at + "/tick", "step", step("100"));
+        facts.put("ticked", step("100"));
+        tablet.form(at + "/tick", "step", facts.get("ticked"));
         read("100-1", "0,05", "TW-9");
         read("100-2", "398,6", "CA-9");
         facts.put("operation", operation("100"));

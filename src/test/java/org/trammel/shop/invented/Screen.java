@@ -53,7 +53,8 @@ public record Screen(
             Map.entry("photo", "0".repeat(64)),
             Map.entry("characteristic", "1"),
             Map.entry("operation", "1"),
-            Map.entry("step", "1"));
+            Map.entry("step", "1"),
+            Map.entry("ticked", "1"));
 
     /** The moments of the walk, in order. */
     public enum Moment {
