@@ -6,7 +6,10 @@ package org.trammel.shop.settings;
  */
 public interface SetUpPart {
 
-    /** Place in the list: 10 stations, 20 tablets, 30 people, 40 qualifications, 50 settings, 60 gauges, 70 routes. */
+    /**
+     * Place in the list: 10 stations, 15 jigs, 20 tablets, 30 people, 40 qualifications, 50 settings, 60 gauges, 62
+     * ovens, 65 lots, 70 routes.
+     */
     int place();
 
     State state();

@@ -60,7 +60,15 @@ class FirstStartTest {
                 .andReturn()
                 .getResponse()
                 .getCookie("trammel-device");
-        mvc.perform(get("/set-up").cookie(desk)).andExpect(status().isOk());
+        String setUp = mvc.perform(get("/set-up").cookie(desk))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(setUp)
+                .as("what an empty shop is led through")
+                .contains(">Stations<", ">Jigs<", ">People<", ">Gauges<", ">Ovens<", ">Released routes<")
+                .contains("href=\"/shop/ovens\"");
         assertThat(crew.all()).singleElement().satisfies(owner -> {
             assertThat(owner.is(Role.OWNER)).isTrue();
             assertThat(owner.is(Role.QA_LEAD)).as("while nobody else is").isTrue();
