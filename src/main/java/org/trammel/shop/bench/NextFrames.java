@@ -97,7 +97,10 @@ class NextFrames {
                         .toList(),
                 line.holds().isEmpty()
                         ? null
-                        : line.holds().stream().map(HoldReason::word).collect(Collectors.joining(", ")));
+                        : line.holds().stream().map(HoldReason::word).collect(Collectors.joining(", ")),
+                line.ahead().stream()
+                        .map(reason -> "hold further on: " + reason.word())
+                        .toList());
     }
 
     private List<NextView.Batch> batches(List<AtHand.Line> lines) {

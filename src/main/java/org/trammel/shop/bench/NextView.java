@@ -17,7 +17,12 @@ record NextView(String heading, List<Choice> choices, List<Batch> batches, List<
     /** A station to choose. */
     record Choice(String code, String name, boolean chosen) {}
 
-    /** One frame in the list. */
+    /**
+     * One frame in the list.
+     *
+     * @param hold reasons of the holds that stop the work at hand; null if none does
+     * @param ahead holds of operations further on, in words; they stop nothing yet
+     */
     record Row(
             FrameSheet.Head head,
             String operation,
@@ -26,7 +31,8 @@ record NextView(String heading, List<Choice> choices, List<Batch> batches, List<
             String state,
             String kind,
             List<FrameView.ClockLine> clocks,
-            @Nullable String hold) {}
+            @Nullable String hold,
+            List<String> ahead) {}
 
     /**
      * Frames whose same step may be ticked at once.

@@ -82,13 +82,14 @@ class Reasons {
         for (FrameSheet.HoldLine hold : facts.holds().getOrDefault(serial, List.of())) {
             if (hold.source().startsWith(NONCONFORMANCE)) {
                 said.add(hold.source() + " to decide");
-            } else {
+            } else if (travellers.stream().noneMatch(h -> facts.ahead(hold, h))) {
                 plain.add(hold.reason().word());
             }
         }
         if (!plain.isEmpty()) {
             said.add("held: " + String.join(", ", plain));
         }
+        travellers.stream().flatMap(h -> facts.heldAhead(h).stream()).distinct().forEach(said::add);
         return said;
     }
 

@@ -78,7 +78,7 @@ class RunOfTheShop {
                 .toList();
         boolean held = travellers.stream().anyMatch(h -> !facts.holdsOn(h).isEmpty())
                 || standing.stream().anyMatch(facts::stopped);
-        Here here = here(order, standing, travellers, held, facts);
+        Here here = here(order, standing, travellers, facts);
         String serial = order.serial();
         Integer days = order.promised() == null
                 ? null
@@ -110,11 +110,7 @@ class RunOfTheShop {
     private record Here(String station, String state, String kind) {}
 
     private Here here(
-            OrderSheet order,
-            List<FrameSheet.Head> standing,
-            List<FrameSheet.Head> travellers,
-            boolean held,
-            ShopFacts facts) {
+            OrderSheet order, List<FrameSheet.Head> standing, List<FrameSheet.Head> travellers, ShopFacts facts) {
         if (ShopFacts.scrapped(order, travellers)) {
             return new Here("Out of the shop", "scrapped", "scrap");
         }
@@ -150,6 +146,6 @@ class RunOfTheShop {
         }
         return states.contains(OperationState.AWAY)
                 ? new Here(where, "sent out", "in-work")
-                : held ? new Here(where, "on hold", "stopped") : new Here(where, "waiting", "waiting");
+                : new Here(where, "waiting", "waiting");
     }
 }

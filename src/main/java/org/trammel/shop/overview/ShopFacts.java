@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -79,8 +80,7 @@ record ShopFacts(
     }
 
     private boolean ofStrip(FrameSheet.Head head, @Nullable Long operationId) {
-        return strips.getOrDefault(head.travellerId(), List.of()).stream()
-                .anyMatch(o -> Objects.equals(o.operationId(), operationId));
+        return operation(head, operationId).findAny().isPresent();
     }
 
     /** Whether work on a traveller stands still: broken off, or held and not freed. A hold further on stops nothing yet. */
@@ -91,9 +91,33 @@ record ShopFacts(
         }
         return at.state() == OperationState.STOPPED
                 || holdsOn(head).stream()
-                        .filter(h ->
-                                h.scope() != HoldScope.OPERATION || Objects.equals(h.operationId(), at.operationId()))
+                        .filter(h -> reaches(h, at))
                         .anyMatch(h -> !freed.getOrDefault(h.holdId(), Set.of()).contains(at.operationId()));
+    }
+
+    private static boolean reaches(FrameSheet.HoldLine hold, FrameSheet.OperationLine at) {
+        return hold.scope() != HoldScope.OPERATION || Objects.equals(hold.operationId(), at.operationId());
+    }
+
+    /** Whether a hold is one of an operation of this traveller that is not at hand: it stops nothing yet. */
+    boolean ahead(FrameSheet.HoldLine hold, FrameSheet.Head head) {
+        FrameSheet.OperationLine at = at(head);
+        return at != null && !reaches(hold, at) && ofStrip(head, hold.operationId());
+    }
+
+    /** Holds of operations further on in words, such as "hold at 110: oven trace". */
+    List<String> heldAhead(FrameSheet.Head head) {
+        return holdsOn(head).stream()
+                .filter(h -> ahead(h, head))
+                .flatMap(h -> operation(head, h.operationId())
+                        .map(o -> "hold at " + o.code() + ": " + h.reason().word()))
+                .distinct()
+                .toList();
+    }
+
+    private Stream<FrameSheet.OperationLine> operation(FrameSheet.Head head, @Nullable Long operationId) {
+        return strips.getOrDefault(head.travellerId(), List.of()).stream()
+                .filter(o -> Objects.equals(o.operationId(), operationId));
     }
 
     /** Whole frames that were released and are not finished: what the shop limits. */

@@ -17,7 +17,6 @@ import org.trammel.shop.stations.Jig;
 import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
 import org.trammel.shop.travellers.FrameSheet;
-import org.trammel.shop.travellers.OperationState;
 
 /** What stands at each station, and the list of what the shop keeps besides frames. */
 @Controller
@@ -46,8 +45,12 @@ class ShopPages {
         }
     }
 
-    /** A frame or part at a station. */
-    public record Standing(FrameSheet.Head head, String operation, String state, String kind) {}
+    /**
+     * A frame or part at a station.
+     *
+     * @param ahead holds of operations further on, in words
+     */
+    public record Standing(FrameSheet.Head head, String operation, String state, String kind, List<String> ahead) {}
 
     @GetMapping("/stations")
     String stations(SignedOn who, Model model) {
@@ -79,20 +82,20 @@ class ShopPages {
     private static Standing standing(FrameSheet.Head head, ShopFacts facts) {
         FrameSheet.OperationLine o = facts.at(head);
         String operation = o == null ? "" : o.code() + " " + o.name();
+        List<String> ahead = facts.heldAhead(head);
         if (facts.brokenOff(head)) {
-            return new Standing(head, operation, "stopped", "stopped");
+            return new Standing(head, operation, "stopped", "stopped", ahead);
         }
-        boolean untouched = o == null || o.state() == OperationState.WAITING;
-        if (facts.stopped(head) || untouched && !facts.holdsOn(head).isEmpty()) {
-            return new Standing(head, operation, "on hold", "stopped");
+        if (facts.stopped(head)) {
+            return new Standing(head, operation, "on hold", "stopped", ahead);
         }
         return o == null
-                ? new Standing(head, operation, "waiting", "waiting")
+                ? new Standing(head, operation, "waiting", "waiting", ahead)
                 : switch (o.state()) {
                     case IN_WORK, AWAY ->
-                        new Standing(head, operation, o.state().word(), "in-work");
-                    case AT_POINT -> new Standing(head, operation, "to be signed", "hold");
-                    default -> new Standing(head, operation, "waiting", "waiting");
+                        new Standing(head, operation, o.state().word(), "in-work", ahead);
+                    case AT_POINT -> new Standing(head, operation, "to be signed", "hold", ahead);
+                    default -> new Standing(head, operation, "waiting", "waiting", ahead);
                 };
     }
 

@@ -51,7 +51,8 @@ public class AtHand {
      *
      * @param next the first step that is not ticked; null if all are
      * @param clocks those that run or ran out
-     * @param holds reasons of the open holds that cover it
+     * @param holds reasons of the open holds that stop the operation at hand
+     * @param ahead reasons of the open holds of operations further on, which stop nothing yet
      */
     public record Line(
             FrameSheet.Head head,
@@ -60,7 +61,8 @@ public class AtHand {
             boolean irreversible,
             FrameSheet.@Nullable StepLine next,
             List<ClockView> clocks,
-            List<HoldReason> holds) {}
+            List<HoldReason> holds,
+            List<HoldReason> ahead) {}
 
     /** Frames, parts and checks whose operation at hand is at one of the stations, longest released first. */
     public List<Line> at(Collection<String> stations) {
@@ -100,6 +102,13 @@ public class AtHand {
                             open.stream()
                                     .filter(hold -> hold.serial().equals(traveller.serial()))
                                     .filter(hold -> hold.covers(traveller, operation))
+                                    .map(Hold::reason)
+                                    .distinct()
+                                    .toList(),
+                            open.stream()
+                                    .filter(hold -> hold.scope() == HoldScope.OPERATION
+                                            && Objects.equals(hold.travellerId(), traveller.id())
+                                            && !hold.covers(traveller, operation))
                                     .map(Hold::reason)
                                     .distinct()
                                     .toList());
