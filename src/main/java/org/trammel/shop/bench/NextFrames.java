@@ -64,10 +64,13 @@ class NextFrames {
                 lines.stream().sorted(pressing()).map(this::row).toList());
     }
 
-    /** What a window closes soonest first, then begun work, then the longest released; held frames last, alike. */
+    /**
+     * What a window closes soonest first, held or not: a hold stops no clock, and somebody has to lift or free it in
+     * time. Then begun work, then the longest released; held frames whose clock does not run last, alike.
+     */
     private static Comparator<AtHand.Line> pressing() {
-        return Comparator.<AtHand.Line, Boolean>comparing(line -> !line.holds().isEmpty())
-                .thenComparing(NextFrames::closes, Comparator.nullsLast(Comparator.naturalOrder()))
+        return Comparator.comparing(NextFrames::closes, Comparator.nullsLast(Comparator.<Instant>naturalOrder()))
+                .thenComparing(line -> !line.holds().isEmpty())
                 .thenComparing(line -> line.operation().state() == OperationState.WAITING);
     }
 

@@ -1,6 +1,7 @@
 package org.trammel.shop.overview;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -75,9 +76,14 @@ class QaDesk {
         Map<Long, Set<Long>> freed =
                 floor.freed(held.stream().map(FrameSheet.HoldLine::holdId).toList());
         List<FrameSheet.Head> standing = ShopFacts.standing(heads);
+        List<DeskFacts.WindowOpen> windows = windows(byId);
         return new DeskFacts(
-                windows(byId),
-                held.stream().map(h -> held(h, standing, atHand, freed, seen)).toList(),
+                windows,
+                held.stream()
+                        .sorted(Comparator.comparing(
+                                h -> closes(h, windows), Comparator.nullsLast(Comparator.naturalOrder())))
+                        .map(h -> held(h, standing, atHand, freed, seen))
+                        .toList(),
                 nonconformances.undecided(),
                 floor.points().stream().map(p -> point(p, reader)).toList(),
                 floor.undecided().stream()
@@ -108,6 +114,15 @@ class QaDesk {
         });
         open.sort(Comparator.comparing(DeskFacts.WindowOpen::endsAt));
         return open;
+    }
+
+    /** When the first window that runs on a held frame closes; a hold stops no clock. Null if none runs. */
+    private static @Nullable Instant closes(FrameSheet.HoldLine hold, List<DeskFacts.WindowOpen> windows) {
+        return windows.stream()
+                .filter(w -> !w.closed() && w.serial().equals(hold.serial()))
+                .map(DeskFacts.WindowOpen::endsAt)
+                .min(Comparator.naturalOrder())
+                .orElse(null);
     }
 
     private static DeskFacts.HeldFrame held(

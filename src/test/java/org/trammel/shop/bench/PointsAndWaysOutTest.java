@@ -234,9 +234,17 @@ class PointsAndWaysOutTest extends AtTheTablet {
         Floor.Frame expiring = floor.frame(route);
         sent(tick(expiring));
         sent(tick(expiring));
+        clock.pass(Duration.ofMinutes(5));
+        Floor.Frame heldInItsWindow = floor.frame(route);
+        sent(tick(heldInItsWindow));
+        sent(tick(heldInItsWindow));
+        sent(form(address(heldInItsWindow) + "/hold", address(heldInItsWindow) + "/stop")
+                .param("traveller", "" + heldInItsWindow.travellerId())
+                .param("reason", HoldReason.OVEN_TRACE.name())
+                .param("scope", HoldScope.FRAME.name()));
         String list = page("/station?at=8");
         assertThat(list).contains("on hold: oven trace");
-        assertThat(List.of(place(list, expiring), place(list, begun), place(list, held)))
+        assertThat(List.of(place(list, expiring), place(list, heldInItsWindow), place(list, begun), place(list, held)))
                 .isSorted()
                 .doesNotContain(-1);
     }

@@ -107,6 +107,61 @@ class OverviewPagesTest {
     }
 
     @Test
+    void aHoldOfALaterOperationStopsNothingYetOnAnySheet() throws Exception {
+        Floor.Frame frame = frame(
+                LocalDate.of(2026, 5, 2),
+                SmallRoute.of(
+                        SmallRoute.op("020").step("cut").sheet(),
+                        SmallRoute.op("150").step("coat").sheet()));
+        holds.place(
+                floor.act(floor.hire(Role.STATION_WORKER)),
+                new Holds.Request(
+                        frame.travellerId(),
+                        HoldScope.OPERATION,
+                        floor.sheet(frame).operations().get(1).operationId(),
+                        HoldReason.SAFETY,
+                        "not decided yet",
+                        "by hand",
+                        Set.of()));
+        assertThat(page("/run", owner))
+                .contains(">waiting</span>", "hold at 150: safety")
+                .doesNotContain(">on hold</span>", "held: safety");
+        assertThat(row(page("/stations", owner), frame))
+                .contains("waiting", "hold at 150: safety")
+                .doesNotContain("on hold");
+        assertThat(row(page("/station?at=1", owner), frame))
+                .contains("waiting", "hold further on: safety")
+                .doesNotContain("on hold");
+    }
+
+    /** What a list says of a frame. */
+    private static String row(String page, Floor.Frame frame) {
+        int from = page.indexOf(frame.serial() + "\">");
+        assertThat(from).isPositive();
+        return page.substring(from, page.indexOf("</a>", from));
+    }
+
+    @Test
+    void aHeldFrameWhoseWindowRunsStandsAboveWhatIsHeldLonger() throws Exception {
+        long worker = floor.hire(Role.STATION_WORKER);
+        Floor.Frame longer = frame(LocalDate.of(2026, 4, 10));
+        hold(longer, worker, "held for long");
+        Floor.Frame window = frame(
+                LocalDate.of(2026, 4, 10),
+                SmallRoute.of(
+                                SmallRoute.op("140").step("blast").sheet(),
+                                SmallRoute.op("150").step("coat").sheet())
+                        .window("BLAST", 240, "140", "150"));
+        floor.tickAll(window, worker);
+        hold(window, worker, "held since");
+        String desk = page("/qa", qa);
+        String held = desk.substring(desk.indexOf("Holds, "));
+        assertThat(held.indexOf("/frames/" + window.serial()))
+                .isPositive()
+                .isLessThan(held.indexOf("/frames/" + longer.serial()));
+    }
+
+    @Test
     void lateOnesStandFirstThenTheNearestPromise() throws Exception {
         Floor.Frame far = frame(LocalDate.of(2026, 5, 1));
         Floor.Frame past = frame(LocalDate.of(2026, 3, 17));
