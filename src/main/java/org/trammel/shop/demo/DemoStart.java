@@ -182,7 +182,8 @@ class DemoStart implements SmartLifecycle {
                 .append("  stations ")
                 .append(String.join(", ", at))
                 .append('\n'));
-        text.append("On a tablet, by badge and PIN:\n");
+        text.append(
+                "On a tablet, tap the name and key the PIN (the owner prints badges to scan under Shop, People):\n");
         for (DemoCast.Member member : DemoCast.ALL) {
             line(text, member.initials(), member.name(), member.pin());
         }
