@@ -9,6 +9,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.web.TypedFields;
 
@@ -26,18 +28,25 @@ class TestFamilyPages {
     }
 
     @GetMapping
-    String list(Model model) {
+    String list(SignedOn who, Model model) {
         model.addAttribute("families", families.inForce());
+        model.addAttribute("keeps", keeps(who));
         return "families/list";
     }
 
     @GetMapping("/one")
-    String one(@RequestParam String code, Model model) {
+    String one(@RequestParam String code, SignedOn who, Model model) {
         List<TestFamily> history = families.history(code);
         model.addAttribute("now", history.get(0));
         model.addAttribute("history", history);
         model.addAttribute("people", crew.names());
+        model.addAttribute("keeps", keeps(who));
         return "families/sheet";
+    }
+
+    /** Who may put a family in force; nobody else is shown the form. */
+    private static boolean keeps(SignedOn who) {
+        return who.person().isAny(Role.QA_LEAD, Role.OWNER);
     }
 
     @PostMapping

@@ -168,7 +168,16 @@ class GateComparesTest extends AtTheDrawingDesk {
                         .andReturn()
                         .getResponse()
                         .getContentAsString())
-                .contains("report 7, invented", "report 8", "hardtail &lt;b&gt;");
+                .contains("report 7, invented", "report 8", "hardtail &lt;b&gt;", "Put it in force");
+        for (String path : new String[] {"/shop/test-families", "/shop/test-families/one?code=" + code}) {
+            assertThat(mvc.perform(get(path).with(Signed.on(crew.byId(hands.hire(Role.AUDITOR)))))
+                            .andReturn()
+                            .getResponse()
+                            .getContentAsString())
+                    .as("the auditor at %s", path)
+                    .contains("report 8")
+                    .doesNotContain("Put it in force");
+        }
     }
 
     private Map<GateCheck, CheckFigures> told(long id, String country, String lever, String inseam_mm) {
