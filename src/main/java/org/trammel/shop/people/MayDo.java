@@ -3,7 +3,6 @@ package org.trammel.shop.people;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -66,16 +65,29 @@ record MayDo(String words, @Nullable LocalDate until, Standing.State state, bool
 
     /** A qualification as a refusal names it: in words, and with the code it is entered by. */
     static String named(String kind) {
+        if (!known(kind)) {
+            return "qualification " + kind;
+        }
         String words = words(kind);
         return (kind.equals(NEAR_VISION) ? words : "qualification to " + words) + " (" + kind + ")";
     }
 
+    /** Whether the kind says what it permits; what a shop's own routes ask for beside these only its code says. */
+    private static boolean known(String kind) {
+        String[] parts = kind.split(":");
+        return parts[0].equals("WELD")
+                ? parts.length == 1 || METALS.containsKey(parts[1])
+                : KINDS.containsKey(parts[0]);
+    }
+
     static String words(String kind) {
+        if (!known(kind)) {
+            return kind + ", of no known kind";
+        }
         String[] parts = kind.split(":");
         if (parts[0].equals("WELD")) {
-            String metal = parts.length > 1 ? METALS.getOrDefault(parts[1], parts[1].toLowerCase(Locale.ROOT)) : "";
-            return ("weld " + metal).strip();
+            return parts.length == 1 ? "weld" : "weld " + METALS.get(parts[1]);
         }
-        return KINDS.getOrDefault(parts[0], parts[0].toLowerCase(Locale.ROOT).replace('-', ' '));
+        return KINDS.get(parts[0]);
     }
 }

@@ -2,6 +2,7 @@ package org.trammel.shop.people;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -45,6 +46,28 @@ class QualificationPagesTest {
             assertThat(held.sixMonthConfirmation()).isFalse();
             assertThat(held.until()).isNull();
         });
+    }
+
+    @Test
+    void aKindThatSaysNotWhatItPermitsIsShownAsOfNoKnownKind() throws Exception {
+        Person welder = people.newcomer(Role.WELDER);
+        Person qa = people.newcomer(Role.QA_LEAD);
+        for (String kind : new String[] {"JUGGLING-7", "WELD:TI:141"}) {
+            mvc.perform(post("/shop/people/" + welder.id() + "/qualifications")
+                            .with(Signed.on(qa))
+                            .with(csrf())
+                            .param("actId", UUID.randomUUID().toString())
+                            .param("kind", kind)
+                            .param("standard", "shop rule")
+                            .param("issuedOn", "2026-01-08"))
+                    .andExpect(redirectedUrl("/shop/people/" + welder.id()));
+        }
+        assertThat(mvc.perform(get("/shop/people").with(Signed.on(qa)))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString())
+                .contains("JUGGLING-7, of no known kind", "weld titanium")
+                .doesNotContain("juggling 7");
     }
 
     @Test
