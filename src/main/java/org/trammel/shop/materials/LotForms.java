@@ -48,8 +48,13 @@ class LotForms {
         return sheet(register.certify(act, code, certificateType, certificate, sent(file)));
     }
 
+    /** A browser sends an empty part without a name where no file was chosen; a file that is empty has its name. */
     private static @Nullable CertificateFile sent(@Nullable MultipartFile file) {
-        if (file == null || file.isEmpty()) {
+        if (file == null
+                || file.isEmpty()
+                        && Optional.ofNullable(file.getOriginalFilename())
+                                .orElse("")
+                                .isEmpty()) {
             return null;
         }
         try {

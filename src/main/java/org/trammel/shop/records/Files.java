@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -55,10 +56,20 @@ public class Files {
                             : "It has " + content.length / (1024 * 1024) + " MB; 20 MB are kept at most.",
                     content.length == 0 ? "Choose the file again." : "Make it smaller and send it again.");
         }
-        FileKind kind = FileKind.of(content, mediaType)
-                .orElseThrow(() -> notKept(
-                        "It is not a JPEG or PNG picture, a PDF, or a text in UTF-8.", "Save it as one of these."));
+        FileKind kind = FileKind.of(content, mediaType).orElseThrow(() -> ofNoKind(mediaType));
         return kind.isImage() ? picture(content, kind, name) : kept(content, kind, name, null);
+    }
+
+    private static Refusal ofNoKind(String mediaType) {
+        String named = mediaType.strip().toLowerCase(Locale.ROOT);
+        if (named.startsWith("image/")) {
+            return notKept(
+                    "It is named a picture, and its content is no JPEG or PNG.",
+                    "Take or save the picture as one of these.");
+        }
+        return named.startsWith("application/pdf")
+                ? notKept("It is named a PDF, and its content is none.", "Save it as a PDF again.")
+                : notKept("It is not a JPEG or PNG picture, a PDF, or a text in UTF-8.", "Save it as one of these.");
     }
 
     private StoredFile picture(byte[] content, FileKind kind, String name) {

@@ -18,6 +18,8 @@ import org.trammel.shop.records.StoredFile;
 @Service
 public class Remarks {
 
+    private static final int LONGEST_NOTE = 4000;
+
     private final Locator locator;
     private final NoteRepository notes;
     private final PhotoRepository photos;
@@ -62,12 +64,19 @@ public class Remarks {
         crewed.worker(act.by(), "Leaving a note");
         requireOf(travellerId, operationId, "The note was not kept.");
         String said = Bench.trimmed(words);
-        if (said == null || said.length() > 4000) {
+        if (said == null) {
             throw Refusal.input(
                     "words",
                     "The note was not kept.",
-                    said == null ? "Nothing was written." : "It is longer than 4000 characters.",
+                    "Nothing was written.",
                     "Write what is different on this frame.");
+        }
+        if (said.length() > LONGEST_NOTE) {
+            throw Refusal.input(
+                    "words",
+                    "The note was not kept.",
+                    "It has " + said.length() + " characters; " + LONGEST_NOTE + " are kept at most.",
+                    "Shorten it by " + (said.length() - LONGEST_NOTE) + ", or write it as two notes.");
         }
         Note note = notes.save(new Note(travellerId, operationId, said, act.by(), act.at()));
         log.event(places.get(0).chain(), "note left", Map.of("note", note.id(), "traveller", travellerId));

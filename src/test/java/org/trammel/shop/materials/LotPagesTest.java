@@ -75,6 +75,17 @@ class LotPagesTest {
         assertThat(page("/shop/lots/" + code))
                 .contains("missing", "quarantined")
                 .doesNotContain("Issue it");
+        MockMultipartFile empty = new MockMultipartFile("file", "C-7.pdf", "application/pdf", new byte[0]);
+        mvc.perform(multipart("/shop/lots/" + code + "/certificate")
+                        .file(empty)
+                        .param("certificateType", "3.1")
+                        .param("certificate", "C-7")
+                        .param("actId", UUID.randomUUID().toString())
+                        .accept(MediaType.APPLICATION_JSON)
+                        .with(signedOn)
+                        .with(csrf()))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(jsonPath("$.detail").value("It is empty."));
         MockMultipartFile file = new MockMultipartFile(
                 "file", "C-7.txt", "text/plain", "certificate C-7".getBytes(StandardCharsets.UTF_8));
         mvc.perform(multipart("/shop/lots/" + code + "/certificate")

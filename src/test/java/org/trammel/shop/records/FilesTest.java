@@ -83,6 +83,12 @@ class FilesTest {
 
     @Test
     void emptyTooLargeAndBrokenFilesAreRefused() throws IOException {
+        assertThatThrownBy(() -> kept("plain words".getBytes(StandardCharsets.UTF_8), "image/png", "x.png"))
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        named -> assertThat(named.why())
+                                .contains("named a picture")
+                                .doesNotContain("UTF-8"));
         assertThatThrownBy(() -> kept(new byte[0], "image/png", "x")).isInstanceOf(Refusal.class);
         assertThatThrownBy(() -> kept(certificate(Files.LARGEST_BYTES + 1, 3), "application/pdf", "x"))
                 .isInstanceOf(Refusal.class);

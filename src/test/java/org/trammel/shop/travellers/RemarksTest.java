@@ -57,6 +57,17 @@ class RemarksTest {
     }
 
     @Test
+    void aNoteThatIsTooLongIsToBeShortened() {
+        Refusal tooLong = refusal(() -> remarks.note(shop.act(worker), frame.travellerId(), null, "x".repeat(4001)));
+        assertThat(tooLong.why()).contains("4001", "4000");
+        assertThat(tooLong.instead()).contains("Shorten it by 1");
+        remarks.note(shop.act(worker), frame.travellerId(), null, "x".repeat(4000));
+        assertThat(refusal(() -> remarks.note(shop.act(worker), frame.travellerId(), null, " "))
+                        .instead())
+                .isEqualTo("Write what is different on this frame.");
+    }
+
+    @Test
     void aNoteOrACallNamesAnOperationOfItsOwnFrame() {
         long others = shop.at(frame()).line().operationId();
         assertThat(refusal(() -> remarks.note(shop.act(worker), frame.travellerId(), others, "left port"))
