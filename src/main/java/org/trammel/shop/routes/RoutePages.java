@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
 import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
 import org.trammel.shop.web.Formats;
@@ -79,7 +80,7 @@ class RoutePages {
             Model model) {
         RouteSummary route = book.route(code);
         List<RevisionSummary> history = book.history(code);
-        RevisionSummary shown = shown(history, revision);
+        RevisionSummary shown = shown(route.code(), history, revision);
         RouteSheet sheet = book.revision(shown.id());
         boolean keeper = keepers.allows(who.person().id());
         boolean draft = shown.state() == RevisionState.DRAFT;
@@ -126,13 +127,19 @@ class RoutePages {
         return "redirect:/routes/" + code;
     }
 
-    private static RevisionSummary shown(List<RevisionSummary> history, @Nullable String letter) {
+    private static RevisionSummary shown(String code, List<RevisionSummary> history, @Nullable String letter) {
+        if (letter != null && !letter.isEmpty()) {
+            return history.stream()
+                    .filter(revision -> revision.letter().equals(letter))
+                    .findFirst()
+                    .orElseThrow(() -> Refusal.missing(
+                            "The revision was not found.",
+                            "Route " + code + " has no revision " + letter + ".",
+                            "Open the route and choose one of its revisions."));
+        }
         return history.stream()
-                .filter(revision -> revision.letter().equals(letter))
+                .filter(revision -> revision.state() == RevisionState.DRAFT)
                 .findFirst()
-                .or(() -> history.stream()
-                        .filter(revision -> revision.state() == RevisionState.DRAFT)
-                        .findFirst())
                 .or(() -> history.stream()
                         .filter(revision -> revision.state() == RevisionState.RELEASED)
                         .findFirst())

@@ -119,6 +119,43 @@ class RoutePagesTest {
     }
 
     @Test
+    void aRevisionThatIsNotThereIsNotFound() throws Exception {
+        String code = shop.small(qa.id());
+        mvc.perform(get("/routes/{code}", code).param("revision", "A").with(Signed.on(qa)))
+                .andExpect(status().isOk());
+        mvc.perform(get("/routes/{code}", code).param("revision", "Q").with(Signed.on(qa)))
+                .andExpect(status().isNotFound())
+                .andExpect(content().string(containsString("no revision Q")));
+    }
+
+    @Test
+    void theFirstLineGoesNoFurtherUpAndTheLastNoneDown() throws Exception {
+        String code = shop.copyOf("HT-6061", qa.id());
+        RouteSheet drawn = shop.draft(code);
+        String first = drawn.operations().get(0).code();
+        String last = drawn.operations().get(drawn.operations().size() - 1).code();
+        OperationSheet op = drawn.operations().stream()
+                .filter(o -> o.code().equals("080"))
+                .findFirst()
+                .orElseThrow();
+        String page = mvc.perform(get("/routes/{code}", code).param("op", "080").with(Signed.on(qa)))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(page)
+                .contains("Move down operation " + first + "\"", "Move up operation " + last + "\"")
+                .doesNotContain("Move up operation " + first + "\"", "Move down operation " + last + "\"");
+        int steps = op.steps().size();
+        assertThat(page)
+                .contains("Move down step 1\"", "Move up step " + steps + "\"")
+                .doesNotContain("Move up step 1\"", "Move down step " + steps + "\"");
+        String measured = op.characteristics().get(0).code();
+        assertThat(page)
+                .contains("Move down characteristic " + measured + "\"")
+                .doesNotContain("Move up characteristic " + measured + "\"");
+    }
+
+    @Test
     void formsChangeTheDraftStepByStepUpToItsRelease() throws Exception {
         String code = shop.small(qa.id());
         mvc.perform(form("/routes/{code}/draft/operation", code)
