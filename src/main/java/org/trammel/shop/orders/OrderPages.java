@@ -119,6 +119,7 @@ class OrderPages {
         model.addAttribute("title", "New order");
         model.addAttribute("customers", who.person().is(Role.OWNER) ? reading.knownCustomers() : Map.of());
         model.addAttribute("percentile", settings.whole("promise.percentile"));
+        model.addAttribute("currency", settings.currency().getCurrencyCode());
         return "orders/form";
     }
 

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.units.DecimalSign;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
@@ -73,7 +74,8 @@ class OrderTerms {
             throw Refusal.input(
                     "percentile",
                     deed,
-                    percentile.toPlainString() + " in 100 cannot be promised: 50 is even odds, above 99 nobody knows.",
+                    DecimalSign.COMMA.write(percentile)
+                            + " in 100 cannot be promised: 50 is even odds, above 99 nobody knows.",
                     "Enter a number from 50 to 99.");
         }
     }
@@ -90,6 +92,11 @@ class OrderTerms {
         }
     }
 
+    /** As the shop writes numbers, and as it was typed. */
+    private String written(BigDecimal amount) {
+        return DecimalSign.of(settings.locale()).write(amount);
+    }
+
     /** @param deed what did not happen if it is refused */
     void price(Act act, String deed, ShopOrder order, BigDecimal amount, String reason, boolean confirmed) {
         int decimals = Math.max(0, settings.currency().getDefaultFractionDigits());
@@ -99,16 +106,16 @@ class OrderTerms {
             throw Refusal.input(
                     "price",
                     deed,
-                    "A price of " + amount.toPlainString() + " cannot be: not below zero, at most "
-                            + DEAREST.toPlainString() + ", " + decimals + " decimals.",
+                    "A price of " + written(amount) + " cannot be: not below zero, at most " + DEAREST.toPlainString()
+                            + ", " + decimals + " decimals.",
                     "Type the amount in " + settings.currency().getCurrencyCode() + ".");
         }
         if (!confirmed && (amount.signum() == 0 || amount.compareTo(DEAR) > 0)) {
             throw Refusal.ask(
                     "price",
                     deed,
-                    "A price of " + amount.toPlainString() + " "
-                            + settings.currency().getCurrencyCode() + " is unusual for one frame.",
+                    "A price of " + written(amount) + " " + settings.currency().getCurrencyCode()
+                            + " is unusual for one frame.",
                     "Look at the decimal sign; confirm it if it is meant.");
         }
         String currency = settings.currency().getCurrencyCode();

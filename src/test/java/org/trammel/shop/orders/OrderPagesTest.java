@@ -3,6 +3,7 @@ package org.trammel.shop.orders;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
@@ -158,6 +159,19 @@ class OrderPagesTest {
     void aPriceThatCannotBeReadIsRefused(String typed) throws Exception {
         mvc.perform(form("/orders/" + order() + "/price").param("price", typed).param("priceReason", "first"))
                 .andExpect(status().isUnprocessableContent());
+    }
+
+    @Test
+    void aRefusedPriceIsWrittenAsItWasTypedAndTheFieldNamesItsCurrency() throws Exception {
+        mvc.perform(form("/orders/" + order() + "/price")
+                        .param("price", "2850,505")
+                        .param("priceReason", "first")
+                        .accept(MediaType.APPLICATION_JSON))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(jsonPath("$.detail").value(startsWith("A price of 2850,505 cannot be")));
+        String fresh = page("/orders/new");
+        assertThat(fresh.substring(fresh.indexOf("name=\"price\"")).substring(0, 400))
+                .contains(">EUR</span>");
     }
 
     @Test
