@@ -38,6 +38,15 @@ class Faults implements ErrorController {
                 : HttpStatus.NOT_FOUND;
     }
 
+    /** A program that comes with the device's cookie proves as a page does that it is not another site that asks. */
+    private static Refusal withoutToken() {
+        return Refusal.stale(
+                "Nothing was recorded.",
+                "The request carries no page token, or not the one of its cookie XSRF-TOKEN.",
+                "Get /api/v1/sign-on, keep the cookie XSRF-TOKEN it gives, and send its value back in the header"
+                        + " X-XSRF-TOKEN.");
+    }
+
     private static Refusal words(HttpStatusCode status, String path, HttpServletRequest request) {
         if (status.value() == HttpStatus.NOT_FOUND.value()) {
             return Translated.nowhere(path);
@@ -47,10 +56,12 @@ class Faults implements ErrorController {
         }
         if (status.value() == HttpStatus.FORBIDDEN.value()) {
             if (request.getAttribute(WebAttributes.ACCESS_DENIED_403) instanceof CsrfException) {
-                return Refusal.stale(
-                        "Nothing was recorded.",
-                        "The sheet this came from was open too long, or it is none of ours.",
-                        "Open the sheet again and repeat.");
+                return path.startsWith("/api/")
+                        ? withoutToken()
+                        : Refusal.stale(
+                                "Nothing was recorded.",
+                                "The sheet this came from was open too long, or it is none of ours.",
+                                "Open the sheet again and repeat.");
             }
             return Refusal.person(
                     "This is not open to you here.",

@@ -93,12 +93,25 @@ class FaceInServiceTest {
 
     @Test
     void aSheetThatWasOpenTooLongIsToldFromARoleThatDoesNotAllowIt() throws Exception {
-        mvc.perform(fault().requestAttr(WebAttributes.ACCESS_DENIED_403, new MissingCsrfTokenException("")))
+        mvc.perform(fault().requestAttr(RequestDispatcher.ERROR_REQUEST_URI, "/station/check")
+                        .requestAttr(WebAttributes.ACCESS_DENIED_403, new MissingCsrfTokenException("")))
                 .andExpect(status().isForbidden())
                 .andExpect(jsonPath("$.detail").value(org.hamcrest.Matchers.containsString("open too long")));
         mvc.perform(fault().requestAttr(WebAttributes.ACCESS_DENIED_403, new AccessDeniedException("role")))
                 .andExpect(status().isForbidden())
                 .andExpect(jsonPath("$.detail").value("Your role does not allow it."));
+    }
+
+    @Test
+    void aProgramWithoutThePageTokenIsToldWhichHeaderCarriesIt() throws Exception {
+        mvc.perform(get("/error")
+                        .requestAttr(RequestDispatcher.ERROR_STATUS_CODE, 403)
+                        .requestAttr(RequestDispatcher.ERROR_REQUEST_URI, "/api/v1/orders")
+                        .requestAttr(WebAttributes.ACCESS_DENIED_403, new MissingCsrfTokenException("")))
+                .andExpect(status().isForbidden())
+                .andExpect(jsonPath("$.instead").value(org.hamcrest.Matchers.containsString("header X-XSRF-TOKEN")))
+                .andExpect(jsonPath("$.instead")
+                        .value(org.hamcrest.Matchers.not(org.hamcrest.Matchers.containsString("sheet"))));
     }
 
     @Test
