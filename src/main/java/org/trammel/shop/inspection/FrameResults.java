@@ -8,6 +8,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Deciders;
+import org.trammel.shop.people.DecisionPutForward;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
@@ -130,12 +131,7 @@ public class FrameResults {
                         "There is nothing to agree to.",
                         "No decision was put forward for " + serial + ".",
                         "Put one forward, or have it measured again."));
-        if (decision.number() != number) {
-            throw Refusal.stale(
-                    not,
-                    "Another was put forward since.",
-                    "Open " + found.rejudgement().number() + " and read it.");
-        }
+        decision.requireNumber(number, not, found.rejudgement().number());
         return agreeTo(act, found, decision, not);
     }
 
@@ -203,15 +199,8 @@ public class FrameResults {
     }
 
     private boolean putForward(Act act, Case found, FrameSettling said, String told) {
-        String customer = TypedText.wordsOrNone("customer", "How the customer agreed", NOT, said.customer(), LONGEST);
         deciders.require(act.by(), found.matter(Set.of(), List.of()), NOT, found.partIn());
-        if (said.changesWhatWasOrdered() && customer == null) {
-            throw Refusal.input(
-                    "customer",
-                    NOT,
-                    "Dimension, looks or weight may differ from what was ordered, and the customer has not agreed.",
-                    "Ask the customer, then enter who agreed, when and how.");
-        }
+        String customer = DecisionPutForward.customer(said.changesWhatWasOrdered(), said.customer(), NOT, LONGEST);
         RejudgedFrame frame = found.frame();
         int number = decisions
                 .findFirstByRejudgementIdAndSerialOrderByNumberDesc(frame.rejudgementId(), frame.serial())
@@ -235,14 +224,7 @@ public class FrameResults {
                 agreements.findByDecisionIdInOrderById(List.of(decision.id())).stream()
                         .map(FrameAgreement::said)
                         .toList());
-        Person person = deciders.require(act.by(), matter, not, found.partIn());
-        Set<Role> mine = deciders.rolesOf(person, matter);
-        if (mine.isEmpty()) {
-            throw Refusal.person(
-                    not,
-                    "It wants no agreement that " + person.name() + " could still give.",
-                    "Call whoever must still agree.");
-        }
+        Set<Role> mine = deciders.requireRoles(act.by(), matter, not, found.partIn());
         mine.forEach(role -> agreements.save(new FrameAgreement(decision, role, act)));
         agreements.flush();
         log.event(
@@ -255,7 +237,7 @@ public class FrameResults {
                         decision.number(),
                         "as",
                         mine.stream().map(Enum::name).toList()));
-        return matter.with(person.id(), mine).agreed() && settled(act, found, FrameResult.DECIDED, decision.wordsId());
+        return matter.with(act.by(), mine).agreed() && settled(act, found, FrameResult.DECIDED, decision.wordsId());
     }
 
     private long keep(Case found, String told) {

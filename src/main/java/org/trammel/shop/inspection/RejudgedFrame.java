@@ -12,6 +12,7 @@ import java.time.Instant;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.people.StaysAsItIs;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
@@ -121,7 +122,7 @@ class RejudgedFrame {
         return resultWordsId;
     }
 
-    RejudgedFrameLine line(@Nullable String words, RejudgedFrameLine.@Nullable Decided decided) {
+    RejudgedFrameLine line(@Nullable String words, @Nullable StaysAsItIs decided) {
         return new RejudgedFrameLine(
                 serial, outcome, readings, toMeasure, result, words, resultBy, resultAt, decided, waits());
     }

@@ -9,7 +9,6 @@ import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.orders.CustomerErased;
 import org.trammel.shop.records.ActLog;
-import org.trammel.shop.records.KeptWords;
 import org.trammel.shop.records.Words;
 import org.trammel.shop.records.WordsRef;
 
@@ -43,9 +42,12 @@ class RejudgedWords {
     @EventListener
     @Transactional(propagation = Propagation.MANDATORY)
     void erased(CustomerErased event) {
-        Stream.concat(frames.toldOf(event.serial()).stream(), decisions.customerWordsOf(event.serial()).stream())
-                .filter(Objects::nonNull)
-                .filter(id -> words.find(id) instanceof KeptWords.Said)
-                .forEach(id -> words.erase(event.act(), id));
+        words.eraseAll(
+                event.act(),
+                Stream.concat(
+                                frames.toldOf(event.serial()).stream(),
+                                decisions.customerWordsOf(event.serial()).stream())
+                        .filter(Objects::nonNull)
+                        .toList());
     }
 }

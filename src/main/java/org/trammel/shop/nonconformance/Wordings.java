@@ -9,7 +9,6 @@ import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.orders.CustomerErased;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
-import org.trammel.shop.records.KeptWords;
 import org.trammel.shop.records.Words;
 import org.trammel.shop.records.WordsRef;
 
@@ -44,10 +43,10 @@ class Wordings {
     @EventListener
     @Transactional(propagation = Propagation.MANDATORY)
     void erased(CustomerErased event) {
-        for (Wording wording : wordings.ofCustomer(event.serial())) {
-            if (words.find(wording.wordsId()) instanceof KeptWords.Said) {
-                words.erase(event.act(), wording.wordsId());
-            }
-        }
+        words.eraseAll(
+                event.act(),
+                wordings.ofCustomer(event.serial()).stream()
+                        .map(Wording::wordsId)
+                        .toList());
     }
 }

@@ -126,4 +126,21 @@ public class Deciders {
         }
         return person;
     }
+
+    /**
+     * The roles somebody agrees in now, once they are let through.
+     *
+     * @throws Refusal if it wants no agreement that they could still give
+     */
+    public Set<Role> requireRoles(long personId, Matter matter, String deed, String partIn) {
+        Person person = require(personId, matter, deed, partIn);
+        Set<Role> mine = rolesOf(person, matter);
+        if (mine.isEmpty()) {
+            throw Refusal.person(
+                    deed,
+                    "It wants no agreement that " + person.name() + " could still give.",
+                    "Call whoever must still agree.");
+        }
+        return mine;
+    }
 }

@@ -119,4 +119,10 @@ public class Words {
         log.event(Chains.SHOP, "words erased", Map.of("words", id));
         return new KeptWords.Erased(act.at());
     }
+
+    /** Erases those of these texts that are not erased yet, in the transaction of the act that asks for it. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void eraseAll(Act act, Collection<Long> ids) {
+        ids.stream().filter(id -> find(id) instanceof KeptWords.Said).forEach(id -> erase(act, id));
+    }
 }

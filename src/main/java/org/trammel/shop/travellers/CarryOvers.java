@@ -78,10 +78,11 @@ class CarryOvers {
         List<Long> theirs = operations.ofSamePiece(travellers.findBySerialOrderById(event.serial())).stream()
                 .map(Operation::id)
                 .toList();
-        carries.findByOldOperationIdInOrderById(theirs).stream()
-                .map(CarryOver::customerWordsId)
-                .filter(Objects::nonNull)
-                .filter(id -> words.find(id) instanceof KeptWords.Said)
-                .forEach(id -> words.erase(event.act(), id));
+        words.eraseAll(
+                event.act(),
+                carries.findByOldOperationIdInOrderById(theirs).stream()
+                        .map(CarryOver::customerWordsId)
+                        .filter(Objects::nonNull)
+                        .toList());
     }
 }
