@@ -5,6 +5,7 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.thermal.DriftTrace;
 import org.trammel.calc.thermal.Judged;
+import org.trammel.shop.people.StaysAsItIs;
 
 /**
  * A thermocouple that failed its accuracy test.
@@ -85,6 +86,7 @@ public record OvenTrace(
      *
      * @param shippedAt when the frame left the shop; null while it has not
      * @param standing where it stands today
+     * @param decided that it stays as it is, as it was put forward or decided; null if it was not
      * @param waits whether a result is asked for
      */
     public record TracedFrame(
@@ -100,5 +102,6 @@ public record OvenTrace(
             @Nullable String resultWords,
             @Nullable Long resultBy,
             @Nullable Instant resultAt,
+            @Nullable StaysAsItIs decided,
             boolean waits) {}
 }

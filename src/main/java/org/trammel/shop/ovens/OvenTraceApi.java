@@ -22,10 +22,12 @@ class OvenTraceApi {
 
     private final OvenTraces traces;
     private final TraceResults results;
+    private final TraceClosing closing;
 
-    OvenTraceApi(OvenTraces traces, TraceResults results) {
+    OvenTraceApi(OvenTraces traces, TraceResults results, TraceClosing closing) {
         this.traces = traces;
         this.results = results;
+        this.closing = closing;
     }
 
     @GetMapping
@@ -53,13 +55,38 @@ class OvenTraceApi {
         return traces.frames(id);
     }
 
+    /**
+     * @param changesWhatWasOrdered left out, nothing of what was ordered changes
+     * @param customer who of the customer agreed to that, when and how
+     */
     record ResultOfFrame(
-            @Nullable TraceResult result, @Nullable String words) {}
+            @Nullable TraceResult result,
+            @Nullable String words,
+            @Nullable Boolean changesWhatWasOrdered,
+            @Nullable String customer) {
+
+        TraceSettling settling() {
+            return new TraceSettling(result, words, Boolean.TRUE.equals(changesWhatWasOrdered), customer);
+        }
+    }
 
     @PostMapping("/{id}/frames/{frame}/result")
-    @Operation(summary = "What came of a frame; the hold is lifted with the last result of its serial")
+    @Operation(
+            summary = "What came of a frame; the hold is lifted with the last result of its serial. One that is decided"
+                    + " otherwise waits until QA lead and owner have agreed.")
     OvenTrace settle(Act act, @PathVariable long id, @PathVariable long frame, @RequestBody ResultOfFrame body) {
-        return results.settle(act, id, frame, body.result(), body.words());
+        results.settle(act, id, frame, body.settling());
+        return traces.one(id);
+    }
+
+    /** @param number of the decision that was read */
+    record AgreementToFrame(int number) {}
+
+    @PostMapping("/{id}/frames/{frame}/agreement")
+    @Operation(summary = "Agrees to the decision put forward for a frame")
+    OvenTrace agree(Act act, @PathVariable long id, @PathVariable long frame, @RequestBody AgreementToFrame body) {
+        results.agree(act, id, frame, body.number());
+        return traces.one(id);
     }
 
     record Doubt(@Nullable String reason) {}
@@ -67,13 +94,13 @@ class OvenTraceApi {
     @PostMapping("/{id}/widen")
     @Operation(summary = "Doubts the last good test too; the one before it counts")
     OvenTrace widen(Act act, @PathVariable long id, @RequestBody Doubt body) {
-        return results.widen(act, id, body.reason());
+        return closing.widen(act, id, body.reason());
     }
 
     record Learnt(@Nullable String words) {}
 
     @PostMapping("/{id}/close")
     OvenTrace close(Act act, @PathVariable long id, @RequestBody Learnt body) {
-        return results.close(act, id, body.words());
+        return closing.close(act, id, body.words());
     }
 }

@@ -3,6 +3,7 @@ package org.trammel.shop.ovens;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -13,6 +14,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Deciders;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
@@ -26,13 +28,20 @@ class OvenTracePages {
 
     private static final int PAGE = 50;
 
+    /** Who might decide of a frame; who had a hand in its run is told so as they try. */
+    private static final Deciders.Matter ANY = new Deciders.Matter(Set.of(), Set.of(), List.of());
+
     private final OvenTraces traces;
     private final TraceResults results;
+    private final TraceClosing closing;
+    private final Deciders deciders;
     private final Crew crew;
 
-    OvenTracePages(OvenTraces traces, TraceResults results, Crew crew) {
+    OvenTracePages(OvenTraces traces, TraceResults results, TraceClosing closing, Deciders deciders, Crew crew) {
         this.traces = traces;
         this.results = results;
+        this.closing = closing;
+        this.deciders = deciders;
         this.crew = crew;
     }
 
@@ -51,12 +60,19 @@ class OvenTracePages {
         model.addAttribute("t", trace);
         model.addAttribute("runs", traces.runs(id));
         model.addAttribute("frames", traces.frames(id));
-        model.addAttribute("inside", words(TraceResult.HARDNESS, TraceResult.AGED_FURTHER, TraceResult.DECIDED));
-        model.addAttribute("outside", words(TraceResult.OWNER_CONTACTED, TraceResult.DECIDED));
+        boolean qa = trace.open() && who.person().is(Role.QA_LEAD);
+        model.addAttribute("qa", qa);
+        model.addAttribute("decides", trace.open() && deciders.allows(who.person(), ANY));
+        model.addAttribute(
+                "inside",
+                qa
+                        ? words(TraceResult.HARDNESS, TraceResult.AGED_FURTHER, TraceResult.DECIDED)
+                        : words(TraceResult.DECIDED));
+        model.addAttribute(
+                "outside", qa ? words(TraceResult.OWNER_CONTACTED, TraceResult.DECIDED) : words(TraceResult.DECIDED));
         Map<Long, String> names = new LinkedHashMap<>(crew.names());
         names.put(Act.SERVICE, "by itself");
         model.addAttribute("names", names);
-        model.addAttribute("qa", trace.open() && who.person().is(Role.QA_LEAD));
         return "ovens/trace";
     }
 
@@ -115,9 +131,30 @@ class OvenTracePages {
             @PathVariable long frame,
             @RequestParam(defaultValue = "") String result,
             @RequestParam @Nullable String words,
+            @RequestParam(defaultValue = "false") boolean changesWhatWasOrdered,
+            @RequestParam @Nullable String customer,
             RedirectAttributes flash) {
-        results.settle(act, id, frame, result(result), words);
-        flash.addFlashAttribute("done", "The frame has its result.");
+        boolean settled = results.settle(
+                act, id, frame, new TraceSettling(result(result), words, changesWhatWasOrdered, customer));
+        return done(id, settled, flash);
+    }
+
+    @PostMapping("/{id}/frames/{frame}/agreement")
+    String agree(
+            Act act,
+            @PathVariable long id,
+            @PathVariable long frame,
+            @RequestParam int number,
+            RedirectAttributes flash) {
+        return done(id, results.agree(act, id, frame, number), flash);
+    }
+
+    private static String done(long id, boolean settled, RedirectAttributes flash) {
+        flash.addFlashAttribute(
+                "done",
+                settled
+                        ? "The frame has its result."
+                        : "The frame has a decision put forward; somebody must still agree.");
         return "redirect:/oven-traces/" + id;
     }
 
@@ -138,13 +175,13 @@ class OvenTracePages {
 
     @PostMapping("/{id}/widening")
     String widen(Act act, @PathVariable long id, @RequestParam @Nullable String reason, RedirectAttributes flash) {
-        flash.addFlashAttribute("done", results.widen(act, id, reason).number() + " reaches further back.");
+        flash.addFlashAttribute("done", closing.widen(act, id, reason).number() + " reaches further back.");
         return "redirect:/oven-traces/" + id;
     }
 
     @PostMapping("/{id}/closing")
     String close(Act act, @PathVariable long id, @RequestParam @Nullable String words, RedirectAttributes flash) {
-        flash.addFlashAttribute("done", results.close(act, id, words).number() + " is closed.");
+        flash.addFlashAttribute("done", closing.close(act, id, words).number() + " is closed.");
         return "redirect:/oven-traces/" + id;
     }
 }

@@ -11,16 +11,22 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.KeptWords;
 import org.trammel.shop.records.Refusal;
 
 @Entity
 @Table(name = "oven_trace")
 class OvenTraceRow {
+
+    private static final String ABOUT_NOTHING = "No run was judged, steered or watched by it since it was last right.";
 
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
@@ -49,8 +55,8 @@ class OvenTraceRow {
     @Column(nullable = false)
     private OvenTraceState state;
 
-    @Column(name = "widened_words")
-    private @Nullable String widenedWords;
+    @Column(name = "widened_words_id")
+    private @Nullable Long widenedWordsId;
 
     @Column(name = "opened_by", nullable = false)
     private long openedBy;
@@ -64,8 +70,8 @@ class OvenTraceRow {
     @Column(name = "closed_at")
     private @Nullable Instant closedAt;
 
-    @Column(name = "closed_words")
-    private @Nullable String closedWords;
+    @Column(name = "closed_words_id")
+    private @Nullable Long closedWordsId;
 
     @Version
     private long version;
@@ -90,19 +96,20 @@ class OvenTraceRow {
         }
     }
 
-    void close(Act act, String words) {
+    /** @param wordsId what was learnt; null for one about nothing, which is closed as it is opened */
+    void close(Act act, @Nullable Long wordsId) {
         requireOpen(number() + " was not closed.");
         state = OvenTraceState.CLOSED;
         closedBy = act.by();
         closedAt = act.at();
-        closedWords = words;
+        closedWordsId = wordsId;
     }
 
     /** The last good test is doubted too; the one before it counts. */
-    void widen(@Nullable Instant before, String words) {
+    void widen(@Nullable Instant before, long wordsId) {
         requireOpen(number() + " was not widened.");
         lastGoodAt = before;
-        widenedWords = words;
+        widenedWordsId = wordsId;
     }
 
     String number() {
@@ -139,7 +146,22 @@ class OvenTraceRow {
         return foundAt;
     }
 
-    OvenTrace line(String oven, int frames, int waiting) {
+    /** Ids of what was written of it. */
+    List<Long> wordsIds() {
+        return Stream.of(widenedWordsId, closedWordsId).filter(Objects::nonNull).toList();
+    }
+
+    private static @Nullable String shown(@Nullable Long id, Map<Long, KeptWords> texts) {
+        KeptWords text = id == null ? null : texts.get(id);
+        return text == null ? null : text.shown();
+    }
+
+    /** Why it was closed by itself, or what was learnt. */
+    private @Nullable String closedWords(Map<Long, KeptWords> texts) {
+        return state == OvenTraceState.CLOSED && closedWordsId == null ? ABOUT_NOTHING : shown(closedWordsId, texts);
+    }
+
+    OvenTrace line(String oven, int frames, int waiting, Map<Long, KeptWords> texts) {
         return new OvenTrace(
                 id,
                 number(),
@@ -149,12 +171,12 @@ class OvenTraceRow {
                 lastGoodAt,
                 foundAt,
                 state == OvenTraceState.OPEN,
-                widenedWords,
+                shown(widenedWordsId, texts),
                 openedBy,
                 openedAt,
                 closedBy,
                 closedAt,
-                closedWords,
+                closedWords(texts),
                 frames,
                 waiting);
     }

@@ -12,7 +12,9 @@ import java.util.stream.Collectors;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.records.KeptWords;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.Words;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Traces;
 import org.trammel.shop.travellers.TravellerState;
@@ -31,6 +33,8 @@ public class OvenTraces {
     private final Programmes programmes;
     private final Ovens ovens;
     private final Traces travellers;
+    private final TraceDecisions decisions;
+    private final Words words;
 
     OvenTraces(
             OvenTraceRepository traces,
@@ -39,7 +43,9 @@ public class OvenTraces {
             RunRepository runs,
             Programmes programmes,
             Ovens ovens,
-            Traces travellers) {
+            Traces travellers,
+            TraceDecisions decisions,
+            Words words) {
         this.traces = traces;
         this.tracedRuns = tracedRuns;
         this.tracedFrames = tracedFrames;
@@ -47,6 +53,8 @@ public class OvenTraces {
         this.programmes = programmes;
         this.ovens = ovens;
         this.travellers = travellers;
+        this.decisions = decisions;
+        this.words = words;
     }
 
     /** Those that are not closed, oldest first. */
@@ -70,13 +78,16 @@ public class OvenTraces {
                         .collect(Collectors.toMap(OvenTraceRepository.Counted::getId, Function.identity()));
         Map<Long, String> codes =
                 rows.isEmpty() ? Map.of() : ovens.all().stream().collect(Collectors.toMap(Oven::id, Oven::code));
+        Map<Long, KeptWords> texts = words.findAll(
+                rows.stream().flatMap(row -> row.wordsIds().stream()).toList());
         return rows.stream()
                 .map(row -> {
                     OvenTraceRepository.Counted count = counts.get(row.id());
                     return row.line(
                             Objects.requireNonNull(codes.get(row.ovenId())),
                             count == null ? 0 : (int) count.getFrames(),
-                            count == null ? 0 : (int) count.getWaiting());
+                            count == null ? 0 : (int) count.getWaiting(),
+                            texts);
                 })
                 .toList();
     }
@@ -117,6 +128,7 @@ public class OvenTraces {
     public List<OvenTrace.TracedFrame> frames(long id) {
         required(id);
         List<TracedFrameRow> rows = tracedFrames.findByTraceIdOrderByPlaceAscIdAsc(id);
+        Map<Long, TraceDecisions.Told> told = decisions.of(rows);
         Map<Long, RunRow> ofRuns =
                 rows(rows.stream().map(TracedFrameRow::runId).distinct().toList());
         Map<String, List<FrameSheet.Head>> heads = travellers.heads(
@@ -125,7 +137,10 @@ public class OvenTraces {
                 .map(row -> {
                     List<FrameSheet.Head> own = heads.getOrDefault(row.serial(), List.of());
                     return row.frame(
-                            Objects.requireNonNull(ofRuns.get(row.runId())).code(), shippedAt(own), standing(row, own));
+                            Objects.requireNonNull(ofRuns.get(row.runId())).code(),
+                            shippedAt(own),
+                            standing(row, own),
+                            Objects.requireNonNull(told.get(row.id())));
                 })
                 .toList();
     }

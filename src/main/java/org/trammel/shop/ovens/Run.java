@@ -98,4 +98,11 @@ public record Run(
         }
         return people;
     }
+
+    /** Those, and everybody who signed it: the independent second, and who released it. */
+    java.util.Set<Long> hadAHand() {
+        java.util.Set<Long> people = tookPart();
+        signatures.stream().filter(Signed::counts).forEach(signed -> people.add(signed.personId()));
+        return people;
+    }
 }

@@ -216,6 +216,11 @@ class RunRow {
     }
 
     @Nullable
+    Long stoppedBy() {
+        return stoppedBy;
+    }
+
+    @Nullable
     Instant stoppedAt() {
         return stoppedAt;
     }

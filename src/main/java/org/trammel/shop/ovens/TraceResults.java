@@ -1,11 +1,14 @@
 package org.trammel.shop.ovens;
 
-import java.time.Instant;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Deciders;
+import org.trammel.shop.people.DecisionPutForward;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
@@ -14,100 +17,150 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
 import org.trammel.shop.travellers.Holds;
 
-/** What came of frames whose run is in doubt; the QA lead closes a trace once every frame has its result. */
+/**
+ * What came of frames whose run is in doubt. One that is neither measured nor aged further nor told of to its owner stays
+ * as it is only where as many agree as to a concession, and never by the word of who had a hand in the run.
+ */
 @Service
 public class TraceResults {
 
-    private final OvenTraceRepository traces;
+    private static final String NOT = "The frame was not given its result.";
+    private static final int LONGEST = 4000;
+
     private final TracedFrameRepository frames;
-    private final LoadedRepository loaded;
+    private final TraceDecisionRepository decisions;
+    private final TraceAgreementRepository agreements;
     private final RunRepository runs;
-    private final Programmes programmes;
+    private final Runs runReads;
     private final OvenTraces reads;
-    private final Tracing tracing;
-    private final HardnessOfRuns hardness;
+    private final TraceEvidence evidence;
+    private final TraceWords words;
+    private final Deciders deciders;
     private final Holds holds;
     private final Crew crew;
     private final ActLog log;
 
     TraceResults(
-            OvenTraceRepository traces,
             TracedFrameRepository frames,
-            LoadedRepository loaded,
+            TraceDecisionRepository decisions,
+            TraceAgreementRepository agreements,
             RunRepository runs,
-            Programmes programmes,
+            Runs runReads,
             OvenTraces reads,
-            Tracing tracing,
-            HardnessOfRuns hardness,
+            TraceEvidence evidence,
+            TraceWords words,
+            Deciders deciders,
             Holds holds,
             Crew crew,
             ActLog log) {
-        this.traces = traces;
         this.frames = frames;
-        this.loaded = loaded;
+        this.decisions = decisions;
+        this.agreements = agreements;
         this.runs = runs;
-        this.programmes = programmes;
+        this.runReads = runReads;
         this.reads = reads;
-        this.tracing = tracing;
-        this.hardness = hardness;
+        this.evidence = evidence;
+        this.words = words;
+        this.deciders = deciders;
         this.holds = holds;
         this.crew = crew;
         this.log = log;
     }
 
+    /** A frame whose result is asked for, and who had a hand in the run that is in doubt. */
+    private record Case(OvenTraceRow trace, TracedFrameRow frame, String run, Set<Long> hands) {
+
+        String chain() {
+            return Chains.bearing(frame.serial());
+        }
+
+        Deciders.Matter matter(Set<Role> wanted, List<Deciders.Said> given) {
+            return new Deciders.Matter(hands, wanted, given);
+        }
+
+        /** What those with a hand in it took part in. */
+        String partIn() {
+            return "run " + run;
+        }
+    }
+
     /**
-     * Says what came of a frame. The hold is lifted with the last result of its serial.
+     * Says what came of a frame. The hold is lifted with the last result of its serial. That it stays as it is is put
+     * forward by this, and comes to be the result once all have agreed who must.
      *
-     * @param words what was found, done or told; needed
+     * @return false if somebody must still agree
      */
     @Transactional
-    public OvenTrace settle(Act act, long id, long frameId, @Nullable TraceResult result, @Nullable String words) {
-        String deed = "The frame was not given its result.";
-        TracedFrameRow named = required(id, frameId, deed);
-        if (!log.opens(
-                act,
-                "settle frame of oven trace",
-                "oven-trace:" + id + " frame:" + frameId,
-                Chains.bearing(named.serial()),
-                Chains.SHOP)) {
-            return reads.one(id);
+    public boolean settle(Act act, long id, long frameId, TraceSettling said) {
+        if (!opens(act, "settle frame of oven trace", id, frameId, NOT)) {
+            return hasResult(id, frameId);
         }
+        Case found = find(id, frameId, NOT);
+        TraceResult result = said.result();
+        if (result == null) {
+            throw Refusal.input("result", NOT, "No result was chosen.", "Choose one of the list.");
+        }
+        if (result != TraceResult.DECIDED) {
+            crew.require(act.by(), NOT, Role.QA_LEAD);
+        }
+        String told = TypedText.words("words", "What was found, done or told", NOT, said.words(), LONGEST);
+        evidence.require(result, found.frame(), NOT);
+        return result == TraceResult.DECIDED
+                ? putForward(act, found, said, told)
+                : settled(
+                        act,
+                        found,
+                        result,
+                        words.keep(found.chain(), id, "RESULT", told).id());
+    }
+
+    /**
+     * Agrees to what was put forward for a frame.
+     *
+     * @param number which of those ever put forward was read: nobody agrees to another that took its place
+     * @return true if the frame has its result now
+     */
+    @Transactional
+    public boolean agree(Act act, long id, long frameId, int number) {
+        String not = "The decision was not agreed to.";
+        if (!opens(act, "agree to decision on frame of oven trace", id, frameId, not)) {
+            return hasResult(id, frameId);
+        }
+        Case found = find(id, frameId, not);
+        TraceDecisionRow decision = decisions
+                .findFirstByFrameIdOrderByNumberDesc(frameId)
+                .orElseThrow(() -> Refusal.state(
+                        "There is nothing to agree to.",
+                        "No decision was put forward for " + found.frame().serial() + ".",
+                        "Put one forward, or have its hardness measured."));
+        decision.requireNumber(number, not, found.trace().number());
+        return agreeTo(act, found, decision, not);
+    }
+
+    private boolean opens(Act act, String kind, long id, long frameId, String deed) {
+        return log.opens(
+                act,
+                kind,
+                "oven-trace:" + id + " frame:" + frameId,
+                Chains.bearing(required(id, frameId, deed).serial()),
+                Chains.SHOP);
+    }
+
+    private boolean hasResult(long id, long frameId) {
+        return !required(id, frameId, NOT).waits();
+    }
+
+    private Case find(long id, long frameId, String deed) {
         OvenTraceRow trace = reads.required(id);
         trace.requireOpen(deed);
-        crew.require(act.by(), deed, Role.QA_LEAD);
         TracedFrameRow frame = required(id, frameId, deed);
-        if (result == null) {
-            throw Refusal.input("result", deed, "No result was chosen.", "Choose one of the list.");
+        frame.requireWaits(deed);
+        RunRow run = runs.findById(frame.runId()).orElseThrow();
+        Set<Long> hands = new HashSet<>(runReads.run(run).hadAHand());
+        if (run.stoppedBy() != null) {
+            hands.add(run.stoppedBy());
         }
-        boolean outside = frame.outcome() == TraceOutcome.CONTACT_OWNER;
-        if (outside != (result == TraceResult.OWNER_CONTACTED) && result != TraceResult.DECIDED) {
-            throw Refusal.input(
-                    "result",
-                    deed,
-                    outside ? "The frame has left the shop." : "The frame is in the shop.",
-                    outside
-                            ? "Contact its owner, or say how it was decided."
-                            : "Measure its hardness, age it further, or say how it was decided.");
-        }
-        if (result == TraceResult.AGED_FURTHER) {
-            requireAgedFurther(frame, deed);
-        }
-        String said = TypedText.words("words", "What was found, done or told", deed, words, 4000);
-        if (result == TraceResult.HARDNESS) {
-            requireHardness(frame, deed);
-        }
-        frame.settle(act, result, said);
-        frames.saveAndFlush(frame);
-        boolean last = frames.findByTraceIdOrderByPlaceAscIdAsc(id).stream()
-                .noneMatch(other -> other.serial().equals(frame.serial()) && other.waits());
-        if (last) {
-            holds.liftFor(act, frame.serial(), trace.number(), result.word() + ": " + said);
-        }
-        log.event(
-                Chains.bearing(frame.serial()),
-                "frame of oven trace settled",
-                Map.of("trace", id, "run", frame.runId(), "result", result.name()));
-        return reads.one(id);
+        return new Case(trace, frame, run.code(), hands);
     }
 
     private TracedFrameRow required(long id, long frameId, String deed) {
@@ -117,85 +170,78 @@ public class TraceResults {
                         Refusal.missing(deed, "It is not in " + OvenTrace.number(id) + ".", "Choose one of its list."));
     }
 
-    private void requireHardness(TracedFrameRow frame, String deed) {
-        String run = runs.findById(frame.runId()).orElseThrow().code();
-        if (!hardness.shows(run, frame.travellerId())) {
-            throw Refusal.state(
-                    deed,
-                    "No hardness that decides is entered of it, or of the coupon of run " + run
-                            + ", within its limit. A screening by hand, rebound or conductivity never releases.",
-                    "Measure the coupon on a bench tester and enter it on the sheet of " + run + ".");
-        }
+    private boolean putForward(Act act, Case found, TraceSettling said, String told) {
+        deciders.require(act.by(), found.matter(Set.of(), List.of()), NOT, found.partIn());
+        String customer = DecisionPutForward.customer(said.changesWhatWasOrdered(), said.customer(), NOT, LONGEST);
+        TracedFrameRow frame = found.frame();
+        int number = decisions
+                .findFirstByFrameIdOrderByNumberDesc(frame.id())
+                .map(before -> before.number() + 1)
+                .orElse(1);
+        TraceDecisionRow decision = decisions.saveAndFlush(new TraceDecisionRow(
+                frame,
+                number,
+                words.keep(found.chain(), frame.traceId(), "DECISION", told),
+                said.changesWhatWasOrdered(),
+                customer == null ? null : words.keep(found.chain(), frame.traceId(), "CUSTOMER", customer),
+                act));
+        log.event(
+                found.chain(),
+                "decision put forward",
+                Map.of("trace", frame.traceId(), "frame", frame.id(), "number", number));
+        return agreeTo(act, found, decision, NOT);
     }
 
-    /** A released run after the doubtful one, of a programme that ages. */
-    private void requireAgedFurther(TracedFrameRow frame, String deed) {
-        Instant doubtful = runs.findById(frame.runId()).orElseThrow().startedAt();
-        boolean since = loaded.findBySerialOrderById(frame.serial()).stream()
-                .filter(one -> one.state() == FrameState.RELEASED && one.runId() != frame.runId())
-                .filter(one -> one.loaded().travellerId() == frame.travellerId())
-                .map(one -> runs.findById(one.runId()).orElseThrow())
-                .anyMatch(run -> run.startedAt() != null
-                        && doubtful != null
-                        && run.startedAt().isAfter(doubtful)
-                        && programmes.revision(run.revisionId()).purpose().ages());
-        if (!since) {
-            throw Refusal.state(
-                    deed,
-                    "No released run has aged it since.",
-                    "Load it for a top-up or an age, and have that run released on its record first.");
-        }
+    private boolean agreeTo(Act act, Case found, TraceDecisionRow decision, String not) {
+        Deciders.Matter matter = found.matter(
+                Set.copyOf(Deciders.OF_WHAT_STAYS_AS_IT_IS),
+                agreements.findByDecisionIdInOrderById(List.of(decision.id())).stream()
+                        .map(TraceAgreementRow::said)
+                        .toList());
+        Set<Role> mine = deciders.requireRoles(act.by(), matter, not, found.partIn());
+        mine.forEach(role -> agreements.saveAndFlush(new TraceAgreementRow(decision, role, act)));
+        log.event(
+                found.chain(),
+                "agreed",
+                Map.of(
+                        "trace",
+                        found.frame().traceId(),
+                        "frame",
+                        found.frame().id(),
+                        "number",
+                        decision.number(),
+                        "as",
+                        mine.stream().map(Enum::name).toList()));
+        return matter.with(act.by(), mine).agreed() && settled(act, found, TraceResult.DECIDED, decision.wordsId());
     }
 
-    /** Doubts the last good test too, and tells what ran since the one before it. */
-    @Transactional
-    public OvenTrace widen(Act act, long id, @Nullable String reason) {
-        String deed = OvenTrace.number(id) + " was not widened.";
-        OvenTraceRow named = reads.required(id);
-        java.util.List<String> chains = new java.util.ArrayList<>(tracing.chains(named.thermocouple(), act.at()));
-        chains.add(Chains.SHOP);
-        if (!log.opens(act, "widen oven trace", "oven-trace:" + id, chains.toArray(String[]::new))) {
-            return reads.one(id);
+    private boolean settled(Act act, Case found, TraceResult result, long wordsId) {
+        TracedFrameRow frame = found.frame();
+        frame.settle(act, result, wordsId);
+        frames.saveAndFlush(frame);
+        boolean last = frames.findByTraceIdOrderByPlaceAscIdAsc(frame.traceId()).stream()
+                .noneMatch(other -> other.serial().equals(frame.serial()) && other.waits());
+        if (last) {
+            lift(act, found, result);
         }
-        crew.require(act.by(), deed, Role.QA_LEAD);
-        OvenTraceRow trace = reads.required(id);
-        trace.requireOpen(deed);
-        Instant last = trace.lastGoodAt();
-        if (last == null) {
-            throw Refusal.state(
-                    deed, "It reaches back to the first use of " + trace.thermocouple() + " already.", "Leave it.");
-        }
-        String words = TypedText.words("reason", "Why the last good test is doubted", deed, reason, 4000);
-        trace.widen(
-                tracing.goodBefore(trace.thermocouple(), last)
-                        .map(OvenTest::testedAt)
-                        .orElse(null),
-                words);
-        traces.saveAndFlush(trace);
-        log.event(Chains.SHOP, "oven-trace-widened", Map.of("trace", id));
-        tracing.tellAll(act, trace);
-        return reads.one(id);
+        log.event(
+                found.chain(),
+                "frame of oven trace settled",
+                Map.of("trace", frame.traceId(), "run", frame.runId(), "result", result.name()));
+        return true;
     }
 
-    @Transactional
-    public OvenTrace close(Act act, long id, @Nullable String words) {
-        String deed = OvenTrace.number(id) + " was not closed.";
-        if (!log.opens(act, "close oven trace", "oven-trace:" + id, Chains.SHOP)) {
-            return reads.one(id);
+    /**
+     * The hold says which result lifted it and not in whose words: those are kept once, where they can be erased. Whoever
+     * agreed last to a decision lifts it, owner or QA lead; any other result is the QA lead's, as the hold is.
+     */
+    private void lift(Act act, Case found, TraceResult result) {
+        String number = found.trace().number();
+        String lifted = number + ": " + result.word();
+        if (result == TraceResult.DECIDED) {
+            holds.liftOf(act, found.frame().serial(), number, lifted);
+        } else {
+            holds.liftFor(act, found.frame().serial(), number, lifted);
         }
-        crew.require(act.by(), deed, Role.QA_LEAD);
-        OvenTraceRow trace = reads.required(id);
-        trace.requireOpen(deed);
-        int waiting = reads.one(id).waiting();
-        if (waiting > 0) {
-            throw Refusal.state(
-                    deed,
-                    waiting + (waiting == 1 ? " frame has" : " frames have") + " no result yet.",
-                    "Give each frame its result first.");
-        }
-        trace.close(act, TypedText.words("words", "What was learnt of the thermocouple", deed, words, 4000));
-        traces.saveAndFlush(trace);
-        log.event(Chains.SHOP, "oven-trace-closed", Map.of("trace", id));
-        return reads.one(id);
     }
 }

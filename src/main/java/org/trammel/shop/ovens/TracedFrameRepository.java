@@ -2,6 +2,7 @@ package org.trammel.shop.ovens;
 
 import java.util.List;
 import java.util.Optional;
+import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
 interface TracedFrameRepository extends Repository<TracedFrameRow, Long> {
@@ -15,4 +16,12 @@ interface TracedFrameRepository extends Repository<TracedFrameRow, Long> {
     List<TracedFrameRow> findByRunIdOrderById(long runId);
 
     Optional<TracedFrameRow> findByTraceIdAndRunIdAndTravellerId(long traceId, long runId, long travellerId);
+
+    /** Words of what the owners of a frame were told, in every trace. */
+    @Query("""
+            select f.resultWordsId from TracedFrameRow f
+            where f.serial = :serial and f.result = org.trammel.shop.ovens.TraceResult.OWNER_CONTACTED
+                  and f.resultWordsId is not null
+            """)
+    List<Long> toldOf(String serial);
 }

@@ -13,7 +13,6 @@ import java.time.Instant;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
-import org.trammel.shop.people.SeenAs;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
@@ -56,8 +55,8 @@ class TracedFrameRow {
     @JdbcTypeCode(SqlTypes.VARCHAR)
     private @Nullable TraceResult result;
 
-    @Column(name = "result_words")
-    private @Nullable String resultWords;
+    @Column(name = "result_words_id")
+    private @Nullable Long resultWordsId;
 
     @Column(name = "result_by")
     private @Nullable Long resultBy;
@@ -94,16 +93,19 @@ class TracedFrameRow {
         place = next.place();
     }
 
-    void settle(Act act, TraceResult came, String words) {
-        String deed = "The frame was not given its result.";
+    void requireWaits(String deed) {
         if (result != null) {
             throw Refusal.stale(deed, "It has one: " + result.word() + ".", "Look at it as it is now.");
         }
         if (!outcome.asksForAResult()) {
             throw Refusal.state(deed, "It is " + outcome.word() + ".", "Nothing is to be done about it.");
         }
+    }
+
+    void settle(Act act, TraceResult came, long wordsId) {
+        requireWaits("The frame was not given its result.");
         result = came;
-        resultWords = words;
+        resultWordsId = wordsId;
         resultBy = act.by();
         resultAt = act.at();
     }
@@ -136,7 +138,17 @@ class TracedFrameRow {
         return outcome;
     }
 
-    OvenTrace.TracedFrame frame(String run, @Nullable Instant shippedAt, String standing) {
+    @Nullable
+    TraceResult result() {
+        return result;
+    }
+
+    @Nullable
+    Long resultWordsId() {
+        return resultWordsId;
+    }
+
+    OvenTrace.TracedFrame frame(String run, @Nullable Instant shippedAt, String standing, TraceDecisions.Told told) {
         return new OvenTrace.TracedFrame(
                 id,
                 run,
@@ -147,14 +159,10 @@ class TracedFrameRow {
                 shippedAt,
                 standing,
                 result,
-                shownWords(),
+                told.resultWords(),
                 resultBy,
                 resultAt,
+                told.decided(),
                 waits());
-    }
-
-    /** What was said to a customer tells about the customer. */
-    private @Nullable String shownWords() {
-        return result == TraceResult.OWNER_CONTACTED && SeenAs.hidden() ? "its words are kept from you" : resultWords;
     }
 }

@@ -84,7 +84,7 @@ class Tracing {
         OvenTraceRow trace = traces.saveAndFlush(new OvenTraceRow(ovenId, failed, lastGood, act));
         log.event(Chains.SHOP, "oven-trace-opened", Map.of("trace", trace.id(), "test", failed.id()));
         if (!tellAll(act, trace)) {
-            trace.close(act, "No run was judged, steered or watched by it since it was last right.");
+            trace.close(act, null);
             traces.saveAndFlush(trace);
         }
     }

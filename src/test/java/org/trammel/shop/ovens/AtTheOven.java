@@ -13,6 +13,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.shop.TestClock;
@@ -93,6 +94,10 @@ abstract class AtTheOven {
 
     protected OvenFloor.Ready oven;
     protected long heat;
+
+    /** Who stops a run; the heat treater where it is nobody else. */
+    protected @Nullable Long stops;
+
     protected long second;
     protected long qa;
     protected String operation;
@@ -167,7 +172,7 @@ abstract class AtTheOven {
             floor.tickAll(frame, heat);
         }
         clock.pass(Duration.ofMinutes(600));
-        return ovenRuns.stop(crew.act(heat), run.code());
+        return ovenRuns.stop(crew.act(stops == null ? heat : stops), run.code());
     }
 
     protected Run finished(double shift, Floor.Frame... frames) {

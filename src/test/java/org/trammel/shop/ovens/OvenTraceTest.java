@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.calc.thermal.DriftTrace;
 import org.trammel.calc.thermal.HardnessMethod;
 import org.trammel.calc.thermal.Judged;
@@ -19,31 +18,7 @@ import org.trammel.shop.floor.Floor;
 import org.trammel.shop.travellers.HoldReason;
 
 /** A thermocouple that is found wrong: its runs are told again, and what is in doubt is held, listed and settled. */
-class OvenTraceTest extends AtTheOven {
-
-    @Autowired
-    private OvenTraces traces;
-
-    @Autowired
-    private TraceResults results;
-
-    @Autowired
-    private HardnessOfRuns hardness;
-
-    private void hard(String run, HardnessMethod method, String figure, String least) {
-        hardness.enter(
-                crew.act(heat),
-                run,
-                new Hardness.Entry(
-                        null,
-                        method,
-                        new BigDecimal(figure),
-                        "as shown",
-                        new BigDecimal(least),
-                        null,
-                        "end face",
-                        "HL-1"));
-    }
+class OvenTraceTest extends AfterADrift {
 
     @Test
     void whatCannotBeAHardnessIsRefused() {
@@ -59,31 +34,6 @@ class OvenTraceTest extends AtTheOven {
                 "not in the run");
         Run waiting = loaded(frame());
         refused(() -> hard(waiting.code(), HardnessMethod.BRINELL, "95", "95"), "being loaded");
-    }
-
-    private Run released(Floor.Frame... frames) {
-        Run run = finished(0, frames);
-        release.decide(crew.act(qa), run.code(), qa, Set.of(), null);
-        return run;
-    }
-
-    /** The test fails now. */
-    private OvenTrace found(String thermocouple, String error) {
-        register.tested(
-                crew.act(qa),
-                oven.oven(),
-                NewTest.accuracy(
-                        thermocouple,
-                        clock.instant(),
-                        null,
-                        new BigDecimal(error),
-                        new BigDecimal("2"),
-                        new BigDecimal("177"),
-                        "R-3"));
-        return traces.page(Long.MAX_VALUE, 200).stream()
-                .filter(trace -> trace.thermocouple().equals(thermocouple))
-                .findFirst()
-                .orElseThrow();
     }
 
     @Test
@@ -133,36 +83,30 @@ class OvenTraceTest extends AtTheOven {
         released(frame);
         OvenTrace trace = found(oven.load(), "7");
         long listed = traces.frames(trace.id()).get(0).id();
-        refused(() -> results.settle(crew.act(heat), trace.id(), listed, TraceResult.HARDNESS, "98 HB"), "QA lead");
-        refused(() -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.HARDNESS, " "), "is empty");
-        refused(() -> results.settle(crew.act(qa), trace.id(), listed, null, "98 HB"), "No result was chosen");
+        refused(() -> settle(heat, trace, listed, TraceResult.HARDNESS, "98 HB"), "QA lead");
+        refused(() -> settle(qa, trace, listed, TraceResult.HARDNESS, " "), "is empty");
+        refused(() -> settle(qa, trace, listed, null, "98 HB"), "No result was chosen");
+        refused(() -> settle(qa, trace, listed, TraceResult.OWNER_CONTACTED, "told"), "in the shop");
         refused(
-                () -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.OWNER_CONTACTED, "told"),
-                "in the shop");
-        refused(
-                () -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.AGED_FURTHER, "4 h more"),
+                () -> settle(qa, trace, listed, TraceResult.AGED_FURTHER, "4 h more"),
                 "No released run has aged it since");
-        refused(() -> results.close(crew.act(qa), trace.id(), "done"), "1 frame has no result yet");
+        refused(() -> closing.close(crew.act(qa), trace.id(), "done"), "1 frame has no result yet");
         String run = traces.runs(trace.id()).get(0).run();
-        refused(
-                () -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.HARDNESS, "98 HB"),
-                "No hardness that decides is entered");
+        refused(() -> settle(qa, trace, listed, TraceResult.HARDNESS, "98 HB"), "No hardness that decides is entered");
         hard(run, HardnessMethod.HAND_PENETROMETER, "16", "15");
         hard(run, HardnessMethod.BRINELL, "94", "95");
         refused(
-                () -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.HARDNESS, "98 HB"),
+                () -> settle(qa, trace, listed, TraceResult.HARDNESS, "98 HB"),
                 "A screening by hand, rebound or conductivity never releases");
         hard(run, HardnessMethod.BRINELL, "95", "95");
         assertThat(hardness.of(run)).extracting(Hardness::shows).containsExactly(false, false, true);
-        results.settle(crew.act(qa), trace.id(), listed, TraceResult.HARDNESS, "95 HB on the coupon");
+        settle(qa, trace, listed, TraceResult.HARDNESS, "95 HB on the coupon");
         assertThat(floor.sheet(frame).holds()).isEmpty();
-        refused(
-                () -> results.settle(crew.act(qa), trace.id(), listed, TraceResult.DECIDED, "again"),
-                "It has one: hardness was measured");
-        refused(() -> results.close(crew.act(heat), trace.id(), "done"), "QA lead");
-        assertThat(results.close(crew.act(qa), trace.id(), "thrown away").open())
+        refused(() -> settle(qa, trace, listed, TraceResult.DECIDED, "again"), "It has one: hardness was measured");
+        refused(() -> closing.close(crew.act(heat), trace.id(), "done"), "QA lead");
+        assertThat(closing.close(crew.act(qa), trace.id(), "thrown away").open())
                 .isFalse();
-        refused(() -> results.widen(crew.act(qa), trace.id(), "further"), "is closed");
+        refused(() -> closing.widen(crew.act(qa), trace.id(), "further"), "is closed");
     }
 
     @Test
@@ -179,12 +123,7 @@ class OvenTraceTest extends AtTheOven {
                 .satisfies(listed -> assertThat(listed.outcome()).isEqualTo(TraceOutcome.CLEARED));
         assertThat(floor.sheet(frame).holds()).isEmpty();
         refused(
-                () -> results.settle(
-                        crew.act(qa),
-                        trace.id(),
-                        traces.frames(trace.id()).get(0).id(),
-                        TraceResult.DECIDED,
-                        "nothing"),
+                () -> settle(qa, trace, traces.frames(trace.id()).get(0).id(), TraceResult.DECIDED, "nothing"),
                 "cleared by calculation");
     }
 
@@ -210,8 +149,9 @@ class OvenTraceTest extends AtTheOven {
         OvenTrace trace = found(oven.load(), "7");
         assertThat(codes(trace)).containsExactly(second.code());
         assertThat(floor.sheet(before).holds()).isEmpty();
-        refused(() -> results.widen(crew.act(qa), trace.id(), ""), "is empty");
-        OvenTrace wider = results.widen(crew.act(qa), trace.id(), "its bath was not stirred that day");
+        refused(() -> closing.widen(crew.act(qa), trace.id(), ""), "is empty");
+        OvenTrace wider = closing.widen(crew.act(qa), trace.id(), "its bath was not stirred that day");
+        assertThat(wider.widenedWords()).isEqualTo("its bath was not stirred that day");
         assertThat(wider.lastGoodAt()).isEqualTo(org.trammel.shop.TestClock.START.minus(Duration.ofDays(20)));
         assertThat(codes(trace)).containsExactly(first.code(), second.code());
         assertThat(floor.sheet(before).holds()).hasSize(1);

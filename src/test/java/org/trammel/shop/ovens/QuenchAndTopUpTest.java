@@ -15,16 +15,10 @@ import org.trammel.calc.thermal.TopUp;
 import org.trammel.shop.floor.Floor;
 
 /** The time from door to water is judged with the record; an age that fell short is topped up by what is missing. */
-class QuenchAndTopUpTest extends AtTheOven {
+class QuenchAndTopUpTest extends AfterADrift {
 
     @Autowired
     private HeatLedgers ledgers;
-
-    @Autowired
-    private OvenTraces traces;
-
-    @Autowired
-    private TraceResults results;
 
     @BeforeEach
     void quenched() {
@@ -99,18 +93,7 @@ class QuenchAndTopUpTest extends AtTheOven {
         Floor.Frame frame = frame();
         Run run = finished(0, frame);
         release.decide(crew.act(qa), run.code(), qa, Set.of(), null);
-        register.tested(
-                crew.act(qa),
-                oven.oven(),
-                NewTest.accuracy(
-                        oven.load(),
-                        clock.instant(),
-                        null,
-                        new BigDecimal("7"),
-                        new BigDecimal("2"),
-                        new BigDecimal("177"),
-                        "R-3"));
-        OvenTrace trace = traces.page(Long.MAX_VALUE, 1).get(0);
+        OvenTrace trace = found(oven.load(), "7");
         assertThat(floor.sheet(frame).holds()).hasSize(1);
         oven = new OvenFloor(register, crew).ready();
         approve("P-T" + NUMBER.get(), Purpose.TOP_UP, "177", "3", List.of());
@@ -130,7 +113,7 @@ class QuenchAndTopUpTest extends AtTheOven {
                         .usual_h())
                 .isCloseTo(8.731 - (8.731 - 5.372), within(0.02));
         long listed = traces.frames(trace.id()).get(0).id();
-        results.settle(crew.act(qa), trace.id(), listed, TraceResult.AGED_FURTHER, "topped up on its record");
+        settle(qa, trace, listed, TraceResult.AGED_FURTHER, "topped up on its record");
         assertThat(floor.sheet(frame).holds()).isEmpty();
     }
 }
