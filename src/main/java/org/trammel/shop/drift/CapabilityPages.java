@@ -76,6 +76,7 @@ class CapabilityPages {
                                     .map(gap -> formats.sentence(gap.words()))
                                     .toList());
             model.addAttribute("decimals", decimals(fit));
+            model.addAttribute("shownDecimals", DrawnCharts.fewest(fit.values(), decimals(fit)));
             model.addAttribute("dots", fit.values().isEmpty() ? null : dots(fit));
         }
         if (fit.normality() instanceof Answer.Determined<Normality> tested) {

@@ -61,6 +61,10 @@ class CausesPages {
         model.addAttribute("trace", trace);
         model.addAttribute("told", told(trace));
         model.addAttribute("decimals", decimals(trace));
+        model.addAttribute(
+                "shownDecimals",
+                DrawnCharts.fewest(
+                        trace.used().stream().map(ShiftTrace.Used::shown).toList(), decimals(trace)));
         if (trace.found() instanceof Answer.NotDeterminable<Attribution> none) {
             model.addAttribute(
                     "why",

@@ -1,6 +1,9 @@
 package org.trammel.shop.drift;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -99,15 +102,15 @@ class DrawnCharts {
         chart.alarms().forEach(alarm -> alarmed.add(alarm.plotted() + " " + alarm.index()));
         List<ChartView.Panel> panels = new ArrayList<>();
         if (chart.kind() == Kind.CUMULATIVE_SUM) {
-            panels.add(new ChartView.Panel(
+            panels.add(panel(
                     NAMES.get(Plotted.SUM_ABOVE),
                     0,
                     decimals,
                     chart.traces().stream().map(t -> trace(t, alarmed)).toList()));
         } else {
             chart.traces()
-                    .forEach(t -> panels.add(new ChartView.Panel(
-                            NAMES.get(t.plotted()), t.centre(), decimals, List.of(trace(t, alarmed)))));
+                    .forEach(t -> panels.add(
+                            panel(NAMES.get(t.plotted()), t.centre(), decimals, List.of(trace(t, alarmed)))));
         }
         String finding = finding(charted, chart);
         return new Drawn(
@@ -121,6 +124,19 @@ class DrawnCharts {
                         charted.rows().size(),
                         charted.inBase(),
                         newest(charted)));
+    }
+
+    /** Its figures are the centre and where the limits end. */
+    private static ChartView.Panel panel(String name, double centre, int most, List<ChartView.Trace> traces) {
+        List<Double> figures = new ArrayList<>(List.of(centre));
+        for (ChartView.Trace trace : traces) {
+            trace.points().stream().reduce((former, later) -> later).ifPresent(last -> {
+                figures.add(last.lower());
+                figures.add(last.upper());
+            });
+        }
+        figures.removeIf(figure -> !Double.isFinite(figure));
+        return new ChartView.Panel(name, centre, fewest(figures, most), traces);
     }
 
     /** A step cannot be below 0, so that its lower limit, 0, is none and is not drawn. */
@@ -151,5 +167,15 @@ class DrawnCharts {
     /** As many decimals as tell a hundredth of a standard deviation apart. */
     static int decimals(double sigma) {
         return Math.max(0, Math.min(6, 2 - (int) Math.floor(Math.log10(sigma))));
+    }
+
+    /** As many decimals as the figures of a column want, all alike, and no more than are told apart. */
+    static int fewest(Collection<? extends Number> figures, int most) {
+        return figures.stream()
+                .mapToInt(figure -> new BigDecimal(figure.toString())
+                        .setScale(most, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .scale())
+                .reduce(0, Math::max);
     }
 }

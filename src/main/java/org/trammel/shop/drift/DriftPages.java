@@ -134,8 +134,18 @@ class DriftPages {
                         .map(Point::source)
                         .distinct()
                         .toList());
+        int decimals = base == null ? 3 : DrawnCharts.decimals(base.sigma().doubleValue());
+        model.addAttribute("decimals", decimals);
         model.addAttribute(
-                "decimals", base == null ? 3 : DrawnCharts.decimals(base.sigma().doubleValue()));
+                "readDecimals",
+                DrawnCharts.fewest(rows.stream().map(row -> row.point().value()).toList(), 6));
+        model.addAttribute(
+                "shownDecimals",
+                DrawnCharts.fewest(rows.stream().map(Row::shown).toList(), decimals));
+        if (base != null) {
+            model.addAttribute("centreDecimals", DrawnCharts.fewest(List.of(base.centre()), decimals));
+            model.addAttribute("sigmaDecimals", DrawnCharts.fewest(List.of(base.sigma()), decimals + 1));
+        }
         model.addAttribute("doubts", base == null ? List.of() : doubts(of));
         model.addAttribute("bases", charts.bases(id));
         model.addAttribute("names", crew.names());
