@@ -63,7 +63,9 @@ class TableEntries {
         boolean height = now == null || now.height();
         Map<String, String> usable = usable(height ? "table.height.kind" : "table.length.kind");
         return new TableSheet.Entry(
-                groups,
+                groups.entrySet().stream()
+                        .map(group -> new TableSheet.Group(group.getKey(), group.getValue()))
+                        .toList(),
                 place,
                 usable,
                 gauge != null && usable.containsKey(gauge)

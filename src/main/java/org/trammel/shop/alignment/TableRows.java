@@ -65,6 +65,7 @@ class TableRows {
                 zone(what, c),
                 datum(what),
                 limits(c),
+                c.unit(),
                 last == null ? "" : value(last, c),
                 last == null ? "" : side(last.value(), c),
                 last == null || last.u() == null ? "" : formats.number(last.u(), 3),

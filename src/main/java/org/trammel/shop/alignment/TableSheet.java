@@ -22,6 +22,7 @@ import org.trammel.shop.web.TrendView;
  * @param history last values of its axis; null where there are fewer than two
  * @param notes how wide tubes are where both sides were read, whose figures were judged, a jig that nobody noted
  * @param push how far to push for the chosen row; null where it is not to be set right now
+ * @param holds what holds the work here, each in words; empty where nothing does
  */
 record TableSheet(
         FrameSheet.Head head,
@@ -40,7 +41,11 @@ record TableSheet(
         Plate plate,
         @Nullable Fit fit,
         List<String> notes,
-        @Nullable PushAdvice push) {
+        @Nullable PushAdvice push,
+        List<Held> holds) {
+
+    /** A hold that reaches the operation of the sheet. */
+    record Held(String reason, String words) {}
 
     /**
      * What frames read on one axis before they were set straight.
@@ -55,6 +60,7 @@ record TableSheet(
     /**
      * A characteristic.
      *
+     * @param unit of its limits and its value
      * @param value with its decimals, without its sign where a side says it; empty before it is read
      * @param u in words; empty before it is read
      * @param probability of conformity in words; empty where it is not known
@@ -70,6 +76,7 @@ record TableSheet(
             String zone,
             @Nullable String datum,
             String limits,
+            String unit,
             String value,
             String side,
             String u,
@@ -99,16 +106,38 @@ record TableSheet(
     /**
      * What the sheet asks to be read.
      *
-     * @param spots by group, in order; null where a spot is empty
+     * @param groups in order
      */
     record Entry(
-            Map<String, List<Place>> spots,
+            List<Group> groups,
             @Nullable Place chosen,
             Map<String, String> gauges,
             String gauge,
             int read,
             int wanted) {}
 
-    /** A spot and the figure that stands there. */
+    /** Spots that lie together on the frame. */
+    record Group(String words, List<Place> places) {
+
+        public long read() {
+            return places.stream().filter(place -> place.line() != null).count();
+        }
+
+        /** Whether the spot to key is one of them. */
+        public boolean now() {
+            return places.stream().anyMatch(Place::now);
+        }
+
+        /** Where whoever opens the group goes on: its first empty spot, else its first. */
+        public Spot next() {
+            return places.stream()
+                    .filter(place -> place.line() == null)
+                    .findFirst()
+                    .orElse(places.get(0))
+                    .spot();
+        }
+    }
+
+    /** A spot and the figure that stands there; none where it is empty. */
     record Place(Spot spot, String label, @Nullable RawLine line, String figure, boolean now) {}
 }

@@ -16,6 +16,7 @@ import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.travellers.ClockState;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.Travellers;
 import org.trammel.shop.web.Formats;
@@ -102,7 +103,15 @@ class TableSheets {
                 plate(head, operation, sheet, all, atHand, frame),
                 fit(sheet),
                 notes.of(head, sheet),
-                row == null ? null : push(head, row, measured));
+                row == null ? null : push(head, row, measured),
+                held(frame, operationId));
+    }
+
+    private static List<TableSheet.Held> held(FrameSheet frame, long operationId) {
+        return frame.holds().stream()
+                .filter(hold -> hold.scope() != HoldScope.OPERATION || Objects.equals(hold.operationId(), operationId))
+                .map(hold -> new TableSheet.Held(hold.reason().word(), ended(hold.words())))
+                .toList();
     }
 
     private @Nullable PushAdvice push(

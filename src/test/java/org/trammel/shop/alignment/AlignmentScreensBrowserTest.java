@@ -100,9 +100,13 @@ class AlignmentScreensBrowserTest {
     /** Keys a figure and waits until it stands on the sheet. */
     private void key(String mm) {
         page.locator("#f-value").waitFor();
-        int before = page.locator(".spot.read").count();
+        int before = read();
         type(mm);
-        page.waitForCondition(() -> page.locator(".spot.read").count() == before + 1);
+        page.waitForCondition(() -> read() == before + 1);
+    }
+
+    private int read() {
+        return Integer.parseInt(page.locator(".turn").innerText().split(" ")[0]);
     }
 
     private void type(String mm) {
@@ -129,6 +133,17 @@ class AlignmentScreensBrowserTest {
         reads("at 100", "150,12");
         key("150,42");
         key("149,91");
+        // The group at hand is open, the others say how far they are; one reading needs no scrolling.
+        assertThat(page.locator(".group").allInnerTexts().stream()
+                        .map(text -> text.replaceAll("\\s+", " "))
+                        .toList())
+                .containsExactly("Seat tube 2 of 2", "Head tube 1 of 2", "Shell 0 of 1");
+        assertThat(page.locator(".group.now").innerText()).contains("Head tube");
+        page.locator(".group:has-text('Seat tube')").click();
+        page.locator(".plate:has-text('It reads 150,12')").waitFor();
+        reads("at 400", "150,42");
+        page.locator(".group:has-text('Head tube')").click();
+        page.locator(".plate:has-text('upper station')").waitFor();
         Chromium.look(page, "alignment-reading");
         // Out of order, inches first: it is asked about, and the figure stays where it was typed.
         type("5,885");
