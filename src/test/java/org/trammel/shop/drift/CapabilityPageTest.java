@@ -80,7 +80,7 @@ class CapabilityPageTest extends WatchedJigs {
         Series series = watchedWith(daily(STANDS.subList(0, 19)));
         assertThat(page(series))
                 .contains("19 readings are too few for an index")
-                .contains("Every reading a dot", "19 readings as dots", "+0,60")
+                .contains("Every reading a dot", "19 readings as dots", "+0,6")
                 .doesNotContain("Ppk", "Histogram");
         mvc.perform(get("/api/v1/drift/" + series.id() + "/capability").with(Signed.on(crew.byId(qa))))
                 .andExpect(jsonPath("$.indices").doesNotExist())
