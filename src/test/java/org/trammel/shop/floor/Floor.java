@@ -47,6 +47,9 @@ public class Floor {
 
     private static final AtomicLong NEXT = new AtomicLong(1);
 
+    /** Added to the ids of orders that are only made up, since other tests take real ones into the same database. */
+    private static final long MADE_UP = 1_000_000_000L;
+
     private final Orders orders;
     private final Designs designs;
     private final RouteBook book;
@@ -131,10 +134,11 @@ public class Floor {
         long id = NEXT.getAndIncrement();
         String letters = "" + (char) ('B' + id / 100000 % 20) + (char) ('A' + id / 1000 / 100 % 20 + id / 1000 % 5);
         SerialNumber serial = SerialNumber.of(letters, (int) (id / 1000 % 100), (int) (id % 1000));
-        serials.put(id, serial.stored());
+        long order = MADE_UP + id;
+        serials.put(order, serial.stored());
         long owner = crew.hire(Role.OWNER);
-        release.release(act(owner), id, drawing(id, route.metal(), "A", nominals), book(route));
-        return new Frame(id, travellers.inForce(serial.stored(), "").travellerId(), serial.stored());
+        release.release(act(owner), order, drawing(order, route.metal(), "A", nominals), book(route));
+        return new Frame(order, travellers.inForce(serial.stored(), "").travellerId(), serial.stored());
     }
 
     public Frame frame(RouteSheet route) {
