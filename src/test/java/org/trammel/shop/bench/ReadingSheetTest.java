@@ -152,7 +152,7 @@ class ReadingSheetTest extends AtTheTablet {
         String calliper = floor.gauge("CALLIPER", "mm", "0.005");
         assertThat(page(address(frame) + "?read=" + id(frame, REACH)))
                 .contains("Read blind")
-                .doesNotContain("458,");
+                .doesNotContainPattern("\\b458,");
         assertThat(sent(read(frame, REACH, calliper, "458,1")))
                 .contains("You read it first")
                 .doesNotContain("458,1");
@@ -161,7 +161,7 @@ class ReadingSheetTest extends AtTheTablet {
         long second = floor.hire(Role.STATION_WORKER);
         assertThat(page(address(frame) + "?read=" + id(frame, REACH), second))
                 .contains("Read blind by a second person")
-                .doesNotContain("458,");
+                .doesNotContainPattern("\\b458,");
         assertThat(sent(read(frame, REACH, calliper, "458,0"), second))
                 .contains("m-conforming")
                 .contains("458,0");
