@@ -7,11 +7,13 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.TimeoutError;
 import com.microsoft.playwright.options.Cookie;
 import com.microsoft.playwright.options.ReducedMotion;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -77,6 +79,18 @@ public final class Chromium {
         BrowserContext context = window(width, height);
         context.addCookies(List.of(new Cookie("trammel-device", token).setUrl(base)));
         return context.newPage();
+    }
+
+    /**
+     * Clicks what sends a form and waits until the answer's page stands there. The answer may be there long before the
+     * browser goes on to it: the sheet that comes does not bear the mark.
+     */
+    public static void send(Page page, Locator button) {
+        page.evaluate("document.documentElement.dataset.before = 'sending'");
+        button.click();
+        page.locator("html:not([data-before])")
+                .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
+        page.waitForLoadState();
     }
 
     /** Keeps a picture of the whole page. */

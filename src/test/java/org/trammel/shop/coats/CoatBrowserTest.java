@@ -120,14 +120,14 @@ class CoatBrowserTest {
         finish();
         String station = base() + "/station/" + frame.serial() + "?here=true";
         page.navigate(station);
-        page.locator(".plate .btn.main").click();
+        Chromium.send(page, page.locator(".plate .btn.main"));
         page.navigate(station);
         page.locator("text=Surface and coat").click();
         air("17,2");
         assertThat(page.locator("main").innerText()).contains("not conforming", "Wait until the metal is at 17,9 °C");
         sizes("coat-cold");
         page.navigate(station);
-        page.locator(".plate .btn.main").click();
+        Chromium.send(page, page.locator(".plate .btn.main"));
         assertThat(page.locator(".refusal").innerText())
                 .contains("was not ticked", "17,2 °C", "14,9 °C", "3 K are asked for", "17,9 °C");
         Chromium.look(page, "coat-refused");
@@ -136,14 +136,14 @@ class CoatBrowserTest {
         page.locator("#f-spray-lot").fill("SAND-1");
         page.locator("#f-spray-earth").fill("0,4");
         page.locator("#f-spray-gauge").selectOption("OHM-1");
-        page.locator("text=Keep it").click();
+        Chromium.send(page, page.locator("text=Keep it"));
         page.navigate(station);
-        page.locator(".plate .btn.main").click();
+        Chromium.send(page, page.locator(".plate .btn.main"));
         page.locator("text=Surface and coat").click();
         page.locator("#f-film-area0").fill("72 68 81 77 64");
         page.locator("#f-film-area1").fill("59 88 73 70 66");
         page.locator("#f-film-gauge").selectOption("FILM-1");
-        page.locator("text=Judge the film").click();
+        Chromium.send(page, page.locator("text=Judge the film"));
         page.locator("#h-film").waitFor();
         assertThat(page.locator("section.film").innerText()).contains("conforming", "71.8");
         Chromium.look(page, "coat-filmed");
@@ -170,7 +170,7 @@ class CoatBrowserTest {
         page.locator("#f-metalAL6061").check();
         page.locator("#f-rule").selectOption("EIGHTY_TWENTY");
         Chromium.look(page, "finish-form");
-        page.locator("button:has-text('Put it in force')").click();
+        Chromium.send(page, page.locator("button:has-text('Put it in force')"));
         page.locator("h1:has-text('SAND A')").waitFor();
         Chromium.look(page, "finish");
     }
@@ -181,7 +181,7 @@ class CoatBrowserTest {
         page.locator("#f-air-metal").fill(metal);
         page.locator("#f-air-airGauge").selectOption("AIR-1");
         page.locator("#f-air-metalGauge").selectOption("TOUCH-1");
-        page.locator("text=Keep air and metal").click();
+        Chromium.send(page, page.locator("text=Keep air and metal"));
         page.locator("main:has-text('Metal " + metal + " °C')").waitFor();
     }
 

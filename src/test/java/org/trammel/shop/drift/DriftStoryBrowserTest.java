@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Media;
-import com.microsoft.playwright.options.WaitForSelectorState;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.EnumSet;
@@ -123,7 +122,7 @@ class DriftStoryBrowserTest {
         page.navigate(sheet);
         page.getByText("Note a check of J2").click();
         page.waitForURL("**/shop/stations");
-        sends(page.locator("[aria-label='Note the check of J2']"));
+        Chromium.send(page, page.locator("[aria-label='Note the check of J2']"));
         page.navigate(sheet);
         base("GIVEN", "last base", "jig checked, left stop moved back by 0,6", "2026-03-18");
         assertThat(main())
@@ -136,7 +135,7 @@ class DriftStoryBrowserTest {
         page.navigate(base() + "/qa");
         call.locator("summary").click();
         call.locator("input[name=words]").fill("jig checked, new base taken");
-        sends(call.getByText("Answer the call"));
+        Chromium.send(page, call.getByText("Answer the call"));
         assertThat(main()).doesNotContain("Check jig J2");
     }
 
@@ -172,7 +171,7 @@ class DriftStoryBrowserTest {
     private void takeOver(String lines) {
         page.locator("#f-e-lines").fill(lines);
         page.locator("#f-e-source").fill("notebook of the alignment table");
-        sends(page.getByText("Take them over"));
+        Chromium.send(page, page.getByText("Take them over"));
     }
 
     private void base(String kind, String source, String reason, @Nullable String from) {
@@ -186,17 +185,7 @@ class DriftStoryBrowserTest {
         }
         page.locator("#f-b-source").fill(source);
         page.locator("#f-b-reason").fill(reason);
-        sends(page.locator("button", new Page.LocatorOptions().setHasText("Take this base")));
-    }
-
-    /** Clicks and waits until the answer's page stands there. */
-    /** The answer may be there long before the browser goes on to it: the sheet that comes does not bear the mark. */
-    private void sends(Locator button) {
-        page.evaluate("document.documentElement.dataset.before = 'sending'");
-        button.click();
-        page.locator("html:not([data-before])")
-                .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
-        page.waitForLoadState();
+        Chromium.send(page, page.locator("button", new Page.LocatorOptions().setHasText("Take this base")));
     }
 
     private String main() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.Cookie;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +57,7 @@ class ScriptsBrowserTest {
     @Test
     void keysWriteAFigureAndEnterSendsIt() {
         page.navigate(server.at("/samples/key"));
-        page.waitForFunction("document.getElementById('f-value').inputMode === 'none'");
+        PlaywrightAssertions.assertThat(page.locator("#f-value")).hasAttribute("inputmode", "none");
         for (String key : List.of("1", "4", ",", ",", "5", "9", "rub out")) {
             page.locator(".key", new Page.LocatorOptions())
                     .getByText(key, exactly())
@@ -134,7 +135,7 @@ class ScriptsBrowserTest {
         page.locator(".key.enter").click();
         page.waitForSelector(".refusal");
         // The browser gives the focus when it first draws the page, which is after the element is there.
-        page.waitForFunction("document.activeElement.className === 'refusal'");
+        PlaywrightAssertions.assertThat(page.locator(".refusal")).isFocused();
         assertThat(page.inputValue("#f-value")).isEqualTo("refuse");
     }
 
