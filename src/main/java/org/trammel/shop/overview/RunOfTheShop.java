@@ -78,7 +78,7 @@ class RunOfTheShop {
                 .toList();
         boolean held = travellers.stream().anyMatch(h -> !facts.holdsOn(h).isEmpty())
                 || standing.stream().anyMatch(facts::stopped);
-        Here here = here(order, standing, travellers, facts);
+        Here here = here(order, standing, travellers, held, facts);
         String serial = order.serial();
         Integer days = order.promised() == null
                 ? null
@@ -110,7 +110,11 @@ class RunOfTheShop {
     private record Here(String station, String state, String kind) {}
 
     private Here here(
-            OrderSheet order, List<FrameSheet.Head> standing, List<FrameSheet.Head> travellers, ShopFacts facts) {
+            OrderSheet order,
+            List<FrameSheet.Head> standing,
+            List<FrameSheet.Head> travellers,
+            boolean held,
+            ShopFacts facts) {
         if (ShopFacts.scrapped(order, travellers)) {
             return new Here("Out of the shop", "scrapped", "scrap");
         }
@@ -146,6 +150,7 @@ class RunOfTheShop {
         }
         return states.contains(OperationState.AWAY)
                 ? new Here(where, "sent out", "in-work")
-                : new Here(where, "waiting", "waiting");
+                // Whoever promises asks for the order, and a hold further on holds that; the station goes on waiting.
+                : held ? new Here(where, "on hold", "stopped") : new Here(where, "waiting", "waiting");
     }
 }

@@ -124,8 +124,9 @@ class OverviewPagesTest {
                         "by hand",
                         Set.of()));
         assertThat(page("/run", owner))
-                .contains(">waiting</span>", "hold at 150: safety")
-                .doesNotContain(">on hold</span>", "held: safety");
+                .as("the order as a whole is held")
+                .contains(">on hold</span>", "hold at 150: safety")
+                .doesNotContain("held: safety");
         assertThat(row(page("/stations", owner), frame))
                 .contains("waiting", "hold at 150: safety")
                 .doesNotContain("on hold");
