@@ -96,11 +96,11 @@ class QuenchAndTopUpTest extends AfterADrift {
         OvenTrace trace = found(oven.load(), "7");
         assertThat(floor.sheet(frame).holds()).hasSize(1);
         oven = new OvenFloor(register, crew).ready();
-        approve("P-T" + NUMBER.get(), Purpose.TOP_UP, "177", "3", List.of());
+        approve("P-U" + NUMBER.get(), Purpose.TOP_UP, "177", "3", List.of());
         approve("P-B" + NUMBER.get(), Purpose.CURE, "190", "0.33", List.of());
         programme = "P-B" + NUMBER.get();
         refused(() -> loaded(frame), "It is on hold, oven trace");
-        programme = "P-T" + NUMBER.get();
+        programme = "P-U" + NUMBER.get();
         Run more = stopped(frame);
         Run judged = record(more.code(), clock.instant().minus(Duration.ofMinutes(600)), 0);
         release.decide(crew.act(qa), more.code(), qa, Set.of(), null);

@@ -121,7 +121,9 @@ class GateTest extends AtTheBench {
                 SmallRoute.of(op("070").qualified("WELD:AL:141").step("node").sheet())
                         .sheet());
         List<Long> step = List.of(floor.at(frame).steps().get(0).stepId());
-        refused(() -> bench.tick(floor.act(worker), step, null, null), "does not hold WELD:AL:141");
+        refused(
+                () -> bench.tick(floor.act(worker), step, null, null),
+                "holds no qualification to weld aluminium (WELD:AL:141)");
         long welder = floor.qualified("WELD:AL:141", Role.WELDER);
         bench.tick(floor.act(welder), step, null, null);
     }
