@@ -20,20 +20,23 @@ class StatementCountTest extends AtTheTablet {
     @Autowired
     private Statements statements;
 
-    /** The first operation's step names no part of the frame; the weld's does, and the drawing is one statement more. */
+    /**
+     * One of them asks whether a finish guards the operation. The first operation's step names no part of the frame; the
+     * weld's does, and the drawing is one statement more.
+     */
     @Test
-    void theSheetOfAFrameTakesNineAndTenWithItsDrawing() throws Exception {
+    void theSheetOfAFrameTakesTenAndElevenWithItsDrawing() throws Exception {
         Floor.Frame frame = floor.frame(BenchRoute.route());
-        assertThat(sentBy(get(address(frame)))).hasSize(9);
-        floor.tickAll(frame, worker);
         assertThat(sentBy(get(address(frame)))).hasSize(10);
+        floor.tickAll(frame, worker);
+        assertThat(sentBy(get(address(frame)))).hasSize(11);
     }
 
     @Test
-    void theReadingSheetTakesTwelve() throws Exception {
+    void theReadingSheetTakesThirteen() throws Exception {
         Floor.Frame frame = onTheTable();
         floor.gauge("TWIST", "°", "0.020");
-        assertThat(sentBy(get(address(frame)))).hasSize(12);
+        assertThat(sentBy(get(address(frame)))).hasSize(13);
     }
 
     @Test
