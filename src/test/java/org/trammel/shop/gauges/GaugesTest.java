@@ -109,13 +109,13 @@ class GaugesTest {
 
     @Test
     void aRefusalNamesWhatServesInstead() {
-        // The only two of this kind, so that the advice can be read word by word.
-        GaugeRange gloss = range("GLOSS", "GU", "0", "100", "1", "0.5", null);
+        // A unit that no other test reads in, so that the two are alone and the advice can be read word by word.
+        GaugeRange gloss = range("GLOSS", "%", "0", "100", "1", "0.5", null);
         String blocked = calibrated(gloss);
         register.block(act(), blocked, "dropped");
-        assertThat(refused(blocked, "GLOSS", "GU", DUE).instead()).contains("No other gauge");
+        assertThat(refused(blocked, "GLOSS", "%", DUE).instead()).contains("No other gauge");
         String other = calibrated(gloss);
-        assertThat(refused(blocked, "GLOSS", "GU", DUE).instead()).contains("Use " + other);
+        assertThat(refused(blocked, "GLOSS", "%", DUE).instead()).contains("Use " + other);
     }
 
     @Test
