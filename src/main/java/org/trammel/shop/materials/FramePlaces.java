@@ -4,7 +4,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.marks.SerialNumber;
 import org.trammel.shop.records.Refusal;
-import org.trammel.shop.routes.Kinds;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
 
@@ -34,19 +33,14 @@ class FramePlaces {
         }
         String at = operation == null || operation.isBlank() ? head.currentCode() : operation.strip();
         return new Destination(
-                head.serial(), head.part(), head.metal(), process(head.kind()), at == null ? "" : at, position);
-    }
-
-    /** How a frame of a kind is joined. */
-    static String process(String kind) {
-        return kind.equals(Kinds.STEEL_FILLET) ? "BRAZE" : "TIG";
+                head.serial(), head.part(), head.metal(), Joins.as(head.kind()), at == null ? "" : at, position);
     }
 
     /** How the frame of a serial is joined; null if there is no such frame, as for a station's check. */
     @Nullable
     String processOf(String serial) {
         return travellers.heads(serial).stream()
-                .map(head -> process(head.kind()))
+                .map(head -> Joins.as(head.kind()))
                 .reduce((first, last) -> last)
                 .orElse(null);
     }

@@ -251,6 +251,9 @@ class AuditorReadsNoNamesTest {
                 "/shop/programmes/" + ovens,
                 "/shop/finishes",
                 "/shop/finishes/" + coat.finish(),
+                "/shop/weld-procedures",
+                "/shop/weld-procedures/W-STEEL",
+                "/shop/weld-limits/ISO-5817-2014",
                 "/coats/" + coat.operationId(),
                 "/loads",
                 "/loads/" + ovens,
@@ -356,6 +359,8 @@ class AuditorReadsNoNamesTest {
                         .single();
             case "drift id" -> drift;
             case "finishes code" -> coat.finish();
+            case "weld-procedures code" -> "W-STEEL";
+            case "weld-limits code" -> "ISO-5817-2014";
             case "coats operationId" -> coat.operationId();
             case "oven-traces id" -> id("select max(id) from oven_trace");
             case "rejudgements id" -> id("select max(id) from rejudgement");
