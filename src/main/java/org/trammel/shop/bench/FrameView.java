@@ -98,6 +98,8 @@ record FrameView(
         STEP,
         /** Key a reading; the reading sheet takes over. */
         READING,
+        /** Torque the fasteners of its components; the torque sheet takes over. */
+        TORQUE,
         /** A hold or witness point waits for signatures. */
         POINT,
         /** Something keeps the next thing from being done. */

@@ -5,8 +5,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.assembly.TorqueSheets;
 import org.trammel.shop.bench.FrameView.Kind;
 import org.trammel.shop.bench.FrameView.Plate;
 import org.trammel.shop.people.SignedOn;
@@ -31,8 +33,10 @@ class Plates {
     private final Settings settings;
     private final Formats formats;
     private final Clock clock;
+    private final TorqueSheets torques;
 
-    Plates(AtHand atHand, Settings settings, Formats formats, Clock clock) {
+    Plates(AtHand atHand, Settings settings, Formats formats, Clock clock, TorqueSheets torques) {
+        this.torques = torques;
         this.atHand = atHand;
         this.settings = settings;
         this.formats = formats;
@@ -157,6 +161,14 @@ class Plates {
                 .orElse(null);
         if (unread != null) {
             return Plate.of(Kind.READING, unread.name(), "", "Read");
+        }
+        if (begun && sheet.holds().isEmpty()) {
+            FrameSheet.Head head = sheet.head();
+            Optional<String> torque = torques.next(
+                    head.serial(), head.part(), at.line().code(), at.line().operationId());
+            if (torque.isPresent()) {
+                return Plate.of(Kind.TORQUE, torque.get(), "", "Open the torque sheet");
+            }
         }
         return sheet.inTheWay().isEmpty()
                 ? Plate.of(

@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.alignment.PushAdvices;
 import org.trammel.shop.alignment.TableCharacteristics;
+import org.trammel.shop.assembly.TorqueSheets;
 import org.trammel.shop.coats.CoatSheets;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
@@ -40,6 +41,7 @@ class SheetPages {
     private final TableCharacteristics table;
     private final PushAdvices pushes;
     private final CoatSheets coats;
+    private final TorqueSheets torques;
 
     SheetPages(
             Tags tags,
@@ -50,7 +52,8 @@ class SheetPages {
             LastGauge lastGauge,
             TableCharacteristics table,
             PushAdvices pushes,
-            CoatSheets coats) {
+            CoatSheets coats,
+            TorqueSheets torques) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
@@ -60,6 +63,7 @@ class SheetPages {
         this.table = table;
         this.pushes = pushes;
         this.coats = coats;
+        this.torques = torques;
     }
 
     /** What the address of the sheet may ask for. */
@@ -85,6 +89,7 @@ class SheetPages {
                 ? frames.of(sheet, who, new FrameViews.Asked(query.step(), null, Boolean.TRUE.equals(query.here())))
                 : null;
         model.addAttribute("coat", coat(sheet));
+        model.addAttribute("torques", torques(sheet));
         Long characteristic = query.read() != null ? query.read() : query.told() ? null : nextToRead(view);
         if (characteristic == null) {
             model.addAttribute("view", view);
@@ -118,6 +123,18 @@ class SheetPages {
     private @Nullable Long coat(FrameSheet sheet) {
         FrameSheet.OperationSheetOfFrame at = sheet.at();
         return at != null && coats.at(at.line().code(), sheet.head().metal())
+                ? at.line().operationId()
+                : null;
+    }
+
+    /** The operation at hand, where the components of the frame are torqued. */
+    private @Nullable Long torques(FrameSheet sheet) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        return at != null
+                        && torques.at(
+                                sheet.head().serial(),
+                                sheet.head().part(),
+                                at.line().code())
                 ? at.line().operationId()
                 : null;
     }

@@ -117,7 +117,7 @@ class Words {
     /** Kind of the state mark of a characteristic. */
     static String mark(CharacteristicState state) {
         return switch (state) {
-            case OPEN, FIRST_READ -> "waiting";
+            case OPEN, FIRST_READ, OWN_SHEET -> "waiting";
             case CONFORMING -> "conforming";
             case NOT_CONFORMING -> "not-conforming";
             case UNDECIDED -> "undecided";

@@ -13,6 +13,7 @@
             "inspection",
             "alignment",
             "coats",
+            "assembly",
             "gauges",
             "materials",
             "designs",

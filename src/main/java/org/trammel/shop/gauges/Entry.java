@@ -15,6 +15,8 @@ final class Entry {
     private static final Pattern LABEL = Pattern.compile("[A-Z0-9][A-Z0-9-]{0,18}[A-Z0-9]");
     private static final String NOT = "The gauge was not entered.";
 
+    private static final BigDecimal MOST_ERROR_PERCENT = BigDecimal.valueOf(25);
+
     private Entry() {}
 
     static String label(String typed) {
@@ -63,6 +65,14 @@ final class Entry {
         positive("resolution", range.resolution(), "Its resolution");
         positive("u", range.u(), "Its standard uncertainty");
         positive("uPercent", range.uPercent(), "Its standard uncertainty");
+        positive("errorPercent", range.errorPercent(), "Its greatest error");
+        if (range.errorPercent() != null && range.errorPercent().compareTo(MOST_ERROR_PERCENT) > 0) {
+            throw refused(
+                    "errorPercent",
+                    "A tool that errs by " + range.errorPercent().toPlainString()
+                            + " % of what is set decides nothing.",
+                    "Enter it in per cent, at most " + MOST_ERROR_PERCENT + ".");
+        }
         if (range.u() != null && range.uPercent() != null) {
             throw refused("u", "u is given both as a figure and in per cent.", "Keep the one its certificate states.");
         }
@@ -87,7 +97,8 @@ final class Entry {
                 range.resolution(),
                 range.u(),
                 range.uPercent(),
-                needed(!aid, "uSource", "Source of u", range.uSource(), 400));
+                needed(!aid, "uSource", "Source of u", range.uSource(), 400),
+                range.errorPercent());
     }
 
     private static String needed(boolean needed, String field, String label, String typed, int longest) {

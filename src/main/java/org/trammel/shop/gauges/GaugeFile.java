@@ -36,7 +36,8 @@ class GaugeFile {
                 "resolution",
                 "u",
                 "u in per cent of the reading",
-                "source of u");
+                "source of u",
+                "greatest error in per cent of what is set");
         for (Gauge gauge : gauges.all()) {
             List<GaugeRange> ranges = gauge.ranges();
             ranges.forEach(range -> file.row(
@@ -57,7 +58,8 @@ class GaugeFile {
                     range.resolution(),
                     range.u(),
                     range.uPercent(),
-                    range.uSource()));
+                    range.uSource(),
+                    range.errorPercent()));
         }
         return file.answer("gauges.csv");
     }

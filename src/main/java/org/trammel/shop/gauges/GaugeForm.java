@@ -34,7 +34,8 @@ record GaugeForm(Map<String, String> fields, String not) {
                         figure("resolution" + i),
                         figure("u" + i),
                         figure("uPercent" + i),
-                        text("uSource" + i))));
+                        text("uSource" + i),
+                        figure("errorPercent" + i))));
         return new NewGauge(text("what"), text("makerNumber"), text("location"), fields.containsKey("aid"), ranges);
     }
 

@@ -138,6 +138,7 @@ class GaugePages {
             values.put("u" + i, range.u());
             values.put("uPercent" + i, range.uPercent());
             values.put("uSource" + i, range.uSource());
+            values.put("errorPercent" + i, range.errorPercent());
         }
         return form(model, values);
     }

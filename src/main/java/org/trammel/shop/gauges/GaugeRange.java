@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param u standard uncertainty in the unit; null for an aid or where {@code uPercent} is given
  * @param uPercent standard uncertainty in per cent of the value read; null where {@code u} is given
  * @param uSource where the uncertainty comes from; may be empty for an aid
+ * @param errorPercent greatest error in per cent of what is set, of a tool that is set; null where it is not stated
  */
 public record GaugeRange(
         String kind,
@@ -23,9 +24,23 @@ public record GaugeRange(
         @Nullable BigDecimal resolution,
         @Nullable BigDecimal u,
         @Nullable BigDecimal uPercent,
-        String uSource) {
+        String uSource,
+        @Nullable BigDecimal errorPercent) {
 
-    boolean covers(BigDecimal value) {
+    /** Of a gauge that is read, not set. */
+    public GaugeRange(
+            String kind,
+            String unit,
+            @Nullable BigDecimal lowest,
+            @Nullable BigDecimal highest,
+            @Nullable BigDecimal resolution,
+            @Nullable BigDecimal u,
+            @Nullable BigDecimal uPercent,
+            String uSource) {
+        this(kind, unit, lowest, highest, resolution, u, uPercent, uSource, null);
+    }
+
+    public boolean covers(BigDecimal value) {
         return (lowest == null || value.compareTo(lowest) >= 0) && (highest == null || value.compareTo(highest) <= 0);
     }
 

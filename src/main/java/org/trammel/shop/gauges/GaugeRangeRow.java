@@ -37,6 +37,9 @@ class GaugeRangeRow {
     @Column(name = "u_source", nullable = false)
     private String uSource;
 
+    @Column(name = "error_percent")
+    private @Nullable BigDecimal errorPercent;
+
     protected GaugeRangeRow() {}
 
     GaugeRangeRow(GaugeRange range) {
@@ -48,6 +51,7 @@ class GaugeRangeRow {
         this.u = range.u();
         this.uPercent = range.uPercent();
         this.uSource = range.uSource();
+        this.errorPercent = range.errorPercent();
     }
 
     @Nullable
@@ -64,7 +68,8 @@ class GaugeRangeRow {
                 bareOrNone(resolution),
                 bareOrNone(u),
                 bareOrNone(uPercent),
-                uSource);
+                uSource,
+                bareOrNone(errorPercent));
     }
 
     /** The column's scale says nothing about the figure; 0,010000 and 0,01 are one resolution. */

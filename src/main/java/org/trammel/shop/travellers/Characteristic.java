@@ -157,7 +157,7 @@ class Characteristic {
         copy.coldSetAttempts = coldSetAttempts;
         copy.coldSetAmount = coldSetAmount;
         copy.triageTolerances = triageTolerances;
-        copy.state = CharacteristicState.OPEN;
+        copy.state = onOwnSheet() ? CharacteristicState.OWN_SHEET : CharacteristicState.OPEN;
         return copy;
     }
 
@@ -169,10 +169,25 @@ class Characteristic {
 
     /** The part was bent, or done over: what was read before no longer speaks for it. */
     void readAgain() {
-        state = CharacteristicState.OPEN;
+        state = onOwnSheet() ? CharacteristicState.OWN_SHEET : CharacteristicState.OPEN;
         readingId = null;
         nonconformance = null;
         concessionUntil = null;
+    }
+
+    boolean onOwnSheet() {
+        return state == CharacteristicState.OWN_SHEET;
+    }
+
+    /** Nothing is read here any more: another module records it and guards the gate. */
+    void toOwnSheet() {
+        state = CharacteristicState.OWN_SHEET;
+        readingId = null;
+    }
+
+    /** That sheet no longer has it: it is read here. */
+    void fromOwnSheet() {
+        state = CharacteristicState.OPEN;
     }
 
     /** @param until last day on which it lets the gate be passed */

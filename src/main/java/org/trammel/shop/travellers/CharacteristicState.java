@@ -11,7 +11,9 @@ public enum CharacteristicState {
     /** Read where it is not decided, and inside the triage limit. */
     INFORMATION("noted"),
     /** Not conforming, and released by a concession. */
-    CONCESSION("concession");
+    CONCESSION("concession"),
+    /** Recorded on a sheet of its own, by another module, which keeps the gate shut until it is whole there. */
+    OWN_SHEET("on its own sheet");
 
     private final String word;
 
@@ -25,6 +27,6 @@ public enum CharacteristicState {
 
     /** True if it no longer keeps its operation open. */
     public boolean settled() {
-        return this == CONFORMING || this == INFORMATION || this == CONCESSION;
+        return this == CONFORMING || this == INFORMATION || this == CONCESSION || this == OWN_SHEET;
     }
 }

@@ -84,6 +84,7 @@ class Doers {
                 .toList();
         Set<Long> people = new HashSet<>(ticks.peopleAt(kept));
         givers.forEach(g -> people.addAll(g.peopleOn(worked)));
+        givers.forEach(g -> kept.forEach(id -> people.addAll(g.workedAt(id))));
         return people;
     }
 }

@@ -182,6 +182,7 @@ public class Evidence {
         if (c.state() == CharacteristicState.CONCESSION) {
             throw conceded(deed, c);
         }
+        OwnSheets.refuse(deed, c);
         return wanted(t, o, c);
     }
 

@@ -11,4 +11,9 @@ public interface EvidenceGivers {
 
     /** The same, for some characteristics only. */
     Set<Long> peopleOn(Collection<Long> characteristicIds);
+
+    /** Those who did work at an operation that is not a reading; whoever signs as the second took no part in it. */
+    default Set<Long> workedAt(long operationId) {
+        return Set.of();
+    }
 }

@@ -82,6 +82,7 @@ class AuditorReadsNoNamesTest {
     private long drift;
     private String ovens;
     private LeftInTheShop.Coat coat;
+    private LeftInTheShop.Torqued torqued;
     private WholeShop.Frame frame;
     private WholeShop.Frame open;
 
@@ -109,6 +110,8 @@ class AuditorReadsNoNamesTest {
         ovens = LeftInTheShop.ovens(
                 beans, shop, qa, worker, second, shop.frame(route()).serial());
         coat = LeftInTheShop.coat(beans, shop, qa, worker);
+        torqued = LeftInTheShop.torqued(
+                beans, shop, qa, worker, second, shop.gauge("TORQUE", "N·m", "0.1", LocalDate.of(2027, 1, 1)));
         beans.getBean(Checkpoints.class).make();
     }
 
@@ -255,6 +258,11 @@ class AuditorReadsNoNamesTest {
                 "/shop/weld-procedures/W-STEEL",
                 "/shop/weld-limits/ISO-5817-2014",
                 "/coats/" + coat.operationId(),
+                "/shop/components",
+                "/shop/components/" + torqued.component(),
+                "/components/" + torqued.travellerId(),
+                "/torques/" + torqued.operationId(),
+                "/torques/" + torqued.operationId() + "/paper",
                 "/loads",
                 "/loads/" + ovens,
                 "/oven-traces",
@@ -362,6 +370,8 @@ class AuditorReadsNoNamesTest {
             case "weld-procedures code" -> "W-STEEL";
             case "weld-limits code" -> "ISO-5817-2014";
             case "coats operationId" -> coat.operationId();
+            case "components code" -> torqued.component();
+            case "torques operationId" -> torqued.operationId();
             case "oven-traces id" -> id("select max(id) from oven_trace");
             case "rejudgements id" -> id("select max(id) from rejudgement");
             case "operations id" -> shop.at(open).line().operationId();

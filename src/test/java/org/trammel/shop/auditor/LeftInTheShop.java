@@ -13,6 +13,13 @@ import java.util.Set;
 import java.util.UUID;
 import org.springframework.beans.factory.BeanFactory;
 import org.trammel.calc.thermal.ThermocoupleRole;
+import org.trammel.shop.assembly.ComponentKind;
+import org.trammel.shop.assembly.Components;
+import org.trammel.shop.assembly.FrameComponents;
+import org.trammel.shop.assembly.FramePart;
+import org.trammel.shop.assembly.NewComponent;
+import org.trammel.shop.assembly.NewFastener;
+import org.trammel.shop.assembly.Torques;
 import org.trammel.shop.coats.Finishes;
 import org.trammel.shop.coats.NewFinish;
 import org.trammel.shop.coats.Surfaces;
@@ -36,6 +43,7 @@ import org.trammel.shop.ovens.RunRelease;
 import org.trammel.shop.ovens.RunSigner;
 import org.trammel.shop.ovens.Runs;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.travellers.Travellers;
 
 /** Records of gauges, ovens and coats that people left their names at. */
 final class LeftInTheShop {
@@ -160,5 +168,53 @@ final class LeftInTheShop {
         long at = shop.at(frame).line().operationId();
         beans.getBean(Surfaces.class).mask(shop.act(worker), at, "threads", true);
         return new Coat(code, at);
+    }
+
+    /** A component of a frame, and the operation at which somebody tightened its bolt and somebody else looked at it. */
+    record Torqued(String component, long travellerId, long operationId) {}
+
+    static Torqued torqued(BeanFactory beans, WholeShop shop, long qa, long worker, long second, String tool) {
+        String code = "AK-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
+        String operation = "9" + code.substring(3);
+        Components components = beans.getBean(Components.class);
+        components.draft(
+                shop.act(worker),
+                code,
+                new NewComponent(
+                        ComponentKind.STEM,
+                        "stem",
+                        operation,
+                        null,
+                        false,
+                        null,
+                        "its sheet",
+                        "1",
+                        List.of(new NewFastener(
+                                "clamp",
+                                1,
+                                new BigDecimal("4"),
+                                new BigDecimal("5"),
+                                new BigDecimal("6"),
+                                false,
+                                null,
+                                null,
+                                false,
+                                List.of(),
+                                false,
+                                true,
+                                false,
+                                null,
+                                null))));
+        components.putInForce(shop.act(qa), code, "A");
+        WholeShop.Frame frame = shop.frame(
+                SmallRoute.of(SmallRoute.op(operation).step("fit").sheet()).sheet());
+        long at = shop.at(frame).line().operationId();
+        long traveller = beans.getBean(Travellers.class).headOf(at).travellerId();
+        FramePart part = beans.getBean(FrameComponents.class).give(shop.act(qa), traveller, code, "");
+        long fastener = part.component().fasteners().get(0).id();
+        Torques torques = beans.getBean(Torques.class);
+        torques.tighten(shop.act(worker), at, new Torques.Tightened(part.id(), fastener, 1, 1, tool, null, null));
+        torques.witness(shop.act(worker), at, second, List.of(new Torques.Seen(part.id(), fastener)));
+        return new Torqued(code, traveller, at);
     }
 }

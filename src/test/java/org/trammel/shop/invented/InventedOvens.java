@@ -91,6 +91,38 @@ final class InventedOvens {
                 "=1+1 " + SCRIPT,
                 "secret",
                 InventedSetUp.PASSWORD);
+        qa.form(
+                "/shop/components",
+                "code",
+                "KX-9",
+                "kind",
+                "STEM",
+                "what",
+                "Vorbau <b>銅</b> " + SCRIPT,
+                "operation",
+                "150",
+                "name0",
+                "Klemmung & " + SCRIPT,
+                "bolts0",
+                "4",
+                "least0",
+                "4,5",
+                "target0",
+                "5",
+                "most0",
+                "5,5",
+                "thread0",
+                "5",
+                "crosswise0",
+                "true",
+                "passes0",
+                "60 100",
+                "source",
+                "=1+1 " + SCRIPT,
+                "edition",
+                "2");
+        qa.form("/shop/components/KX-9/in-force", "letter", "A", "secret", InventedSetUp.PASSWORD);
+        facts.put("component", "KX-9");
         facts.put("finish", "FX-9");
         facts.put("oven", "OX-9");
         facts.put("programme", "PX-9");

@@ -49,6 +49,8 @@ public record Screen(
             Map.entry("trace", "1"),
             Map.entry("finish", "FX-9"),
             Map.entry("coat", "1"),
+            Map.entry("component", "KX-9"),
+            Map.entry("traveller", "1"),
             Map.entry("revision", "1"),
             Map.entry("photo", "0".repeat(64)),
             Map.entry("characteristic", "1"),

@@ -1,0 +1,11 @@
+package org.trammel.shop.assembly;
+
+import java.util.List;
+import org.springframework.data.repository.Repository;
+
+interface WitnessRepository extends Repository<WitnessRow, Long> {
+
+    WitnessRow saveAndFlush(WitnessRow row);
+
+    List<WitnessRow> findByOperationIdOrderById(long operationId);
+}
