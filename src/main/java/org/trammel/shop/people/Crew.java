@@ -73,8 +73,7 @@ public class Crew {
     public Map<Long, String> names() {
         boolean hidden = SeenAs.hidden();
         return people.called().stream()
-                .collect(Collectors.toMap(
-                        PersonRepository.Called::getId, called -> hidden ? called.getInitials() : called.getName()));
+                .collect(Collectors.toMap(CalledPerson::id, called -> hidden ? called.initials() : called.name()));
     }
 
     /** Everybody who works here now, by name. */
@@ -256,20 +255,20 @@ public class Crew {
         throw Refusal.person(deed, why, "Let somebody qualified do it, or ask the QA lead to enter the renewal first.");
     }
 
-    private static List<Person> persons(List<PersonRepository.Line> lines) {
-        Map<Long, PersonRepository.Line> first = new LinkedHashMap<>();
+    private static List<Person> persons(List<Object[]> rows) {
+        Map<Long, PersonLine> first = new LinkedHashMap<>();
         Map<Long, Set<Role>> roles = new LinkedHashMap<>();
-        for (PersonRepository.Line line : lines) {
-            first.putIfAbsent(line.getId(), line);
-            Set<Role> held = roles.computeIfAbsent(line.getId(), id -> EnumSet.noneOf(Role.class));
-            String role = line.getRole();
-            if (role != null) {
-                held.add(Role.valueOf(role));
+        for (Object[] row : rows) {
+            PersonLine line = PersonLine.of(row);
+            first.putIfAbsent(line.id(), line);
+            Set<Role> held = roles.computeIfAbsent(line.id(), id -> EnumSet.noneOf(Role.class));
+            if (line.role() != null) {
+                held.add(Role.valueOf(line.role()));
             }
         }
         List<Person> persons = new ArrayList<>();
-        first.forEach((id, line) -> persons.add(new Person(
-                id, line.getInitials(), line.getName(), roles.getOrDefault(id, Set.of()), line.getLeftOn() == null)));
+        first.forEach((id, line) -> persons.add(
+                new Person(id, line.initials(), line.name(), roles.getOrDefault(id, Set.of()), !line.left())));
         return persons;
     }
 }

@@ -3,7 +3,6 @@ package org.trammel.shop.people;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.NativeQuery;
@@ -41,29 +40,15 @@ interface PersonRepository extends JpaRepository<PersonRow, Long> {
     String WITH_ROLES = "select p.id as id, p.initials as initials, p.name as name, p.left_on as left_on,"
             + " f.role as role from person p left join (" + ROLES_IN_FORCE + ") f on f.person_id = p.id ";
 
-    /** A person and one of their roles. */
-    interface Line {
-        long getId();
-
-        String getInitials();
-
-        String getName();
-
-        @Nullable
-        LocalDate getLeftOn();
-
-        @Nullable
-        String getRole();
-    }
-
+    /** A person and one of their roles in a row, to be read by {@link PersonLine}. */
     @NativeQuery(WITH_ROLES + "where p.id = :id")
-    List<Line> lines(long id, LocalDate today);
+    List<Object[]> lines(long id, LocalDate today);
 
     @NativeQuery(WITH_ROLES + "where p.initials = :initials")
-    List<Line> lines(String initials, LocalDate today);
+    List<Object[]> lines(String initials, LocalDate today);
 
     @NativeQuery(WITH_ROLES + "where p.id > 0 order by p.name, p.id")
-    List<Line> lines(LocalDate today);
+    List<Object[]> lines(LocalDate today);
 
     Optional<PersonRow> findByInitials(String initials);
 
@@ -88,15 +73,7 @@ interface PersonRepository extends JpaRepository<PersonRow, Long> {
     @Query("select p.id as id, p.initials as initials from PersonRow p")
     List<Initials> initials();
 
-    /** What somebody is called, without what they may do: names stand on nearly every sheet. */
-    interface Called {
-        long getId();
-
-        String getInitials();
-
-        String getName();
-    }
-
-    @Query("select p.id as id, p.initials as initials, p.name as name from PersonRow p where p.id > 0")
-    List<Called> called();
+    /** Names stand on nearly every sheet; they are read without what their bearers may do. */
+    @Query("select new org.trammel.shop.people.CalledPerson(p.id, p.initials, p.name) from PersonRow p where p.id > 0")
+    List<CalledPerson> called();
 }
