@@ -3,6 +3,7 @@ package org.trammel.shop.people;
 import java.security.SecureRandom;
 import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.stereotype.Component;
 
@@ -16,12 +17,23 @@ class SecretHash {
 
     private static final String ALPHABET = "23456789abcdefghjkmnpqrstvwxyz";
 
-    private final Argon2PasswordEncoder encoder = new Argon2PasswordEncoder(16, 32, 1, 19 * 1024, 2);
+    private final Argon2PasswordEncoder encoder;
     private final SecureRandom random = new SecureRandom();
-    private final String nobodys = encoder.encode("nobody's secret");
+    private final String nobodys;
     /** Hashing is made to be dear: a storm of guesses must not take the memory and the cores from the shop. */
     private final Semaphore turns =
             new Semaphore(Math.max(2, Runtime.getRuntime().availableProcessors()));
+
+    @Autowired
+    SecretHash() {
+        this(19 * 1024, 2);
+    }
+
+    /** Of another cost, for whoever hashes thousands of secrets that protect nothing. */
+    SecretHash(int memory_KiB, int passes) {
+        encoder = new Argon2PasswordEncoder(16, 32, 1, memory_KiB, passes);
+        nobodys = encoder.encode("nobody's secret");
+    }
 
     String of(String secret) {
         turns.acquireUninterruptibly();
