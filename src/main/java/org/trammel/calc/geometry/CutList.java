@@ -2,6 +2,7 @@ package org.trammel.calc.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.units.Answer;
 
@@ -45,20 +46,28 @@ public record CutList(List<CutPiece> pieces, List<Answer.Gap> notCut) {
     }
 
     private static CutList cut(TubeCuts cuts, @Nullable StaySet stays) {
-        List<Answer<CutPiece>> answers = new ArrayList<>(List.of(cuts.downTube(), cuts.topTube(), cuts.seatTube()));
-        if (stays != null) {
-            answers.add(cuts.chainstay(stays));
-            answers.add(cuts.seatstay(stays));
-        }
+        Stream<Answer<CutPiece>> front = Stream.of(cuts.downTube(), cuts.topTube(), cuts.seatTube());
+        return gathered(
+                stays == null ? front : Stream.concat(front, Stream.of(cuts.chainstay(stays), cuts.seatstay(stays))));
+    }
+
+    static CutList gathered(Stream<Answer<CutPiece>> answers) {
         List<CutPiece> pieces = new ArrayList<>();
         List<Answer.Gap> notCut = new ArrayList<>();
-        for (Answer<CutPiece> answer : answers) {
+        answers.forEach(answer -> {
             if (answer instanceof Answer.Determined<CutPiece> there) {
                 pieces.add(there.value());
             } else if (answer instanceof Answer.NotDeterminable<CutPiece> none) {
                 notCut.addAll(none.gaps());
             }
-        }
+        });
         return new CutList(pieces, notCut);
+    }
+
+    /** This list with the pieces of another behind its own. */
+    public CutList and(CutList more) {
+        return new CutList(
+                Stream.concat(pieces.stream(), more.pieces.stream()).toList(),
+                Stream.concat(notCut.stream(), more.notCut.stream()).toList());
     }
 }

@@ -1,15 +1,20 @@
 package org.trammel.shop.designs;
 
+import java.util.List;
 import java.util.Map;
+import org.trammel.calc.geometry.ArmTubes;
+import org.trammel.calc.geometry.BentStay;
 import org.trammel.calc.geometry.CutList;
 import org.trammel.calc.geometry.FormedEnd;
 import org.trammel.calc.geometry.FormedPlace;
 import org.trammel.calc.geometry.FrameGeometry;
+import org.trammel.calc.geometry.FrameTube;
 import org.trammel.calc.geometry.JointPlaces;
 import org.trammel.calc.geometry.Layout;
 import org.trammel.calc.geometry.RearView;
 import org.trammel.calc.geometry.SawRules;
 import org.trammel.calc.geometry.SideView;
+import org.trammel.calc.geometry.StaySet;
 import org.trammel.calc.geometry.TubeAxes;
 import org.trammel.calc.geometry.TubeSet;
 import org.trammel.calc.units.Answer;
@@ -23,7 +28,9 @@ import org.trammel.calc.units.Answer;
  * @param side the view from the drive side
  * @param tubes what they are made of, and how their ends are formed
  * @param rear the rear end from above
- * @param cuts the tubes as they are cut
+ * @param frontCuts the tubes of a frame with stays, or of a front triangle, as they are cut
+ * @param arm lower and upper members of a swing arm
+ * @param cuts all tubes that are cut; those of a swing arm where it is asked for them
  */
 record ComputedFrame(
         Answer<FrameGeometry> geometry,
@@ -31,6 +38,8 @@ record ComputedFrame(
         Answer<SideView> side,
         Answer<TubeSet> tubes,
         Answer<RearView> rear,
+        Answer<CutList> frontCuts,
+        Answer<ArmTubes> arm,
         Answer<CutList> cuts) {
 
     /** Outsides of stays where the drawing gives none: they are drawn, never cut, by these. */
@@ -43,13 +52,41 @@ record ComputedFrame(
         Answer<FrameGeometry> geometry = layout(in).then(FrameGeometry::of);
         Answer<TubeAxes> axes = TubeInputs.with(geometry, places(in), TubeAxes::of);
         Answer<TubeSet> tubes = geometry.then(there -> new TubeInputs(in).set(there));
+        RearInputs rear = new RearInputs(in);
+        Answer<CutList> front = TubeInputs.with(axes, tubes, (there, set) -> CutList.of(there, set, rules));
+        Answer<ArmTubes> arm = geometry.then(rear::tubes);
         return new ComputedFrame(
                 geometry,
                 axes,
                 axes.then(there -> side(in, there)),
                 tubes,
-                geometry.then(there -> new RearInputs(in).seen(there, tubes)),
-                TubeInputs.with(axes, tubes, (there, set) -> CutList.of(there, set, rules)));
+                geometry.then(there -> rear.seen(there, tubes)),
+                front,
+                arm,
+                rear.asksForTheArmsTubes() ? front.then(list -> Answer.of(list.and(cut(arm, rules)))) : front);
+    }
+
+    /** What keeps the arm from being cut keeps nothing else. */
+    private static CutList cut(Answer<ArmTubes> arm, SawRules rules) {
+        return arm instanceof Answer.Determined<ArmTubes> there
+                ? there.value().cuts(rules)
+                : new CutList(List.of(), ((Answer.NotDeterminable<ArmTubes>) arm).gaps());
+    }
+
+    /** Where a stay or a member of a swing arm runs. */
+    Map<FrameTube, BentStay> paths() {
+        if (arm instanceof Answer.Determined<ArmTubes> there) {
+            return Map.of(
+                    FrameTube.CHAINSTAY,
+                    there.value().lowerPath(),
+                    FrameTube.SEATSTAY,
+                    there.value().upperPath());
+        }
+        StaySet stays =
+                tubes instanceof Answer.Determined<TubeSet> set ? set.value().stays() : null;
+        return stays == null
+                ? Map.of()
+                : Map.of(FrameTube.CHAINSTAY, stays.chainstayPath(), FrameTube.SEATSTAY, stays.seatstayPath());
     }
 
     /** The view from the drive side alone. */

@@ -69,14 +69,36 @@ enum DrawnFeature {
     SADDLE_HEIGHT("CONTACT_POINT", "mm", input(GeometryInput.SADDLE_HEIGHT), "Saddle height"),
     SADDLE_TO_BAR("CONTACT_POINT", "mm", input(GeometryInput.SADDLE_TO_BAR), "Saddle to bar"),
     SADDLE_OVER_BAR("CONTACT_POINT", "mm", input(GeometryInput.SADDLE_OVER_BAR), "Saddle over bar"),
-    MASS("MASS", "g", mass(), "Mass uncoated") {
+    MASS("MASS", "g", drawn -> grams(drawn.mass()), "Mass uncoated") {
 
-        /** The drawing does not know the tubes of a swing arm, which is weighed by itself. */
         @Override
         boolean isOf(String kind) {
             return !kind.equals(Kinds.SWING_ARM);
         }
-    };
+    },
+    ARM_MASS("MASS", "g", drawn -> grams(drawn.armMass()), "Mass uncoated") {
+
+        @Override
+        boolean isOf(String kind) {
+            return kind.equals(Kinds.SWING_ARM);
+        }
+    },
+    ARM_BORES("BORE", "mm", input(GeometryInput.ARM_BORE), "Pivot bores") {
+
+        @Override
+        boolean isOf(String kind) {
+            return kind.equals(Kinds.SWING_ARM);
+        }
+    },
+    PIVOT_BORES("BORE", "mm", input(GeometryInput.PIVOT_BORE), "Pivot bores") {
+
+        @Override
+        boolean isOf(String kind) {
+            return !kind.equals(Kinds.SWING_ARM);
+        }
+    },
+    HEAD_TUBE_SEATS("BORE", "mm", input(GeometryInput.HEAD_TUBE_SEATS), "Head tube seats"),
+    SEAT_TUBE_BORE("BORE", "mm", input(GeometryInput.SEAT_TUBE_BORE), "Seat tube bore");
 
     private static final double G_PER_KG = 1000;
 
@@ -84,7 +106,7 @@ enum DrawnFeature {
     private static final Set<DrawnFeature> OF_THE_FIT_SHEET = EnumSet.of(SADDLE_HEIGHT, SADDLE_TO_BAR, SADDLE_OVER_BAR);
 
     /** A frame with the inputs it was computed from. */
-    record Drawn(GivenInputs in, ComputedFrame frame, Answer<ExpectedMass> mass) {}
+    record Drawn(GivenInputs in, ComputedFrame frame, Answer<ExpectedMass> mass, Answer<ExpectedMass> armMass) {}
 
     private final String toleranceClass;
     private final String unit;
@@ -165,8 +187,8 @@ enum DrawnFeature {
                 : OptionalDouble.empty();
     }
 
-    private static Function<Drawn, OptionalDouble> mass() {
-        return drawn -> value(drawn.mass(), expected -> G_PER_KG * expected.mass_kg());
+    private static OptionalDouble grams(Answer<ExpectedMass> mass) {
+        return value(mass, expected -> G_PER_KG * expected.mass_kg());
     }
 
     private static Function<Drawn, OptionalDouble> blank(FrameTube tube) {

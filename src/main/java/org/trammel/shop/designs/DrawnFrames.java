@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.calc.geometry.ArmTubes;
 import org.trammel.calc.geometry.SideView;
 import org.trammel.calc.units.Answer;
 
@@ -48,8 +49,8 @@ public class DrawnFrames {
      * A tube that is pushed on.
      *
      * @param tube as a sentence has it
-     * @param length_mm from the shell's outside to the axle, or to the head tube's end of the down tube; null where the
-     *     drawing gives none
+     * @param length_mm from the shell's outside, or that of a swing arm's bosses, to the axle; null where the drawing gives
+     *     none
      */
     public record Section(
             String tube,
@@ -60,14 +61,27 @@ public class DrawnFrames {
     /** The chainstay of a revision, as it was entered; empty where outside or wall was not. */
     @Transactional(readOnly = true)
     public Optional<Section> chainstay(long revisionId) {
-        Map<String, String> typed = designs.revision(revisionId).geometry();
-        BigDecimal stay = typed(typed, GeometryInput.CHAINSTAY);
-        BigDecimal shell = typed(typed, GeometryInput.SHELL_OUTSIDE);
+        DesignSheet sheet = designs.revision(revisionId);
+        Map<String, String> typed = sheet.geometry();
         return section(
                 "chainstay",
                 typed(typed, GeometryInput.CHAINSTAY_OUTSIDE),
                 typed(typed, GeometryInput.CHAINSTAY_WALL),
-                stay == null || shell == null ? stay : stay.subtract(shell.divide(BigDecimal.valueOf(2))));
+                typed.containsKey(GeometryInput.PIVOT_AHEAD.code())
+                        ? armFree_mm(sheet)
+                        : free_mm(typed(typed, GeometryInput.CHAINSTAY), typed(typed, GeometryInput.SHELL_OUTSIDE)));
+    }
+
+    private @Nullable BigDecimal armFree_mm(DesignSheet sheet) {
+        return page.computed(sheet).arm() instanceof Answer.Determined<ArmTubes> arm
+                ? free_mm(
+                        BigDecimal.valueOf(arm.value().lowerPath().chord().sideLength_mm()),
+                        BigDecimal.valueOf(arm.value().mates().bossOutside_mm()))
+                : null;
+    }
+
+    private static @Nullable BigDecimal free_mm(@Nullable BigDecimal stay, @Nullable BigDecimal mate) {
+        return stay == null || mate == null ? stay : stay.subtract(mate.divide(BigDecimal.valueOf(2)));
     }
 
     /** The down tube of a revision, as it was entered; empty where outside or wall was not. */

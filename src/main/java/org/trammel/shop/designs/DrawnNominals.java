@@ -9,6 +9,8 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.geometry.SawRules;
+import org.trammel.calc.units.Answer;
 import org.trammel.shop.routes.RouteBook;
 
 /** Nominals as the computed frame gives them, for the characteristics of a route that ask for what it knows. */
@@ -43,11 +45,14 @@ class DrawnNominals {
 
     /** By code, for those lines of a list that the route leaves to the design and the frame knows. */
     Map<String, FromDrawing> of(List<CharacteristicLine> lines, DesignSheet sheet) {
-        ComputedFrame computed = ComputedFrame.of(sheet.geometry(), saws.rules());
+        SawRules rules = saws.rules();
+        ComputedFrame computed = ComputedFrame.of(sheet.geometry(), rules);
+        Answer<MassBasis.Metal> metal = masses.of(sheet.metal());
         DrawnFeature.Drawn frame = new DrawnFeature.Drawn(
                 new GivenInputs(sheet.geometry()),
                 computed,
-                FrameMass.of(sheet.geometry(), computed, masses.of(sheet.metal())));
+                FrameMass.of(sheet.geometry(), computed, metal),
+                FrameMass.ofArm(sheet.geometry(), computed, rules, metal));
         Map<String, Tolerance> classes = tolerances.inForce();
         Map<String, FromDrawing> drawn = new LinkedHashMap<>();
         for (CharacteristicLine line : lines) {

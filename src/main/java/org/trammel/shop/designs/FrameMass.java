@@ -11,12 +11,13 @@ import org.trammel.calc.geometry.EndCut;
 import org.trammel.calc.geometry.ExpectedMass;
 import org.trammel.calc.geometry.FramePart;
 import org.trammel.calc.geometry.FrameTube;
+import org.trammel.calc.geometry.SawRules;
 import org.trammel.calc.geometry.WallProfile;
 import org.trammel.calc.units.Answer;
 
 /**
- * What a drawn frame should weigh before it is coated: of a full suspension frame its front triangle, for the swing arm
- * is weighed by itself and the drawing does not know its tubes.
+ * What a drawn frame should weigh before it is coated: of a full suspension frame its front triangle and its swing arm, each
+ * by itself.
  *
  * <p>Lengths are those of the blanks, so that what a mitre leaves beyond its shortest points stands against what it takes;
  * of stays the way in space from the surface of their mate to their end before the axle. Of a butted tube the wall is
@@ -39,8 +40,50 @@ final class FrameMass {
     static Answer<ExpectedMass> of(Map<String, String> typed, ComputedFrame frame, Answer<MassBasis.Metal> metal) {
         return metal.then(of -> {
             FrameMass mass = new FrameMass(new GivenInputs(typed), of);
-            return frame.cuts().then(mass::expected);
+            return frame.frontCuts().then(mass::expected);
         });
+    }
+
+    /** Of a swing arm by itself; without an answer where the drawing does not know its tubes, or an input is missing. */
+    static Answer<ExpectedMass> ofArm(
+            Map<String, String> typed, ComputedFrame frame, SawRules rules, Answer<MassBasis.Metal> metal) {
+        return metal.then(of -> {
+            FrameMass mass = new FrameMass(new GivenInputs(typed), of);
+            return frame.arm().then(arm -> mass.swinging(arm.cuts(rules)));
+        });
+    }
+
+    private Answer<ExpectedMass> swinging(CutList cuts) {
+        if (!cuts.notCut().isEmpty()) {
+            return new Answer.NotDeterminable<>(cuts.notCut());
+        }
+        return in.all(
+                        GeometryInput.ARM_BORE,
+                        GeometryInput.ARM_OVER,
+                        GeometryInput.DROPOUT_MASS,
+                        GeometryInput.ARM_PARTS_MASS,
+                        GeometryInput.ARM_WELD_MASS)
+                .then(there -> ExpectedMass.of(partsOfTheArm(cuts), metal.wallHalfWidth_mm()));
+    }
+
+    private List<FramePart> partsOfTheArm(CutList cuts) {
+        List<FramePart> parts = new ArrayList<>();
+        parts.add(new FramePart.Bored(
+                "pivot bosses",
+                in.number(GeometryInput.ARM_BOSS),
+                in.number(GeometryInput.ARM_BORE),
+                in.number(GeometryInput.ARM_OVER) - in.number(GeometryInput.ARM_INSIDE),
+                metal.density_kgPerM3()));
+        cuts.pieces().forEach(piece -> parts.add(tube(piece)));
+        parts.add(dropouts());
+        parts.add(new FramePart.Pieces(
+                "bridge, cross tube, small parts", in.number(GeometryInput.ARM_PARTS_MASS), metal.uOfParts_kg(), 1));
+        parts.add(new FramePart.Weld("weld", in.number(GeometryInput.ARM_WELD_MASS), metal.uOfWeld_kg()));
+        return parts;
+    }
+
+    private FramePart.Pieces dropouts() {
+        return new FramePart.Pieces("dropouts", in.number(GeometryInput.DROPOUT_MASS), metal.uOfParts_kg(), DROPOUTS);
     }
 
     private Answer<ExpectedMass> expected(CutList cuts) {
@@ -68,8 +111,7 @@ final class FrameMass {
                 swings
                         ? new FramePart.Pieces(
                                 "pivot parts", in.number(GeometryInput.PIVOT_MASS), metal.uOfParts_kg(), 1)
-                        : new FramePart.Pieces(
-                                "dropouts", in.number(GeometryInput.DROPOUT_MASS), metal.uOfParts_kg(), DROPOUTS));
+                        : dropouts());
         parts.add(new FramePart.Pieces("small parts", in.number(GeometryInput.SMALL_PARTS_MASS), 0, 1));
         parts.add(new FramePart.Weld("weld", in.number(GeometryInput.WELD_MASS), metal.uOfWeld_kg()));
         return parts;

@@ -11,7 +11,6 @@ import org.trammel.calc.geometry.MassCause;
 import org.trammel.calc.geometry.MassComparison;
 import org.trammel.calc.units.Answer;
 import org.trammel.calc.units.DecimalSign;
-import org.trammel.shop.routes.Kinds;
 import org.trammel.shop.settings.Settings;
 
 /** Holds a weighed frame against what its drawing says it should weigh. */
@@ -36,42 +35,50 @@ public class FrameMasses {
     /**
      * Whether a characteristic of a traveller asks for the mass that a drawing knows.
      *
-     * @param kind of the traveller's route: a swing arm is weighed too, and its drawing does not know its mass
+     * @param kind of the traveller's route
      */
     public static boolean isWeighing(String kind, String name, String unit) {
         return DrawnFeature.asked(kind, name, unit)
-                .filter(DrawnFeature.MASS::equals)
+                .filter(feature -> feature == DrawnFeature.MASS || feature == DrawnFeature.ARM_MASS)
                 .isPresent();
     }
 
     /**
-     * The comparison; empty where the revision does not say what the frame should weigh.
+     * The comparison; empty where the revision does not say what it should weigh.
      *
-     * @param weighed_g the uncoated frame on the scale
+     * @param kind of the traveller's route
+     * @param weighed_g uncoated on the scale
      * @param scaleU_g standard uncertainty of the weighing
      */
     @Transactional(readOnly = true)
-    public Optional<WeighedFrame> compared(long revisionId, BigDecimal weighed_g, BigDecimal scaleU_g) {
+    public Optional<WeighedFrame> compared(long revisionId, String kind, BigDecimal weighed_g, BigDecimal scaleU_g) {
         return revisions
                 .whole(revisionId)
                 .map(DesignRevision::sheet)
-                .flatMap(sheet -> compared(sheet, weighed_g.doubleValue(), scaleU_g.doubleValue()));
+                .flatMap(sheet -> compared(
+                        sheet,
+                        WeighedPart.of(kind, sheet.geometry()),
+                        weighed_g.doubleValue(),
+                        scaleU_g.doubleValue()));
     }
 
-    private Optional<WeighedFrame> compared(DesignSheet sheet, double weighed_g, double scaleU_g) {
-        Answer<MassComparison> compared = FrameMass.of(
-                        sheet.geometry(), ComputedFrame.of(sheet.geometry(), saws.rules()), basis.of(sheet.metal()))
-                .then(expected -> MassComparison.of(expected, weighed_g / G_PER_KG, basis.search(scaleU_g / G_PER_KG)));
+    private Optional<WeighedFrame> compared(DesignSheet sheet, WeighedPart part, double weighed_g, double scaleU_g) {
+        ComputedFrame frame = ComputedFrame.of(sheet.geometry(), saws.rules());
+        Answer<MassBasis.Metal> metal = basis.of(sheet.metal());
+        Answer<ExpectedMass> mass = part == WeighedPart.SWING_ARM
+                ? FrameMass.ofArm(sheet.geometry(), frame, saws.rules(), metal)
+                : FrameMass.of(sheet.geometry(), frame, metal);
+        Answer<MassComparison> compared = mass.then(
+                expected -> MassComparison.of(expected, weighed_g / G_PER_KG, basis.search(scaleU_g / G_PER_KG)));
         return compared instanceof Answer.Determined<MassComparison> there
-                ? Optional.of(words(there.value(), sheet))
+                ? Optional.of(words(there.value(), part))
                 : Optional.empty();
     }
 
-    private WeighedFrame words(MassComparison compared, DesignSheet sheet) {
+    private WeighedFrame words(MassComparison compared, WeighedPart part) {
         ExpectedMass expected = compared.expected();
         return new WeighedFrame(
-                sheet.kind().equals(Kinds.FULL_SUSPENSION)
-                        || sheet.geometry().containsKey(GeometryInput.PIVOT_AHEAD.code()),
+                part,
                 compared.weighed_kg() * G_PER_KG,
                 expected.mass_kg() * G_PER_KG,
                 expected.u_kg() * G_PER_KG,

@@ -2,19 +2,20 @@ package org.trammel.shop.designs;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.drawing.DrawnSheet;
+import org.trammel.calc.geometry.BentStay;
 import org.trammel.calc.geometry.Caution;
 import org.trammel.calc.geometry.CutList;
 import org.trammel.calc.geometry.CutPiece;
 import org.trammel.calc.geometry.EndCut;
 import org.trammel.calc.geometry.FrameGeometry;
+import org.trammel.calc.geometry.FrameTube;
 import org.trammel.calc.geometry.Paper;
-import org.trammel.calc.geometry.StaySet;
-import org.trammel.calc.geometry.TubeSet;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.web.Formats;
@@ -65,7 +66,7 @@ class FramePage {
             List<Figure> figures,
             List<Tube> tubes,
             SwingSheet.@Nullable Shown swing,
-            MassSheet.@Nullable Shown mass,
+            List<MassSheet.Shown> masses,
             FitPage fit,
             List<String> gaps) {}
 
@@ -120,7 +121,7 @@ class FramePage {
                 figures(frame),
                 tubes(frame),
                 swings.of(sheet, frame),
-                frame.cuts() instanceof Answer.Determined<CutList> ? masses.of(sheet, frame) : null,
+                frame.cuts() instanceof Answer.Determined<CutList> ? masses.of(sheet, frame) : List.of(),
                 FitPage.of(new GivenInputs(sheet.geometry()), frame).inWords(formats::sentence),
                 frame.cuts() instanceof Answer.Determined<CutList> list
                         ? Stream.concat(
@@ -169,10 +170,7 @@ class FramePage {
     }
 
     private List<Tube> tubes(ComputedFrame frame) {
-        StaySet stays = frame.tubes() instanceof Answer.Determined<TubeSet> set
-                ? set.value().stays()
-                : null;
-        return frame.cuts() instanceof Answer.Determined<CutList> list ? tubes(list.value(), stays) : List.of();
+        return frame.cuts() instanceof Answer.Determined<CutList> list ? tubes(list.value(), frame.paths()) : List.of();
     }
 
     private static List<Figure> figures(FrameGeometry frame) {
@@ -189,11 +187,11 @@ class FramePage {
                 new Figure("Flop of the wheel", frame.flop_mm(), "mm"));
     }
 
-    private List<Tube> tubes(CutList list, @Nullable StaySet stays) {
-        return list.pieces().stream().map(piece -> tube(piece, stays)).toList();
+    private List<Tube> tubes(CutList list, Map<FrameTube, BentStay> paths) {
+        return list.pieces().stream().map(piece -> tube(piece, paths)).toList();
     }
 
-    private Tube tube(CutPiece piece, @Nullable StaySet stays) {
+    private Tube tube(CutPiece piece, Map<FrameTube, BentStay> paths) {
         End one = end(piece.endOne());
         End two = end(piece.endTwo());
         CutPiece.Forming forming = piece.forming();
@@ -209,7 +207,7 @@ class FramePage {
                 one,
                 two,
                 one.mitred() && two.mitred() ? Math.toDegrees(piece.phase_rad()) : null,
-                notes.of(piece, stays),
+                notes.of(piece, paths),
                 cautions);
     }
 

@@ -135,6 +135,11 @@ public enum GeometryInput {
     ARM_BEND_RADIUS("Swing arm, radius of the bend", Group.SUSPENSION, "mm", "0", "2000", "40", "400"),
     ARM_BOSS("Swing arm, outside of its pivot bosses", Group.SUSPENSION, "mm", "10", "120", "24", "60"),
     ARM_OVER("Swing arm, over its pivot bosses", Group.SUSPENSION, "mm", "15", "300", "50", "160"),
+    ARM_BORE("Swing arm, bore of its pivot bosses", Group.SUSPENSION, "mm", "5", "100", "12", "45"),
+    ARM_CROSS("Swing arm, outside of the tube across at the shock", Group.SUSPENSION, "mm", "8", "100", "14", "45"),
+    ARM_UPPER_INSIDE(
+            "Swing arm, inside between its upper members there", Group.SUSPENSION, "mm", "5", "250", "20", "110"),
+    PIVOT_BORE("Front triangle, bores for the main pivot", Group.SUSPENSION, "mm", "5", "100", "12", "45"),
 
     CRANK("Crank length", Group.PARTS, "mm", "80", "250", "155", "180"),
     FEET_HELD("Pedals hold the feet", Group.PARTS, "", "0", "1", "0", "1"),
@@ -142,6 +147,8 @@ public enum GeometryInput {
     SEATPOST("Seatpost, lower end to saddle clamp", Group.PARTS, "mm", "80", "700", "250", "500"),
     SEATPOST_MARK("Least insertion by the seatpost's mark", Group.PARTS, "mm", "20", "400", "60", "160"),
     SEATPOST_DEPTH("Free depth of the seat tube", Group.PARTS, "mm", "40", "900", "100", "500"),
+    SEAT_TUBE_BORE("Seat tube bore as reamed for the seatpost", Group.PARTS, "mm", "15", "60", "25", "35"),
+    HEAD_TUBE_SEATS("Head tube seats as reamed for the headset", Group.PARTS, "mm", "20", "80", "30", "57"),
 
     SADDLE_HEIGHT("Saddle height, shell to saddle along the seat tube", Group.FIT, "mm", "300", "1100", "520", "860"),
     SADDLE_SETBACK("Saddle tip behind the shell", Group.FIT, "mm", "-250", "300", "-40", "130"),
@@ -157,7 +164,10 @@ public enum GeometryInput {
     DROPOUT_MASS("Mass of the dropouts", Group.MASS, "kg", "0.01", "2", "0.08", "0.4"),
     WELD_MASS("Mass of welds or fillets", Group.MASS, "kg", "0", "1", "0.01", "0.2"),
     SMALL_PARTS_MASS("Mass of small parts", Group.MASS, "kg", "0", "2", "0.01", "0.3"),
-    PIVOT_MASS("Mass of pivot parts", Group.MASS, "kg", "0", "2", "0.08", "0.4");
+    PIVOT_MASS("Mass of pivot parts", Group.MASS, "kg", "0", "2", "0.08", "0.4"),
+    ARM_WELD_MASS("Mass of the swing arm's welds", Group.MASS, "kg", "0", "1", "0.01", "0.2"),
+    ARM_PARTS_MASS(
+            "Mass of the swing arm's bridge, cross tube and small parts", Group.MASS, "kg", "0", "2", "0.02", "0.4");
 
     /** Where an input stands on the sheet. */
     public enum Group {
@@ -183,7 +193,9 @@ public enum GeometryInput {
                         + " the frame is not given, the higher place is taken at which the travel uses the whole stroke."
                         + " The bridge lies on the line from pivot to axle. Depth is seen from the side, width from"
                         + " above. Sides are straight from the pivot to the dropout, or bent once, outward; they end at the"
-                        + " dropout as stays do. Bosses begin at the inside of the sides."),
+                        + " dropout as stays do. Bosses begin at the inside of the sides. Where the sides are round tubes,"
+                        + " chainstay and seatstay above are the arm's lower and upper members; with the tube across at the"
+                        + " shock they are cut and weighed."),
         PARTS("Rider's parts", ""),
         FIT(
                 "Fit sheet",

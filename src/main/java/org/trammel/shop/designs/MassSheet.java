@@ -14,23 +14,25 @@ class MassSheet {
     private static final double G_PER_KG = 1000;
 
     private final MassBasis basis;
+    private final SawDrawer saws;
     private final Formats formats;
 
-    MassSheet(MassBasis basis, Formats formats) {
+    MassSheet(MassBasis basis, SawDrawer saws, Formats formats) {
         this.basis = basis;
+        this.saws = saws;
         this.formats = formats;
     }
 
     /**
      * What is shown. Masses in grams.
      *
-     * @param front only the front triangle: the swing arm is weighed by itself
+     * @param part what is put on the scale
      * @param lines one a part; empty where the mass is not known
      * @param gaps why it is not, one sentence each
      * @param metal what it was computed with; null where it is not known
      */
     record Shown(
-            boolean front,
+            WeighedPart part,
             List<Line> lines,
             double mass_g,
             double u_g,
@@ -40,14 +42,27 @@ class MassSheet {
     /** A part's share, with its standard uncertainty. */
     record Line(String name, double mass_g, double u_g) {}
 
-    Shown of(DesignSheet sheet, ComputedFrame frame) {
+    /** Of the frame; of one that swings the front triangle, and the arm where the drawing is to know its tubes. */
+    List<Shown> of(DesignSheet sheet, ComputedFrame frame) {
         Answer<MassBasis.Metal> metal = basis.of(sheet.metal());
-        Answer<Shown> shown = metal.then(of -> FrameMass.of(sheet.geometry(), frame, metal)
-                .then(expected -> Answer.of(shown(front(sheet), expected, of))));
+        WeighedPart part = WeighedPart.of(sheet.kind(), sheet.geometry());
+        Shown front = shown(part, FrameMass.of(sheet.geometry(), frame, metal), metal);
+        return new RearInputs(new GivenInputs(sheet.geometry())).asksForTheArmsTubes()
+                ? List.of(
+                        front,
+                        shown(
+                                WeighedPart.SWING_ARM,
+                                FrameMass.ofArm(sheet.geometry(), frame, saws.rules(), metal),
+                                metal))
+                : List.of(front);
+    }
+
+    private Shown shown(WeighedPart part, Answer<ExpectedMass> mass, Answer<MassBasis.Metal> metal) {
+        Answer<Shown> shown = metal.then(of -> mass.then(expected -> Answer.of(shown(part, expected, of))));
         return shown instanceof Answer.Determined<Shown> there
                 ? there.value()
                 : new Shown(
-                        front(sheet),
+                        part,
                         List.of(),
                         0,
                         0,
@@ -59,13 +74,9 @@ class MassSheet {
                         null);
     }
 
-    private static boolean front(DesignSheet sheet) {
-        return sheet.geometry().containsKey(GeometryInput.PIVOT_AHEAD.code());
-    }
-
-    private static Shown shown(boolean front, ExpectedMass mass, MassBasis.Metal metal) {
+    private static Shown shown(WeighedPart part, ExpectedMass mass, MassBasis.Metal metal) {
         return new Shown(
-                front,
+                part,
                 mass.lines().stream()
                         .map(line -> new Line(line.part().name(), G_PER_KG * line.mass_kg(), G_PER_KG * line.u_kg()))
                         .toList(),

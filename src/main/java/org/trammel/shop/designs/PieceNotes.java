@@ -2,6 +2,7 @@ package org.trammel.shop.designs;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.geometry.BentStay;
@@ -11,7 +12,6 @@ import org.trammel.calc.geometry.DropoutSlot;
 import org.trammel.calc.geometry.EndCut;
 import org.trammel.calc.geometry.FormedEnd;
 import org.trammel.calc.geometry.FrameTube;
-import org.trammel.calc.geometry.StaySet;
 import org.trammel.calc.geometry.WallProfile;
 import org.trammel.shop.web.Formats;
 
@@ -37,18 +37,18 @@ class PieceNotes {
     }
 
     /** One sentence each, in the order of the work. */
-    List<String> of(CutPiece piece, @Nullable StaySet stays) {
+    List<String> of(CutPiece piece, Map<FrameTube, BentStay> paths) {
         List<String> notes = new ArrayList<>();
         if (piece.stock().profile() instanceof WallProfile.Butted butted && piece.butts() != null) {
-            notes.addAll(butts(piece.tube(), butted, piece.butts()));
+            notes.addAll(butts(piece, butted, piece.butts()));
         }
         if (piece.forming() != null) {
-            formed(notes, end(piece.tube(), false), piece.forming().one());
-            formed(notes, end(piece.tube(), true), piece.forming().two());
+            formed(notes, end(piece, false), piece.forming().one());
+            formed(notes, end(piece, true), piece.forming().two());
             notes.add("Saw round at " + mm(piece.blank_mm()) + ", form, then trim to "
                     + mm(piece.forming().trimmed_mm()) + " at what was formed.");
         }
-        bends(notes, path(piece.tube(), stays));
+        bends(notes, paths.get(piece.tube()));
         if (piece.endTwo() instanceof EndCut.Slotted slotted) {
             DropoutSlot slot = slotted.slot();
             notes.add("Slot " + formats.number(slot.width_mm(), 1) + " wide, " + mm(slot.depth_mm())
@@ -58,17 +58,17 @@ class PieceNotes {
         return notes;
     }
 
-    private List<String> butts(FrameTube tube, WallProfile.Butted butted, ButtFit fit) {
+    private List<String> butts(CutPiece piece, WallProfile.Butted butted, ButtFit fit) {
         double one = butted.endOne().length_mm();
         double two = butted.endTwo().length_mm();
         String longer = one == two
                 ? "Both butts are " + mm(one) + " long"
-                : "The longer butt, " + mm(Math.max(one, two)) + ", goes to the " + end(tube, two > one)
-                        + ", the shorter, " + mm(Math.min(one, two)) + ", to the " + end(tube, two <= one);
+                : "The longer butt, " + mm(Math.max(one, two)) + ", goes to the " + end(piece, two > one)
+                        + ", the shorter, " + mm(Math.min(one, two)) + ", to the " + end(piece, two <= one);
         return List.of(
                 "Butted, " + mm(butted.makersLength_mm()) + " as bought. " + longer + ".",
-                "Cut off first: " + mm(fit.cutOffOne_mm()) + " at the " + end(tube, false) + ", "
-                        + mm(fit.cutOffTwo_mm()) + " at the " + end(tube, true)
+                "Cut off first: " + mm(fit.cutOffOne_mm()) + " at the " + end(piece, false) + ", "
+                        + mm(fit.cutOffTwo_mm()) + " at the " + end(piece, true)
                         + ". Butt left behind the cut: " + mm(Math.max(0, fit.leftOne_mm())) + " and "
                         + mm(Math.max(0, fit.leftTwo_mm())) + ".");
     }
@@ -92,19 +92,11 @@ class PieceNotes {
         }
     }
 
-    private static @Nullable BentStay path(FrameTube tube, @Nullable StaySet stays) {
-        if (stays == null) {
-            return null;
+    private static String end(CutPiece piece, boolean second) {
+        if ((second ? piece.endTwo() : piece.endOne()) instanceof EndCut.Mitred mitred) {
+            return mitred.mate();
         }
-        return switch (tube) {
-            case CHAINSTAY -> stays.chainstayPath();
-            case SEATSTAY -> stays.seatstayPath();
-            default -> null;
-        };
-    }
-
-    private static String end(FrameTube tube, boolean second) {
-        return switch (tube) {
+        return switch (piece.tube()) {
             case DOWN_TUBE -> second ? "shell" : "head tube";
             case TOP_TUBE -> second ? "seat tube" : "head tube";
             case SEAT_TUBE -> second ? "top" : "shell";

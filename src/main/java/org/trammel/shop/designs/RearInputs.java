@@ -7,9 +7,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.geometry.ArmPlan;
+import org.trammel.calc.geometry.ArmTubes;
 import org.trammel.calc.geometry.FormedEnd;
 import org.trammel.calc.geometry.FormedPlace;
 import org.trammel.calc.geometry.FrameGeometry;
+import org.trammel.calc.geometry.FrameTube;
 import org.trammel.calc.geometry.Point;
 import org.trammel.calc.geometry.RearPlan;
 import org.trammel.calc.geometry.RearView;
@@ -21,6 +23,9 @@ import org.trammel.calc.units.Answer;
 
 /** The rear end of a revision from above: with stays or a swing arm, and the tyre that turns in it. */
 final class RearInputs {
+
+    /** So far depth and width of a side may differ that is still called round. */
+    private static final double ROUND_MM = 0.05;
 
     private final GivenInputs in;
 
@@ -121,6 +126,50 @@ final class RearInputs {
                                 new TubeInputs(in).plate(),
                                 tyre_mm()),
                         new TubeInputs(in).ends(bends)));
+    }
+
+    /** Whether the drawing is to know the tubes of a swing arm. */
+    boolean asksForTheArmsTubes() {
+        return in.has(GeometryInput.PIVOT_AHEAD)
+                && (in.has(GeometryInput.ARM_CROSS) || in.has(GeometryInput.ARM_UPPER_INSIDE));
+    }
+
+    /** Lower and upper members of a swing arm; without an answer where they are not given, or not round. */
+    Answer<ArmTubes> tubes(FrameGeometry geometry) {
+        TubeInputs tubes = new TubeInputs(in);
+        return in.all(
+                        GeometryInput.ARM_CROSS,
+                        GeometryInput.ARM_UPPER_INSIDE,
+                        GeometryInput.ARM_BOSS,
+                        GeometryInput.ARM_SIDE,
+                        GeometryInput.ARM_WIDTH)
+                .then(there -> round())
+                .then(there -> tubes.ofTheArm())
+                .then(stock -> arm(geometry)
+                        .then(arm -> SwingInputs.suspension(in, geometry)
+                                .then(rear -> ArmTubes.of(
+                                        arm,
+                                        rear.armEye(),
+                                        stock.get(FrameTube.CHAINSTAY),
+                                        stock.get(FrameTube.SEATSTAY),
+                                        new ArmTubes.Mates(
+                                                in.number(GeometryInput.ARM_BOSS),
+                                                in.number(GeometryInput.ARM_CROSS),
+                                                in.number(GeometryInput.ARM_UPPER_INSIDE),
+                                                tubes.plate()),
+                                        tubes.ends(List.of())))));
+    }
+
+    private Answer<GivenInputs> round() {
+        double deep = in.number(GeometryInput.ARM_SIDE);
+        double wide = in.number(GeometryInput.ARM_WIDTH);
+        return Math.abs(deep - wide) < ROUND_MM
+                ? Answer.of(in)
+                : Answer.none(
+                        GeometryInput.ARM_SIDE.code(),
+                        "The swing arm's sides are " + GeometryInput.ARM_SIDE.written(deep) + " deep and "
+                                + GeometryInput.ARM_WIDTH.written(wide)
+                                + " wide: only round sides are cut by the drawing.");
     }
 
     ArmPlan.@Nullable Bridge bridge() {

@@ -54,6 +54,11 @@ final class TubeInputs {
                         : stays(geometry).then(stays -> Answer.of(set(stock, ends, stays)))));
     }
 
+    /** Of what the lower and the upper members of a swing arm are made. */
+    Answer<Map<FrameTube, TubeStock>> ofTheArm() {
+        return each(Answer.of(in), List.of(FrameTube.CHAINSTAY, FrameTube.SEATSTAY));
+    }
+
     private TubeSet set(Map<FrameTube, TubeStock> stock, Map<FormedPlace, FormedEnd> ends, @Nullable StaySet stays) {
         return new TubeSet(
                 in.number(GeometryInput.HEAD_TUBE_OUTSIDE),

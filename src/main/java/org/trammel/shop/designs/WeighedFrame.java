@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * A weighed frame beside what its drawing says it should weigh, uncoated. Masses in grams.
  *
- * @param front only the front triangle was weighed, the swing arm by itself
+ * @param part what was weighed
  * @param difference_g weighed less expected
  * @param u_g standard uncertainty of the difference, of walls, weld, parts and scale
  * @param limit so many of them a difference may have
@@ -14,7 +14,7 @@ import java.util.List;
  * @param causes single causes that come nearest, nearest first; empty where nothing is to be looked for
  */
 public record WeighedFrame(
-        boolean front,
+        WeighedPart part,
         double weighed_g,
         double expected_g,
         double expectedU_g,

@@ -37,7 +37,8 @@ class Weighings {
             read.stream()
                     .filter(r -> asked.contains(r.characteristicId()) && !r.replaced())
                     .max(Comparator.comparing(ReadingLine::readingId))
-                    .flatMap(r -> masses.compared(design, r.value(), Objects.requireNonNullElse(r.u(), BigDecimal.ZERO))
+                    .flatMap(r -> masses.compared(
+                                    design, head.kind(), r.value(), Objects.requireNonNullElse(r.u(), BigDecimal.ZERO))
                             .map(compared -> new Story.Weighed(head.letter(), r.at(), compared)))
                     .ifPresent(found::add);
         }

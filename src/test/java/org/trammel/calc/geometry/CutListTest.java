@@ -23,7 +23,7 @@ class CutListTest {
     /** The script looked for the shortest setback every degree; two ends can hide so much between. */
     private static final double EVERY_DEGREE_MM = 4.6e-3;
 
-    private static final SawRules RULES =
+    static final SawRules RULES =
             SawRules.usual(List.of(28.6, 31.8, 34.9, 36.0, 38.0, 40.0, 42.0, 46.4, 50.0, 54.0, 56.0));
 
     private static final DropoutPlate PLATE = new DropoutPlate(6, 0.1, 25);

@@ -74,7 +74,7 @@ class DrawnFeatureTest {
         assertThat(DrawnFeature.ARM_UP.of(frame).orElseThrow()).isCloseTo(-40, within(1e-9));
     }
 
-    /** The script's mass of the front triangle of O-104, 1344 g; of its swing arm the drawing knows nothing. */
+    /** The script's mass of the front triangle of O-104, 1344 g; of its swing arm this drawing knows nothing. */
     @Test
     void theMassOfAFrontTriangleIsNotTakenForTheSwingArms() {
         DemoFrames.Row row = DemoFrames.all()
@@ -88,7 +88,29 @@ class DrawnFeatureTest {
         DrawnFeature mass =
                 DrawnFeature.asked(Kinds.FRONT_TRIANGLE, "Mass uncoated", "g").orElseThrow();
         assertThat(mass.of(drawn(typed)).orElseThrow()).isCloseTo(1000 * row.number("mass_total"), within(0.01));
-        assertThat(DrawnFeature.asked(Kinds.SWING_ARM, "Mass uncoated", "g")).isEmpty();
+        assertThat(DrawnFeature.asked(Kinds.SWING_ARM, "Mass uncoated", "g")
+                        .orElseThrow()
+                        .of(drawn(typed)))
+                .isEmpty();
+    }
+
+    @Test
+    void boresArePartedByWhatTheyAreIn() {
+        DemoFrames.Row row = DemoFrames.all().findFirst().orElseThrow();
+        Map<String, String> typed = typed(row);
+        typed.putAll(
+                Map.of("ARM_BORE", "28", "PIVOT_BORE", "17", "HEAD_TUBE_SEATS", "43.95", "SEAT_TUBE_BORE", "31.6"));
+        assertThat(bore(Kinds.SWING_ARM, "Pivot bores", typed)).isEqualTo(28);
+        assertThat(bore(Kinds.FRONT_TRIANGLE, "Pivot bores", typed)).isEqualTo(17);
+        assertThat(bore(Kinds.HARDTAIL, "Head tube seats", typed)).isEqualTo(43.95);
+        assertThat(bore(Kinds.HARDTAIL, "Seat tube bore", typed)).isEqualTo(31.6);
+    }
+
+    private static double bore(String kind, String name, Map<String, String> typed) {
+        return DrawnFeature.asked(kind, name, "mm")
+                .orElseThrow()
+                .of(drawn(typed))
+                .orElseThrow();
     }
 
     @Test
@@ -114,7 +136,11 @@ class DrawnFeatureTest {
     private static DrawnFeature.Drawn drawn(Map<String, String> typed) {
         ComputedFrame frame = ComputedFrame.of(typed, SAWS);
         Answer<MassBasis.Metal> metal = Answer.of(new MassBasis.Metal(2700, "from memory", 0.05, 0.005, 0.01));
-        return new DrawnFeature.Drawn(new GivenInputs(typed), frame, FrameMass.of(typed, frame, metal));
+        return new DrawnFeature.Drawn(
+                new GivenInputs(typed),
+                frame,
+                FrameMass.of(typed, frame, metal),
+                FrameMass.ofArm(typed, frame, SAWS, metal));
     }
 
     private static Map<String, String> typed(DemoFrames.Row row) {

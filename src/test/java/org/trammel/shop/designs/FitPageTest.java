@@ -122,7 +122,10 @@ class FitPageTest {
                         "code: (" + code + "[0-9a-c]+), name: \"?([^\":{}]+?)\"?, unit: mm.*nominal: design")
                 .matcher(text);
         DrawnFeature.Drawn frame = new DrawnFeature.Drawn(
-                new GivenInputs(typed), frame(typed), Answer.none("mass", "Not asked for here."));
+                new GivenInputs(typed),
+                frame(typed),
+                Answer.none("mass", "Not asked for here."),
+                Answer.none("mass", "Not asked for here."));
         return lines.results()
                 .map(line -> DrawnFeature.asked(Kinds.HARDTAIL, line.group(2), "mm")
                         .orElseThrow()

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.trammel.calc.geometry.CutList;
 import org.trammel.calc.geometry.DemoFrames;
 import org.trammel.calc.geometry.ExpectedMass;
 import org.trammel.calc.geometry.SawRules;
@@ -86,6 +87,62 @@ class FrameMassTest {
                         .mass_kg();
         double byHand = 2700e-9 * Math.PI * (33.75 * 1.15 * 158.78 + 34.1 * 0.8 * 450);
         assertThat(1000 * topTube).isCloseTo(1000 * byHand, within(0.01));
+    }
+
+    /**
+     * O-104's swing arm with straight sides, by hand. Chainstays 442,6655 less 17 / cos 5,574° to the boss's surface,
+     * 425,585 of 22 × 1,6; seatstays 469,0131 less 12,5 / cos 5,997°, 456,444 of 18 × 1,4; bosses
+     * π/4 (34² − 28²) 44: 235,66 + 179,96 + 34,71 g, and 150 + 80 + 30 g that are given.
+     */
+    @Test
+    void aSwingArmWeighsWhatItsMembersBossesAndPartsWeigh() {
+        Map<String, String> typed = arm("");
+        ComputedFrame frame = ComputedFrame.of(typed, SAWS);
+        Answer<ExpectedMass> mass = FrameMass.ofArm(typed, frame, SAWS, metal(2700));
+        assertThat(mass).as(mass.toString()).isInstanceOf(Answer.Determined.class);
+        ExpectedMass expected = ((Answer.Determined<ExpectedMass>) mass).value();
+        assertThat(expected.lines())
+                .extracting(line -> line.part().name())
+                .containsExactly(
+                        "pivot bosses",
+                        "chainstay pair",
+                        "seatstay pair",
+                        "dropouts",
+                        "bridge, cross tube, small parts",
+                        "weld");
+        assertThat(1000 * expected.lines().get(0).mass_kg()).isCloseTo(34.71, within(0.01));
+        assertThat(1000 * expected.lines().get(1).mass_kg()).isCloseTo(235.66, within(0.01));
+        assertThat(1000 * expected.lines().get(2).mass_kg()).isCloseTo(179.96, within(0.01));
+        assertThat(1000 * expected.mass_kg()).isCloseTo(710.33, within(0.02));
+        assertThat(frame.cuts()).isInstanceOf(Answer.Determined.class);
+        assertThat(((Answer.Determined<CutList>) frame.cuts()).value().pieces()).hasSize(5);
+        assertThat(((Answer.Determined<CutList>) frame.frontCuts()).value().pieces())
+                .as("the front triangle is weighed without it")
+                .hasSize(3);
+    }
+
+    @Test
+    void aSwingArmOfOtherThanRoundSidesSaysSoAndTheFrontIsCutAllTheSame() {
+        Map<String, String> typed = arm("ARM_SIDE 30");
+        ComputedFrame frame = ComputedFrame.of(typed, SAWS);
+        CutList cuts = ((Answer.Determined<CutList>) frame.cuts()).value();
+        assertThat(cuts.pieces()).hasSize(3);
+        assertThat(cuts.notCut())
+                .extracting(Answer.Gap::words)
+                .containsExactly(
+                        "The swing arm's sides are 30 mm deep and 22 mm wide: only round sides are cut by the drawing.");
+        assertThat(FrameMass.ofArm(typed, frame, SAWS, metal(2700))).isInstanceOf(Answer.NotDeterminable.class);
+    }
+
+    private static Map<String, String> arm(String changed) {
+        Map<String, String> typed = new TreeMap<>();
+        SwingFrame.inputs(
+                        "O-104",
+                        "ARM_BEND - ARM_BEND_OUT - ARM_BEND_RADIUS - ARM_CROSS 25 ARM_UPPER_INSIDE 40 ARM_BORE 28"
+                                + " CHAINSTAY_OUTSIDE 22 CHAINSTAY_WALL 1.6 SEATSTAY_OUTSIDE 18 SEATSTAY_WALL 1.4"
+                                + " DROPOUT_MASS 0.15 ARM_PARTS_MASS 0.08 ARM_WELD_MASS 0.03 " + changed)
+                .forEach((input, value) -> typed.put(input.code(), value.toPlainString()));
+        return typed;
     }
 
     @Test
