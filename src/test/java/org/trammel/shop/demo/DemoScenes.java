@@ -14,6 +14,7 @@ import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
+import org.trammel.shop.Chromium;
 
 /** What happens at the gates of the invented workshop on its morning, played by hand in a real browser. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
@@ -211,7 +212,7 @@ abstract class DemoScenes extends DemoHands {
         qa.locator("main a[href$='/nonconformances/" + number + "']").click();
         qa.locator("form[action$='decision'] [name=words]").fill("Wrench reset and checked; all four bolts done over.");
         hands.look(qa, "nonconformance");
-        qa.getByText("Put the decision forward").click();
+        Chromium.send(qa, qa.getByText("Put the decision forward"));
         says(qa, "Decided");
         hands.look(qa, "nonconformance-decided");
 
@@ -243,7 +244,7 @@ abstract class DemoScenes extends DemoHands {
         hands.open(owner, "/nonconformances/" + id);
         owner.locator("form[action$='decision'] [name=words]")
                 .fill("Faced again on the non-drive side, then read anew.");
-        owner.getByText("Put the decision forward").click();
+        Chromium.send(owner, owner.getByText("Put the decision forward"));
         says(owner, "Decided");
         hands.open(page, "/station/AV26120B");
         assertThat(page.locator(".banner").count()).isZero();
