@@ -151,7 +151,7 @@ public class Components {
     }
 
     /** A to Z, then AA, AB and on. */
-    private static String letter(int before) {
+    static String letter(int before) {
         String last = String.valueOf((char) ('A' + before % 26));
         return before < 26 ? last : letter(before / 26 - 1) + last;
     }

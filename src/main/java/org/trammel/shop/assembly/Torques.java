@@ -236,6 +236,9 @@ public class Torques {
         }
         TorqueTurn.At at = turn.of(operationId);
         turn.requireHere(at, operationId, deed);
+        if (!crew.byId(act.by()).mayWork()) {
+            throw Refusal.person(deed, "A reader changes nothing.", "Somebody who works here sends it.");
+        }
         Person person = crew.byId(witnessId);
         if (!person.active() || !person.maySign()) {
             throw Refusal.person(

@@ -58,6 +58,10 @@ class WitnessRow {
         return new TorqueRow.Key(partId, fastenerId);
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     int round() {
         return round;
     }

@@ -155,13 +155,6 @@ class Plates {
             boolean held = !sheet.inTheWay().isEmpty() && (next.irreversible() || at.irreversible());
             return held ? blocked(sheet, at, next, sheet.inTheWay().get(0)) : step(at, next, open);
         }
-        FrameSheet.CharacteristicLine unread = at.characteristics().stream()
-                .filter(c -> !c.state().settled())
-                .findFirst()
-                .orElse(null);
-        if (unread != null) {
-            return Plate.of(Kind.READING, unread.name(), "", "Read");
-        }
         if (begun && sheet.holds().isEmpty()) {
             FrameSheet.Head head = sheet.head();
             Optional<String> torque = torques.next(
@@ -169,6 +162,13 @@ class Plates {
             if (torque.isPresent()) {
                 return Plate.of(Kind.TORQUE, torque.get(), "", "Open the torque sheet");
             }
+        }
+        FrameSheet.CharacteristicLine unread = at.characteristics().stream()
+                .filter(c -> !c.state().settled())
+                .findFirst()
+                .orElse(null);
+        if (unread != null) {
+            return Plate.of(Kind.READING, unread.name(), "", "Read");
         }
         return sheet.inTheWay().isEmpty()
                 ? Plate.of(

@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.alignment.PushAdvices;
 import org.trammel.shop.alignment.TableCharacteristics;
+import org.trammel.shop.assembly.BuildSheets;
 import org.trammel.shop.assembly.TorqueSheets;
 import org.trammel.shop.coats.CoatSheets;
 import org.trammel.shop.people.SignedOn;
@@ -42,6 +43,7 @@ class SheetPages {
     private final PushAdvices pushes;
     private final CoatSheets coats;
     private final TorqueSheets torques;
+    private final BuildSheets builds;
 
     SheetPages(
             Tags tags,
@@ -53,7 +55,8 @@ class SheetPages {
             TableCharacteristics table,
             PushAdvices pushes,
             CoatSheets coats,
-            TorqueSheets torques) {
+            TorqueSheets torques,
+            BuildSheets builds) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
@@ -64,6 +67,7 @@ class SheetPages {
         this.pushes = pushes;
         this.coats = coats;
         this.torques = torques;
+        this.builds = builds;
     }
 
     /** What the address of the sheet may ask for. */
@@ -90,6 +94,7 @@ class SheetPages {
                 : null;
         model.addAttribute("coat", coat(sheet));
         model.addAttribute("torques", torques(sheet));
+        model.addAttribute("builds", builds(sheet));
         Long characteristic = query.read() != null ? query.read() : query.told() ? null : nextToRead(view);
         if (characteristic == null) {
             model.addAttribute("view", view);
@@ -137,6 +142,12 @@ class SheetPages {
                                 at.line().code())
                 ? at.line().operationId()
                 : null;
+    }
+
+    /** The operation at hand, where parts are joined or the bicycle is ridden or packed. */
+    private @Nullable Long builds(FrameSheet sheet) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        return at != null && builds.at(at.line().code()) ? at.line().operationId() : null;
     }
 
     /** A confirmation of the person signed on that has run out, where the next thing asks for it. */

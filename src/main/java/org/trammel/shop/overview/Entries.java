@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.assembly.AssemblyStory;
 import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.nonconformance.NonconformanceLine;
 import org.trammel.shop.travellers.FrameSheet;
@@ -22,7 +23,7 @@ final class Entries {
     private final Map<Long, List<Story.Entry>> at = new HashMap<>();
     private final Names names;
 
-    Entries(FrameStory told, Names names) {
+    Entries(FrameStory told, List<AssemblyStory.Told> assembled, Names names) {
         this.names = names;
         told.travellers().forEach(this::traveller);
         told.holds().forEach(this::hold);
@@ -54,6 +55,8 @@ final class Entries {
                         false,
                         c.reason(),
                         null));
+        assembled.forEach(
+                a -> add(a.operationId(), a.at(), a.mark(), a.what(), names.of(a.by()), false, a.more(), null));
         at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
     }
 

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.assembly.AssemblyStory;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.materials.Lots;
@@ -42,6 +43,7 @@ class Stories {
     private final Stations stations;
     private final Weighings weighings;
     private final Heats heats;
+    private final AssemblyStory assembly;
 
     Stories(
             FrameStories frames,
@@ -53,7 +55,8 @@ class Stories {
             ReadingWords words,
             Stations stations,
             Weighings weighings,
-            Heats heats) {
+            Heats heats,
+            AssemblyStory assembly) {
         this.frames = frames;
         this.readings = readings;
         this.nonconformances = nonconformances;
@@ -64,6 +67,7 @@ class Stories {
         this.stations = stations;
         this.weighings = weighings;
         this.heats = heats;
+        this.assembly = assembly;
     }
 
     /** The story of a frame as this reader may see it. */
@@ -81,7 +85,15 @@ class Stories {
         List<ReadingLine> read = readings.ofTravellers(
                 told.travellers().stream().map(t -> t.head().travellerId()).toList());
         Map<Long, List<Story.ReadingOf>> readAt = readings(told, read, seen);
-        Entries entries = new Entries(told, seen);
+        Entries entries = new Entries(
+                told,
+                assembly.of(
+                        serial,
+                        told.travellers().stream()
+                                .flatMap(t -> t.operations().stream())
+                                .map(o -> o.line().operationId())
+                                .toList()),
+                seen);
         List<Story.PartOf> parts = told.travellers().stream()
                 .map(t -> new Story.PartOf(
                         t.head(),

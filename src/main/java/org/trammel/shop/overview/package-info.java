@@ -11,6 +11,7 @@
         allowedDependencies = {
             "travellers",
             "inspection",
+            "assembly",
             "nonconformance",
             "materials",
             "gauges",

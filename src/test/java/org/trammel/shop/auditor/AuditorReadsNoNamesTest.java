@@ -110,8 +110,7 @@ class AuditorReadsNoNamesTest {
         ovens = LeftInTheShop.ovens(
                 beans, shop, qa, worker, second, shop.frame(route()).serial());
         coat = LeftInTheShop.coat(beans, shop, qa, worker);
-        torqued = LeftInTheShop.torqued(
-                beans, shop, qa, worker, second, shop.gauge("TORQUE", "N·m", "0.1", LocalDate.of(2027, 1, 1)));
+        torqued = LeftInTheShop.torqued(beans, shop, qa, worker, second);
         beans.getBean(Checkpoints.class).make();
     }
 
@@ -234,7 +233,7 @@ class AuditorReadsNoNamesTest {
     @Test
     void noSheetTellsAnAuditorAName() throws Exception {
         long order = frame.orderId();
-        for (String page : List.of(
+        for (String page : torqued.pagesAnd(
                 "/run",
                 "/frames",
                 "/frames/" + frame.serial(),
@@ -258,11 +257,6 @@ class AuditorReadsNoNamesTest {
                 "/shop/weld-procedures/W-STEEL",
                 "/shop/weld-limits/ISO-5817-2014",
                 "/coats/" + coat.operationId(),
-                "/shop/components",
-                "/shop/components/" + torqued.component(),
-                "/components/" + torqued.travellerId(),
-                "/torques/" + torqued.operationId(),
-                "/torques/" + torqued.operationId() + "/paper",
                 "/loads",
                 "/loads/" + ovens,
                 "/oven-traces",
@@ -371,7 +365,7 @@ class AuditorReadsNoNamesTest {
             case "weld-limits code" -> "ISO-5817-2014";
             case "coats operationId" -> coat.operationId();
             case "components code" -> torqued.component();
-            case "torques operationId" -> torqued.operationId();
+            case "torques operationId", "builds operationId" -> torqued.operationId();
             case "oven-traces id" -> id("select max(id) from oven_trace");
             case "rejudgements id" -> id("select max(id) from rejudgement");
             case "operations id" -> shop.at(open).line().operationId();

@@ -11,14 +11,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.springframework.beans.factory.BeanFactory;
 import org.trammel.calc.thermal.ThermocoupleRole;
+import org.trammel.shop.assembly.BuildRecord;
+import org.trammel.shop.assembly.BuildRulesBook;
+import org.trammel.shop.assembly.Builds;
 import org.trammel.shop.assembly.ComponentKind;
 import org.trammel.shop.assembly.Components;
 import org.trammel.shop.assembly.FrameComponents;
 import org.trammel.shop.assembly.FramePart;
+import org.trammel.shop.assembly.NewBuildRules;
 import org.trammel.shop.assembly.NewComponent;
 import org.trammel.shop.assembly.NewFastener;
+import org.trammel.shop.assembly.OffsetShares;
 import org.trammel.shop.assembly.Torques;
 import org.trammel.shop.coats.Finishes;
 import org.trammel.shop.coats.NewFinish;
@@ -171,9 +177,27 @@ final class LeftInTheShop {
     }
 
     /** A component of a frame, and the operation at which somebody tightened its bolt and somebody else looked at it. */
-    record Torqued(String component, long travellerId, long operationId) {}
+    record Torqued(String component, long travellerId, long operationId) {
 
-    static Torqued torqued(BeanFactory beans, WholeShop shop, long qa, long worker, long second, String tool) {
+        /** The pages that tell of it, after others. */
+        List<String> pagesAnd(String... others) {
+            return Stream.concat(
+                            Stream.of(others),
+                            Stream.of(
+                                    "/shop/components",
+                                    "/shop/components/" + component,
+                                    "/components/" + travellerId,
+                                    "/shop/build-rules",
+                                    "/own-parts/" + travellerId,
+                                    "/builds/" + operationId,
+                                    "/torques/" + operationId,
+                                    "/torques/" + operationId + "/paper"))
+                    .toList();
+        }
+    }
+
+    static Torqued torqued(BeanFactory beans, WholeShop shop, long qa, long worker, long second) {
+        String tool = shop.gauge("TORQUE", "N·m", "0.1", LocalDate.of(2027, 1, 1));
         String code = "AK-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
         String operation = "9" + code.substring(3);
         Components components = beans.getBean(Components.class);
@@ -215,6 +239,27 @@ final class LeftInTheShop {
         Torques torques = beans.getBean(Torques.class);
         torques.tighten(shop.act(worker), at, new Torques.Tightened(part.id(), fastener, 1, 1, tool, null, null));
         torques.witness(shop.act(worker), at, second, List.of(new Torques.Seen(part.id(), fastener)));
+        BigDecimal none = BigDecimal.ZERO;
+        beans.getBean(BuildRulesBook.class)
+                .putInForce(
+                        shop.act(qa),
+                        new NewBuildRules(
+                                List.of(),
+                                List.of(),
+                                List.of(operation),
+                                List.of(),
+                                new OffsetShares(none, none, none, none),
+                                20,
+                                new BigDecimal("25"),
+                                NewBuildRules.items("* | manual"),
+                                "procedure"));
+        Builds builds = beans.getBean(Builds.class);
+        for (BuildRecord.Brake brake : BuildRecord.Brake.values()) {
+            builds.bed(
+                    shop.act(worker), at, new Builds.Bedding(brake, 20, new BigDecimal("25"), null, null, null, true));
+        }
+        builds.ride(shop.act(worker), at, second, true, "straight");
+        builds.item(shop.act(worker), at, "manual", true);
         return new Torqued(code, traveller, at);
     }
 }

@@ -275,7 +275,7 @@ class OverviewPagesTest {
         int many = statements
                 .during(() -> page("/frames/" + frame.serial(), owner))
                 .size();
-        assertThat(many).isEqualTo(few).isLessThanOrEqualTo(22);
+        assertThat(many).isEqualTo(few).isLessThanOrEqualTo(28);
     }
 
     @Test

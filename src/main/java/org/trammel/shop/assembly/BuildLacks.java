@@ -1,0 +1,124 @@
+package org.trammel.shop.assembly;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.materials.Lots;
+import org.trammel.shop.materials.MadeOf;
+import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Travellers;
+
+/**
+ * What the record of a build still lacks before it can be told whole: of every part of the frame its operations, its lots and
+ * its readings; of the whole its torques and its ride.
+ */
+@Component
+class BuildLacks {
+
+    private static final String RIDE = "ride";
+
+    private final Travellers travellers;
+    private final Lots lots;
+    private final FrameComponents components;
+    private final TorqueSheets sheets;
+    private final BuildRulesBook book;
+    private final RideRepository rides;
+
+    BuildLacks(
+            Travellers travellers,
+            Lots lots,
+            FrameComponents components,
+            TorqueSheets sheets,
+            BuildRulesBook book,
+            RideRepository rides) {
+        this.travellers = travellers;
+        this.lots = lots;
+        this.components = components;
+        this.sheets = sheets;
+        this.book = book;
+        this.rides = rides;
+    }
+
+    /** @param packing the operation at which it is asked; it and those after it are not done themselves */
+    List<String> of(FrameSheet.Head head, long packing) {
+        List<String> lacks = new ArrayList<>();
+        List<FrameSheet.Head> pieces = new ArrayList<>(List.of(head));
+        travellers.heads(head.serial()).stream()
+                .filter(one -> one.parentId() != null && one.parentId() == head.travellerId())
+                .forEach(pieces::add);
+        Set<String> used = new HashSet<>();
+        lots.madeOf(head.serial()).stream()
+                .filter(use -> !use.scrapped())
+                .map(MadeOf::operation)
+                .forEach(used::add);
+        boolean torqued = false;
+        for (FrameSheet.Head piece : pieces) {
+            for (FrameSheet.OperationSheetOfFrame operation : travellers.whole(piece.travellerId())) {
+                if (operation.line().operationId() == packing) {
+                    break;
+                }
+                lacks(piece, operation, used, lacks);
+                torqued |= torqued(piece, operation);
+            }
+        }
+        if (!torqued) {
+            lacks.add("torques: none is recorded of the whole bicycle");
+        }
+        if (!ridden(head, packing)) {
+            lacks.add(RIDE + ": nobody is recorded to have ridden it");
+        }
+        return lacks;
+    }
+
+    private void lacks(
+            FrameSheet.Head piece, FrameSheet.OperationSheetOfFrame operation, Set<String> used, List<String> lacks) {
+        String where = piece.mark() + ", operation " + operation.line().code() + " "
+                + operation.line().name();
+        switch (operation.line().state()) {
+            case DONE -> {
+                boolean wantsLots = operation.steps().stream().anyMatch(step -> step.lotKind() != null);
+                if (wantsLots && !used.contains(operation.line().code())) {
+                    lacks.add(where + ": no lot is recorded");
+                }
+            }
+            case REPEATED -> {
+                // its loop speaks for it
+            }
+            default -> lacks.add(where + ": it is " + operation.line().state().word());
+        }
+    }
+
+    private boolean torqued(FrameSheet.Head piece, FrameSheet.OperationSheetOfFrame operation) {
+        boolean byHand = operation.characteristics().stream()
+                .anyMatch(c ->
+                        c.gaugeKind().equals(FrameComponents.TORQUE) && c.state() == CharacteristicState.CONFORMING);
+        if (byHand) {
+            return true;
+        }
+        List<TorqueSheet.Line> lines = sheets.of(
+                        operation.line().operationId(),
+                        operation.line().code(),
+                        components.of(piece.serial(), piece.part()))
+                .lines();
+        return !lines.isEmpty() && lines.stream().allMatch(TorqueSheet.Line::whole);
+    }
+
+    /** Where no rules ask for a ride before packing, none is lacked. */
+    private boolean ridden(FrameSheet.Head head, long packing) {
+        BuildRules rules = book.inForce().orElseThrow();
+        List<FrameSheet.OperationSheetOfFrame> final_ = travellers.whole(head.travellerId()).stream()
+                .filter(one -> one.line().operationId() != packing
+                        && rules.rides(one.line().code()))
+                .toList();
+        return final_.isEmpty()
+                || final_.stream()
+                        .flatMap(one ->
+                                rides.findByOperationIdOrderById(one.line().operationId()).stream())
+                        .reduce((before, after) -> after)
+                        .filter(row -> row.ridden().good())
+                        .isPresent();
+    }
+}

@@ -1,0 +1,145 @@
+package org.trammel.shop.assembly;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.UUID;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.BeanFactory;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.trammel.shop.ShopTest;
+import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.orders.OwnPartDetails;
+import org.trammel.shop.orders.OwnParts;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.Travellers;
+
+/** A customer's own part keeps the gate shut until it is with us, looked at, and what the frame was drawn for. */
+@ShopTest
+class OwnPartTest {
+
+    @Autowired
+    private BeanFactory beans;
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    @Autowired
+    private OwnParts ownParts;
+
+    @Autowired
+    private OwnPartChecks checks;
+
+    @Autowired
+    private BuildRulesBook book;
+
+    @Autowired
+    private Travellers travellers;
+
+    private WholeShop shop;
+    private WholeShop.Frame frame;
+    private long owner;
+    private long worker;
+    private String fit;
+
+    @BeforeEach
+    void expectAShock() {
+        shop = new WholeShop(beans);
+        owner = shop.hire(Role.OWNER);
+        worker = shop.hire(Role.STATION_WORKER);
+        fit = "5" + UUID.randomUUID().toString().substring(0, 6);
+        BigDecimal none = BigDecimal.ZERO;
+        book.putInForce(
+                shop.act(shop.hire(Role.QA_LEAD)),
+                new NewBuildRules(
+                        List.of(),
+                        List.of(fit),
+                        List.of("x" + fit),
+                        List.of(),
+                        new OffsetShares(none, none, none, none),
+                        20,
+                        new BigDecimal("25"),
+                        List.of(),
+                        "test"));
+        frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op(fit).step("fitted").sheet(),
+                        SmallRoute.op("999").step("on").sheet())
+                .sheet());
+        jdbc.sql("update shop_order set state = 'IN_WORK' where id = ?")
+                .param(frame.orderId())
+                .update();
+        ownParts.expect(shop.act(owner), frame.orderId(), new OwnPartDetails("shock", "210 by 55", null));
+    }
+
+    @Test
+    void whatIsAwaitedUncheckedOrOffTheDrawingIsNotFitted() {
+        long shock = part();
+        shop.tickAll(frame, worker);
+        assertThat(why()).contains("customer's own shock is expected");
+        refused(() -> checkIn(shock, null, null), "It is expected", "Book it in");
+        ownParts.arrive(shop.act(worker), frame.orderId(), shock, "210 eye to eye");
+        assertThat(why()).contains("has no record of how it came");
+        drawn("210");
+        refused(() -> checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, null), "was not measured");
+        refused(() -> checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "-3"), "above 0");
+        refused(() -> checkIn(shock, OwnPartCheck.Figure.FORK_LENGTH, "551"), "has no figure");
+        assertThat(checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "207.9").conforming())
+                .isFalse();
+        assertThat(why()).contains("measures 207.9 mm", "drawn for 210 ± 2 mm");
+        assertThat(checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "208").conforming())
+                .isTrue();
+        assertThat(shop.at(frame).line().code()).isEqualTo("999");
+    }
+
+    @Test
+    void aPartThatWasLostIsTold() {
+        long shock = part();
+        ownParts.arrive(shop.act(worker), frame.orderId(), shock, "210");
+        ownParts.lose(shop.act(owner), frame.orderId(), shock, "not in its box");
+        shop.tickAll(frame, worker);
+        assertThat(why()).contains("customer's own shock is lost");
+        assertThat(shop.at(frame).line().code()).isEqualTo(fit);
+    }
+
+    private void drawn(String length) {
+        long revision = travellers.head(frame.travellerId()).designRevisionId();
+        jdbc.sql("insert into design_geometry (revision_id, input, amount) values (?, 'SHOCK_LENGTH', ?)")
+                .params(revision, new BigDecimal(length))
+                .update();
+    }
+
+    private OwnPartCheck checkIn(long part, OwnPartCheck.@Nullable Figure figure, @Nullable String measured) {
+        return checks.checkIn(
+                shop.act(worker),
+                frame.travellerId(),
+                new OwnPartChecks.Came(
+                        part, "as new", "none", null, figure, measured == null ? null : new BigDecimal(measured)));
+    }
+
+    private long part() {
+        return jdbc.sql("select max(id) from own_part where order_id = ?")
+                .param(frame.orderId())
+                .query(Long.class)
+                .single();
+    }
+
+    private String why() {
+        return shop.sheet(frame).inTheWay().stream().map(Refusal::why).reduce("", (a, b) -> a + " " + b);
+    }
+
+    private static void refused(ThrowingCallable deed, String... says) {
+        assertThatThrownBy(deed).isInstanceOf(Refusal.class).satisfies(thrown -> {
+            Refusal refusal = (Refusal) thrown;
+            assertThat(refusal.what() + " " + refusal.why() + " " + refusal.instead())
+                    .contains(says);
+        });
+    }
+}
