@@ -5,6 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.inspection.ColdSets;
+import org.trammel.shop.inspection.GivenByRecord;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.web.ScaleView;
@@ -22,6 +23,7 @@ import org.trammel.shop.web.ScaleView;
  * @param scale null where nothing may or can be drawn
  * @param before the reading before the frame was set straight, in words; null if there is none
  * @param coldSet what a cold-set may still do; null unless it is asked for
+ * @param given the record that the figure comes from and will come from; null where it is keyed
  * @param correctable the person signed on may say that the last one was mistyped
  * @param samePerson two people read it, and the one signed on read it first
  */
@@ -42,6 +44,7 @@ record ReadingView(
         @Nullable Answer answer,
         @Nullable String before,
         ColdSets.@Nullable Room coldSet,
+        GivenByRecord.@Nullable Source given,
         boolean correctable,
         boolean samePerson) {
 

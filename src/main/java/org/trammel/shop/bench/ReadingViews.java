@@ -15,6 +15,8 @@ import org.trammel.calc.metrology.Reduction;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.inspection.ColdSets;
+import org.trammel.shop.inspection.GivenByRecord;
+import org.trammel.shop.inspection.GivenReadings;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.people.Role;
@@ -38,6 +40,7 @@ class ReadingViews {
     private final Readings readings;
     private final ColdSets coldSets;
     private final Gauges gauges;
+    private final GivenReadings given;
     private final Verdicts verdicts;
     private final Words words;
     private final Settings settings;
@@ -51,6 +54,7 @@ class ReadingViews {
             Readings readings,
             ColdSets coldSets,
             Gauges gauges,
+            GivenReadings given,
             Verdicts verdicts,
             Words words,
             Settings settings,
@@ -62,6 +66,7 @@ class ReadingViews {
         this.readings = readings;
         this.coldSets = coldSets;
         this.gauges = gauges;
+        this.given = given;
         this.verdicts = verdicts;
         this.words = words;
         this.settings = settings;
@@ -99,7 +104,10 @@ class ReadingViews {
                 : known;
         ReadingLine last = last(c);
         boolean first = c.state() == CharacteristicState.FIRST_READ;
-        boolean keying = asked.again() || asked.correct() != null || c.state() == CharacteristicState.OPEN || first;
+        GivenByRecord.Source source =
+                given.at(at.line().operationId(), at.line().code()).get(c.code());
+        boolean keying = source == null
+                && (asked.again() || asked.correct() != null || c.state() == CharacteristicState.OPEN || first);
         Map<String, Means> usable = keying || c.state() == CharacteristicState.UNDECIDED ? usable(c) : Map.of();
         Means means = chosen(usable, asked.gauge());
         boolean hidden = first || c.blind();
@@ -120,13 +128,16 @@ class ReadingViews {
                 means == null || c.blind() ? List.of() : gauges.doubts(means, c.lowerLimit(), c.upperLimit()),
                 hidden ? null : last,
                 keying ? wanted(c, means) : last == null ? null : scale(last, c),
-                keying || last == null ? null : answer(sheet, frame, who, c, last, usable, room),
+                keying || last == null || source != null && c.readingId() == null
+                        ? null
+                        : answer(sheet, frame, who, c, last, usable, room),
                 keying && !hidden && last != null && c.state() == CharacteristicState.OPEN
                         ? formats.with(last.value().abs(), c.decimals(), c.unit()) + " "
                                 + verdicts.side(last.value(), c)
                         : null,
                 room,
-                last != null && correctable(sheet, at, c, last, who),
+                source,
+                last != null && last.record() == null && correctable(sheet, at, c, last, who),
                 first && last != null && last.personId() == who.person().id());
     }
 

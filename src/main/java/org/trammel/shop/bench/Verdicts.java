@@ -94,9 +94,15 @@ class Verdicts {
     /** Gauge, uncertainty and guard band; then the values as they were read. */
     List<String> lines(ReadingLine reading, FrameSheet.CharacteristicLine c) {
         List<String> lines = new ArrayList<>();
+        if (reading.record() != null) {
+            lines.add("Given by " + reading.record() + ".");
+        }
         lines.add(
                 reading.u() == null
-                        ? reading.gauge() + ", an aid without uncertainty: plain rule."
+                        ? reading.gauge()
+                                + (reading.record() == null
+                                        ? ", an aid without uncertainty: plain rule."
+                                        : ", plain rule.")
                         : reading.gauge() + ", u " + joined(reading.u(), reading.unit())
                                 + (reading.guardBand().signum() == 0
                                         ? ", plain rule."

@@ -87,6 +87,10 @@ class AirRow {
         this.actId = act.id();
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     SurfaceRecord.Air air() {
         return new SurfaceRecord.Air(
                 air_degC,

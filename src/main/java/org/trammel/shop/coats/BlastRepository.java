@@ -1,5 +1,6 @@
 package org.trammel.shop.coats;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import org.springframework.data.jpa.repository.Query;
@@ -10,6 +11,8 @@ interface BlastRepository extends Repository<BlastRow, Long> {
     BlastRow saveAndFlush(BlastRow row);
 
     List<BlastRow> findByOperationIdOrderById(long operationId);
+
+    List<BlastRow> findByOperationIdInOrderById(Collection<Long> operationIds);
 
     @Query("select distinct r.by from BlastRow r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);

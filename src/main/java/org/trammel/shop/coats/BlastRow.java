@@ -67,6 +67,10 @@ class BlastRow {
         this.actId = act.id();
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     SurfaceRecord.Blast blast() {
         return new SurfaceRecord.Blast(lot, pressure_bar, most_bar, gauge, cleanliness, by, at);
     }

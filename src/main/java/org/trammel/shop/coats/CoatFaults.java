@@ -1,16 +1,18 @@
 package org.trammel.shop.coats;
 
-import java.util.Optional;
+import java.time.LocalDate;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.nonconformance.NonconformanceLine;
 import org.trammel.shop.nonconformance.NonconformanceReads;
 import org.trammel.shop.nonconformance.NonconformanceState;
 import org.trammel.shop.nonconformance.Opening;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.Awaited;
 import org.trammel.shop.travellers.CharacteristicState;
-import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
 
 /** What does not conform of a coat opens a nonconformance, as a refused reading does; one that is open stands for it. */
@@ -23,11 +25,13 @@ class CoatFaults {
     private final Opening opening;
     private final NonconformanceReads reads;
     private final Travellers travellers;
+    private final Settings settings;
 
-    CoatFaults(Opening opening, NonconformanceReads reads, Travellers travellers) {
+    CoatFaults(Opening opening, NonconformanceReads reads, Travellers travellers, Settings settings) {
         this.opening = opening;
         this.reads = reads;
         this.travellers = travellers;
+        this.settings = settings;
     }
 
     /** @return number of the nonconformance */
@@ -38,24 +42,32 @@ class CoatFaults {
                         && (one.state() == NonconformanceState.OPEN || one.state() == NonconformanceState.PROPOSED))
                 .map(NonconformanceLine::number)
                 .findFirst()
-                .orElseGet(() -> opening.byHand(
+                .orElseGet(() -> opening.ofRecord(
                         act,
                         at.head().travellerId(),
                         operation,
-                        characteristic(operation).orElse(null),
-                        at.line().code(),
                         words.length() > 1000 ? words.substring(0, 999) + "…" : words));
     }
 
-    /** A concession releases a characteristic; where the route has one for the coat, it speaks for all of the coat. */
-    private Optional<Long> characteristic(long operationId) {
-        return travellers.operation(operationId).characteristics().stream()
-                .filter(one -> KINDS.contains(one.gaugeKind()))
-                .map(FrameSheet.CharacteristicLine::characteristicId)
-                .findFirst();
+    /**
+     * Whether a concession that still runs lets a film or a look stay as it is: one on its nonconformance, or on a
+     * characteristic of the coat.
+     *
+     * @param nonconformance the one that stands for it; null where it is undecided
+     */
+    boolean conceded(Awaited.AtItsGate operation, @Nullable String nonconformance) {
+        LocalDate today = settings.today();
+        return nonconformance != null
+                        && reads.of(operation.serial()).stream()
+                                .anyMatch(one -> one.number().equals(nonconformance)
+                                        && one.decision() == Decision.CONCESSION
+                                        && one.decidedAt() != null
+                                        && one.expiresOn() != null
+                                        && !one.expiresOn().isBefore(today))
+                || onCharacteristic(operation.operationId());
     }
 
-    boolean conceded(long operationId) {
+    private boolean onCharacteristic(long operationId) {
         return travellers.operation(operationId).characteristics().stream()
                 .filter(one -> KINDS.contains(one.gaugeKind()))
                 .anyMatch(one -> one.state() == CharacteristicState.CONCESSION);

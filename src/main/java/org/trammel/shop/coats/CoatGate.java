@@ -23,19 +23,22 @@ class CoatGate {
 
     Optional<Refusal> outstanding(Awaited.AtItsGate operation, Finish finish) {
         CoatAsked asked = finish.coat();
-        if (asked == null || !finish.readsFilm(operation.code()) || faults.conceded(operation.operationId())) {
+        if (asked == null || !finish.readsFilm(operation.code())) {
             return Optional.empty();
         }
         Film film = last(films.findByOperationIdOrderById(operation.operationId()).stream()
                 .map(FilmRow::film)
                 .toList());
+        if (film == null && faults.conceded(operation, null)) {
+            return Optional.empty();
+        }
         if (film == null) {
             return Optional.of(Refusal.state(
                     operation.cannot(),
                     "Its film was not read by the map of finish " + finish.called() + ".",
                     "Read it on the sheet of the coat."));
         }
-        if (film.verdict() != CoatVerdict.CONFORMING) {
+        if (film.verdict() != CoatVerdict.CONFORMING && !faults.conceded(operation, film.nonconformance())) {
             return Optional.of(refused(operation, "film", film.verdict(), film.words(), film.nonconformance()));
         }
         if (!asked.asksLook()) {
@@ -50,7 +53,7 @@ class CoatGate {
                     "What finish " + finish.called() + " asks of cross-cut, gloss or colour is not entered.",
                     "Enter it on the sheet of the coat."));
         }
-        return look.verdict() == CoatVerdict.CONFORMING
+        return look.verdict() == CoatVerdict.CONFORMING || faults.conceded(operation, look.nonconformance())
                 ? Optional.empty()
                 : Optional.of(refused(operation, "look", look.verdict(), look.words(), look.nonconformance()));
     }

@@ -36,21 +36,21 @@ class CoatGauges {
         this.settings = settings;
     }
 
-    String pressure(String code, BigDecimal bar) {
+    Means pressure(String code, BigDecimal bar) {
         return one(code, "gauge", PRESSURE, "bar", bar);
     }
 
-    String earth(String code, BigDecimal megohm) {
+    Means earth(String code, BigDecimal megohm) {
         return one(code, "gauge", EARTH, "MΩ", megohm);
     }
 
     /** The meter of the air reads both its temperature and its humidity. */
-    String air(String code, BigDecimal degC, BigDecimal percent) {
+    Means air(String code, BigDecimal degC, BigDecimal percent) {
         one(code, "airGauge", AIR, "°C", degC);
         return one(code, "airGauge", AIR, "%RH", percent);
     }
 
-    String metal(String code, BigDecimal degC) {
+    Means metal(String code, BigDecimal degC) {
         List<String> own = gauges.byCode(code).map(Gauge::ranges).orElse(List.of()).stream()
                 .map(GaugeRange::kind)
                 .toList();
@@ -133,7 +133,7 @@ class CoatGauges {
     }
 
     /** The register names a figure outside the range by the place of a reading; here each has a field of its own. */
-    private String one(String code, String field, String kind, String unit, BigDecimal figure) {
+    private Means one(String code, String field, String kind, String unit, BigDecimal figure) {
         if (code.isBlank()) {
             throw Refusal.input(
                     field,
@@ -142,7 +142,6 @@ class CoatGauges {
                     "Choose the gauge in your hand.");
         }
         gauges.keep(List.of(code));
-        return gauges.require(code, kind, unit, List.of(figure), settings.today())
-                .code();
+        return gauges.require(code, kind, unit, List.of(figure), settings.today());
     }
 }

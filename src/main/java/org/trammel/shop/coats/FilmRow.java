@@ -93,6 +93,10 @@ class FilmRow {
         this.actId = act.id();
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     Film film() {
         return new Film(
                 readings.lines().toList(),

@@ -31,6 +31,7 @@ public class Films {
     private final CoatTurn turn;
     private final CoatGauges gauges;
     private final CoatFaults faults;
+    private final CoatGives gives;
     private final Settings settings;
     private final ActLog log;
 
@@ -40,6 +41,7 @@ public class Films {
             CoatTurn turn,
             CoatGauges gauges,
             CoatFaults faults,
+            CoatGives gives,
             Settings settings,
             ActLog log) {
         this.rows = rows;
@@ -47,6 +49,7 @@ public class Films {
         this.turn = turn;
         this.gauges = gauges;
         this.faults = faults;
+        this.gives = gives;
         this.settings = settings;
         this.log = log;
     }
@@ -110,6 +113,7 @@ public class Films {
         FilmJudge.Judged judged = factor == null
                 ? FilmJudge.plain(areas, asked.filmRule(), NOT_TAKEN)
                 : FilmJudge.guarded(areas, asked.filmRule(), Objects.requireNonNull(means.u()), factor, NOT_TAKEN);
+        gives.film(act, at, all, means);
         String written = FilmMap.written(areas);
         if (written.length() > LONGEST) {
             throw Refusal.input("areas", NOT_TAKEN, "The map is too long.", "Key fewer digits to a reading.");

@@ -1,5 +1,6 @@
 package org.trammel.shop.coats;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.inspection.GivenCodes;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signatures;
@@ -47,6 +49,7 @@ class FinishPages {
         model.addAttribute("metals", NewFinish.METALS);
         model.addAttribute("rules", CoatForm.rules());
         model.addAttribute("levels", CoatForm.levels());
+        model.addAttribute("figures", CoatFigure.values());
         model.addAttribute("values", values(last));
         return "coats/finish-form";
     }
@@ -54,6 +57,7 @@ class FinishPages {
     @GetMapping("/{code}")
     String one(@PathVariable String code, SignedOn who, Model model) {
         List<Finish> revisions = finishes.of(code);
+        model.addAttribute("figures", CoatFigure.values());
         model.addAttribute("f", revisions.get(0));
         model.addAttribute("revisions", revisions);
         model.addAttribute("names", crew.names());
@@ -84,7 +88,16 @@ class FinishPages {
                 fields.getOrDefault("masks", "").lines().toList(),
                 Keyed.figureOrNone("mostBar", deed, fields.get("mostBar")),
                 Keyed.figureOrNone("mostEarth", deed, fields.get("mostEarth")),
-                fields.getOrDefault("source", ""));
+                fields.getOrDefault("source", ""),
+                gives(fields));
+    }
+
+    private static Map<CoatFigure, List<String>> gives(Map<String, String> fields) {
+        Map<CoatFigure, List<String>> gives = new EnumMap<>(CoatFigure.class);
+        for (CoatFigure figure : CoatFigure.values()) {
+            gives.put(figure, GivenCodes.typed(fields.getOrDefault("gives" + figure, "")));
+        }
+        return gives;
     }
 
     private static Map<String, Object> values(@Nullable Finish last) {
@@ -99,6 +112,7 @@ class FinishPages {
             values.put("mostBar", content.most_bar());
             values.put("mostEarth", content.mostEarth_MOhm());
             values.put("source", content.source());
+            content.gives().forEach((figure, codes) -> values.put("gives" + figure, String.join(" ", codes)));
             CoatForm.fill(values, last.coat());
         }
         return values;

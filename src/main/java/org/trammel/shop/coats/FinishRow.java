@@ -17,6 +17,7 @@ import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.coating.FilmRule;
+import org.trammel.shop.inspection.GivenCodes;
 import org.trammel.shop.records.Act;
 
 @Entity
@@ -97,6 +98,10 @@ class FinishRow {
     @Column(nullable = false)
     private String source;
 
+    /** A line to a figure: its name, then the codes of the characteristics it gives. */
+    @Column(nullable = false)
+    private String gives;
+
     @Column(name = "set_by", nullable = false)
     private long setBy;
 
@@ -125,6 +130,7 @@ class FinishRow {
         this.most_bar = content.most_bar();
         this.mostEarth_MOhm = content.mostEarth_MOhm();
         this.source = content.source();
+        this.gives = GivenCodes.written(content.gives());
         this.setBy = act.by();
         this.setAt = act.at();
         this.actId = act.id();
@@ -183,7 +189,8 @@ class FinishRow {
                         list(masks, "\n"),
                         most_bar,
                         mostEarth_MOhm,
-                        source),
+                        source,
+                        GivenCodes.read(CoatFigure.class, gives)),
                 coat(),
                 setBy,
                 setAt,

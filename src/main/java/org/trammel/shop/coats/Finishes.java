@@ -68,6 +68,15 @@ public class Finishes {
                 : naming.stream().filter(Finish::inForce).findFirst();
     }
 
+    /** Whether any finish in force names the operation, for whatever metal, and its records give something. */
+    boolean gives(String operation) {
+        return rows.naming(operation).stream()
+                .map(FinishRow::finish)
+                .anyMatch(finish -> finish.guards(operation)
+                        && finish.inForce()
+                        && !finish.content().gives().isEmpty());
+    }
+
     private List<Finish> naming(String operation, String metal) {
         return rows.naming(operation).stream()
                 .map(FinishRow::finish)

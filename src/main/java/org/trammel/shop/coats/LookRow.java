@@ -85,6 +85,10 @@ class LookRow {
         this.actId = act.id();
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     Look look() {
         return new Look(
                 crossCut, gloss, colourDifference, verdict, words.lines().toList(), nonconformance, by, at);

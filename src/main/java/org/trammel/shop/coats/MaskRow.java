@@ -50,6 +50,10 @@ class MaskRow {
         this.actId = act.id();
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     String landmark() {
         return landmark;
     }

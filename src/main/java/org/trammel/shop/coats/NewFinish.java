@@ -3,9 +3,10 @@ package org.trammel.shop.coats;
 import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.inspection.GivenCodes;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
 
@@ -19,6 +20,7 @@ import org.trammel.shop.records.TypedText;
  * @param most_bar greatest blast pressure
  * @param mostEarth_MOhm greatest earth resistance from hook to frame; null where nothing is sprayed by charge
  * @param source where the numbers come from
+ * @param gives characteristics of its operations that what is recorded gives, by the figure
  */
 public record NewFinish(
         String what,
@@ -28,7 +30,8 @@ public record NewFinish(
         List<String> masks,
         @Nullable BigDecimal most_bar,
         @Nullable BigDecimal mostEarth_MOhm,
-        String source) {
+        String source,
+        Map<CoatFigure, List<String>> gives) {
 
     static final Set<String> METALS = new LinkedHashSet<>(List.of("AL6061", "AL7005", "STEEL", "TI"));
 
@@ -36,7 +39,27 @@ public record NewFinish(
     private static final BigDecimal GREATEST_BAR = BigDecimal.valueOf(20);
     private static final BigDecimal GREATEST_MOHM = BigDecimal.valueOf(1000);
 
+    /** One whose records give no characteristic. */
+    public NewFinish(
+            String what,
+            List<String> metals,
+            List<String> blastOperations,
+            List<String> coatOperations,
+            List<String> masks,
+            @Nullable BigDecimal most_bar,
+            @Nullable BigDecimal mostEarth_MOhm,
+            String source) {
+        this(what, metals, blastOperations, coatOperations, masks, most_bar, mostEarth_MOhm, source, Map.of());
+    }
+
+    /** The same, giving characteristics. */
+    public NewFinish giving(Map<CoatFigure, List<String>> codes) {
+        return new NewFinish(
+                what, metals, blastOperations, coatOperations, masks, most_bar, mostEarth_MOhm, source, codes);
+    }
+
     public NewFinish {
+        gives = Map.copyOf(gives);
         metals = List.copyOf(metals);
         blastOperations = List.copyOf(blastOperations);
         coatOperations = List.copyOf(coatOperations);
@@ -80,7 +103,8 @@ public record NewFinish(
                                 mostEarth_MOhm,
                                 GREATEST_MOHM,
                                 "MΩ"),
-                TypedText.line("source", "The source", deed, source, 400));
+                TypedText.line("source", "The source", deed, source, 400),
+                GivenCodes.checked(CoatFigure.class, deed, gives));
     }
 
     static List<String> codes(String field, String deed, List<String> typed) {
@@ -133,8 +157,6 @@ public record NewFinish(
 
     /** What was typed into one field, by white space and commas. */
     static List<String> words(String typed) {
-        return Stream.of(typed.split("[\\s,;]+"))
-                .filter(word -> !word.isEmpty())
-                .toList();
+        return GivenCodes.typed(typed);
     }
 }

@@ -1,5 +1,6 @@
 package org.trammel.shop.coats;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import org.springframework.data.jpa.repository.Query;
@@ -10,6 +11,8 @@ interface SprayRepository extends Repository<SprayRow, Long> {
     SprayRow saveAndFlush(SprayRow row);
 
     List<SprayRow> findByOperationIdOrderById(long operationId);
+
+    List<SprayRow> findByOperationIdInOrderById(Collection<Long> operationIds);
 
     @Query("select distinct r.by from SprayRow r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);

@@ -65,6 +65,10 @@ class SprayRow {
         this.actId = act.id();
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     SurfaceRecord.Spray spray() {
         return new SurfaceRecord.Spray(lot, expiresOn, earth_MOhm, mostEarth_MOhm, gauge, by, at);
     }

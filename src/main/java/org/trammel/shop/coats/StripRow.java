@@ -55,6 +55,10 @@ class StripRow {
         this.actId = act.id();
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     Strip strip() {
         return new Strip(method, words, by, at);
     }

@@ -2,6 +2,7 @@ package org.trammel.shop.coats;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -10,6 +11,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.thermal.DewPoint;
 import org.trammel.calc.units.Answer;
+import org.trammel.shop.gauges.Means;
 import org.trammel.shop.materials.Lot;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
@@ -34,6 +36,7 @@ public class Surfaces {
     private final CoatTurn turn;
     private final CoatLots lots;
     private final CoatGauges gauges;
+    private final CoatGives gives;
     private final Settings settings;
     private final ActLog log;
 
@@ -46,6 +49,7 @@ public class Surfaces {
             CoatTurn turn,
             CoatLots lots,
             CoatGauges gauges,
+            CoatGives gives,
             Settings settings,
             ActLog log) {
         this.masks = masks;
@@ -56,6 +60,7 @@ public class Surfaces {
         this.turn = turn;
         this.lots = lots;
         this.gauges = gauges;
+        this.gives = gives;
         this.settings = settings;
         this.log = log;
     }
@@ -109,7 +114,7 @@ public class Surfaces {
             throw Refusal.input("pressure", deed, "The pressure is not above 0 bar.", "Read it while the air flows.");
         }
         String clean = TypedText.line("cleanliness", "The cleanliness", deed, entry.cleanliness(), 200);
-        String gauge = gauges.pressure(entry.gauge(), bar);
+        Means gauge = gauges.pressure(entry.gauge(), bar);
         Lot lot = lots.media(act, entry.lot(), at);
         blasts.saveAndFlush(new BlastRow(
                 operationId,
@@ -118,11 +123,12 @@ public class Surfaces {
                         lot.code(),
                         bar,
                         Objects.requireNonNull(at.finish().content().most_bar()),
-                        gauge,
+                        gauge.code(),
                         clean,
                         act.by(),
                         act.at()),
                 act));
+        gives.give(act, at, CoatFigure.PRESSURE, bar, List.of(gauge));
         return told(act, at, "blasted", Map.of("lot", lot.code()));
     }
 
@@ -161,8 +167,8 @@ public class Surfaces {
                     "Read the meter again, in °C and per cent.");
         }
         DewPoint point = ((Answer.Determined<DewPoint>) computed).value();
-        String airGauge = gauges.air(entry.airGauge(), air, humidity);
-        String metalGauge = gauges.metal(entry.metalGauge(), metal);
+        Means airGauge = gauges.air(entry.airGauge(), air, humidity);
+        Means metalGauge = gauges.metal(entry.metalGauge(), metal);
         Setting wanted = settings.inForce("coat.margin");
         BigDecimal wanted_K = new BigDecimal(wanted.value());
         AirRow row = airs.saveAndFlush(new AirRow(
@@ -177,11 +183,16 @@ public class Surfaces {
                         wanted_K,
                         point.leastSurface_degC(wanted_K),
                         wanted.source(),
-                        airGauge,
-                        metalGauge,
+                        airGauge.code(),
+                        metalGauge.code(),
                         act.by(),
                         act.at()),
                 act));
+        if (row.air().enough()) {
+            gives.give(act, at, CoatFigure.MARGIN, row.air().margin_K(), List.of(airGauge, metalGauge));
+        } else {
+            gives.tooSmall(act, at);
+        }
         return told(
                 act,
                 at,
@@ -215,12 +226,22 @@ public class Surfaces {
         if (earth != null && earth.signum() < 0) {
             throw Refusal.input("earth", deed, "A resistance is not below 0 MΩ.", "Measure it again, hook to frame.");
         }
-        String gauge = earth == null ? null : gauges.earth(entry.gauge() == null ? "" : entry.gauge(), earth);
+        Means gauge = earth == null ? null : gauges.earth(entry.gauge() == null ? "" : entry.gauge(), earth);
         Lot lot = lots.powder(act, entry.lot(), at, deed);
         sprays.saveAndFlush(new SprayRow(
                 operationId,
-                new SurfaceRecord.Spray(lot.code(), lot.expiresOn(), earth, most, gauge, act.by(), act.at()),
+                new SurfaceRecord.Spray(
+                        lot.code(),
+                        lot.expiresOn(),
+                        earth,
+                        most,
+                        gauge == null ? null : gauge.code(),
+                        act.by(),
+                        act.at()),
                 act));
+        if (gauge != null) {
+            gives.give(act, at, CoatFigure.EARTH, earth, List.of(gauge));
+        }
         return told(act, at, "powder-and-earth", Map.of("lot", lot.code()));
     }
 

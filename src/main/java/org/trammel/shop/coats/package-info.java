@@ -10,5 +10,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Surface and coat",
-        allowedDependencies = {"travellers", "gauges", "materials", "nonconformance", "routes"})
+        allowedDependencies = {"travellers", "gauges", "materials", "nonconformance", "routes", "inspection"})
 package org.trammel.shop.coats;

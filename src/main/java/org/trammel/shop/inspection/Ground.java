@@ -9,7 +9,7 @@ enum Ground {
     MAY_DIFFER("its verdict may be another within the span"),
     ERROR_UNKNOWN("nobody knows by how much the gauge was wrong"),
     OTHER_UNIT("the gauge's error is known in another unit"),
-    HEIGHTS_UNKNOWN("it was reduced from heights, and how the error moves them is not known");
+    HEIGHTS_UNKNOWN("it was computed from other figures, and how the error moves it is not known");
 
     private final String words;
 

@@ -8,7 +8,6 @@ import org.trammel.calc.metrology.ConformityDecision;
 import org.trammel.calc.metrology.DecisionRule;
 import org.trammel.calc.metrology.ExpectedSpan;
 import org.trammel.calc.metrology.Limits;
-import org.trammel.shop.gauges.Means;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Setting;
 import org.trammel.shop.settings.Settings;
@@ -27,7 +26,7 @@ class Judge {
         this.settings = settings;
     }
 
-    Reading.Judged of(Evidence.Wanted wanted, BigDecimal value, Means means) {
+    Reading.Judged of(Evidence.Wanted wanted, BigDecimal value, Reading.With with) {
         if (wanted.lowerLimit() == null && wanted.upperLimit() == null) {
             return new Reading.Judged(Verdict.NOTED, null, null);
         }
@@ -36,13 +35,13 @@ class Judge {
                 value,
                 new Limits(wanted.lowerLimit(), wanted.upperLimit()),
                 DecisionRule.valueOf(wanted.rule().name()),
-                means.u(),
+                with.u(),
                 new BigDecimal(factor.value()),
                 KEPT);
         if (decision instanceof ConformityDecision.GaugeUnfit unfit) {
             throw Refusal.state(
                     "Gauge unfit: there is no verdict on " + wanted.code() + ", " + wanted.name() + ".",
-                    means.code() + " cannot decide on these limits: " + unfit.reason() + ".",
+                    with.code() + " cannot decide on these limits: " + unfit.reason() + ".",
                     "Measure with a gauge of less uncertainty.");
         }
         Verdict verdict = decision instanceof ConformityDecision.Conforming
@@ -56,7 +55,7 @@ class Judge {
     }
 
     /** Whether a value of that uncertainty, whatever it is, can be judged: the guard band leaves something of the limits. */
-    boolean decides(@Nullable BigDecimal lower, @Nullable BigDecimal upper, DecisionRule rule, BigDecimal u) {
+    boolean decides(@Nullable BigDecimal lower, @Nullable BigDecimal upper, DecisionRule rule, @Nullable BigDecimal u) {
         return lower == null && upper == null
                 || !(ConformityDecision.of(
                                 lower == null ? Objects.requireNonNull(upper) : lower,

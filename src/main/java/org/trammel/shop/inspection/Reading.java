@@ -55,13 +55,13 @@ class Reading {
     private @Nullable BigDecimal u;
 
     @Column(name = "gauge_id")
-    private long gaugeId;
+    private @Nullable Long gaugeId;
 
     @Column(name = "gauge_code")
     private String gaugeCode;
 
     @Column(name = "gauge_due_on")
-    private LocalDate gaugeDueOn;
+    private @Nullable LocalDate gaugeDueOn;
 
     @Column(name = "temperature_deg_c")
     private @Nullable BigDecimal temperatureDegC;
@@ -122,6 +122,9 @@ class Reading {
     @Column(name = "reduction_id")
     private @Nullable Long reductionId;
 
+    @Column
+    private @Nullable String record;
+
     protected Reading() {}
 
     /** What was read, beside the verdict. */
@@ -141,7 +144,29 @@ class Reading {
             @Nullable DecisionBasis basis,
             @Nullable Long factorSettingId) {}
 
-    Reading(Act act, Evidence.Wanted wanted, Means means, Taken taken, Judged judged) {
+    /**
+     * What it was read with.
+     *
+     * @param gaugeId its row in the register; null for what is kept by the module whose record gives the reading
+     * @param record the record that gives it, as people call it; null where it was read and keyed
+     */
+    record With(
+            @Nullable Long gaugeId,
+            String code,
+            @Nullable LocalDate dueOn,
+            @Nullable BigDecimal u,
+            @Nullable String record) {
+
+        static With of(Means means) {
+            return of(means, null);
+        }
+
+        static With of(Means means, @Nullable String record) {
+            return new With(means.gaugeId(), means.code(), means.dueOn(), means.u(), record);
+        }
+    }
+
+    Reading(Act act, Evidence.Wanted wanted, With with, Taken taken, Judged judged) {
         this.characteristicId = wanted.characteristicId();
         this.operationId = wanted.operationId();
         this.travellerId = wanted.travellerId();
@@ -149,10 +174,11 @@ class Reading {
         this.raw = taken.raw().stream().map(BigDecimal::toPlainString).collect(Collectors.joining(";"));
         this.value = taken.value();
         this.unit = wanted.unit();
-        this.u = means.u();
-        this.gaugeId = means.gaugeId();
-        this.gaugeCode = means.code();
-        this.gaugeDueOn = means.dueOn();
+        this.u = with.u();
+        this.gaugeId = with.gaugeId();
+        this.gaugeCode = with.code();
+        this.gaugeDueOn = with.dueOn();
+        this.record = with.record();
         this.temperatureDegC = taken.temperatureDegC();
         this.nominal = wanted.nominal();
         this.lowerLimit = wanted.lowerLimit();
@@ -215,7 +241,13 @@ class Reading {
         return u;
     }
 
-    long gaugeId() {
+    @Nullable
+    String record() {
+        return record;
+    }
+
+    @Nullable
+    Long gaugeId() {
         return gaugeId;
     }
 

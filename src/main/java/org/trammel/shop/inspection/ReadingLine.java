@@ -13,6 +13,7 @@ import org.trammel.shop.routes.Rule;
  * @param u standard uncertainty in {@code unit}; null for an aid
  * @param guardBand in {@code unit}; 0 under the plain rule
  * @param reductionId the reduction of raw figures it came from; null if it was read as it is
+ * @param record the record that gave it, such as that of a run; null if it was read and keyed
  * @param replaced true if a correction took its place
  */
 public record ReadingLine(
@@ -43,6 +44,7 @@ public record ReadingLine(
         @Nullable Long replacesId,
         @Nullable String reason,
         @Nullable Long reductionId,
+        @Nullable String record,
         boolean replaced) {
 
     static ReadingLine of(Reading r, boolean replaced) {
@@ -74,6 +76,7 @@ public record ReadingLine(
                 r.replacesId(),
                 r.reason(),
                 r.reductionId(),
+                r.record(),
                 replaced);
     }
 }

@@ -39,6 +39,7 @@ public class Readings {
     private final Settings settings;
     private final Judge judge;
     private final ReadAgain again;
+    private final GivenReadings given;
     private final ApplicationEventPublisher events;
 
     Readings(
@@ -49,6 +50,7 @@ public class Readings {
             Settings settings,
             Judge judge,
             ReadAgain again,
+            GivenReadings given,
             ApplicationEventPublisher events) {
         this.readings = readings;
         this.coldSets = coldSets;
@@ -57,6 +59,7 @@ public class Readings {
         this.settings = settings;
         this.judge = judge;
         this.again = again;
+        this.given = given;
         this.events = events;
     }
 
@@ -82,7 +85,9 @@ public class Readings {
         if (!evidence.opens(act, "read", characteristicId)) {
             return repeated(act);
         }
-        return take(act, evidence.readable(act, characteristicId), input, null, null);
+        Evidence.Wanted wanted = evidence.readable(act, characteristicId);
+        given.requireKeyed(wanted);
+        return take(act, wanted, input, null, null);
     }
 
     /**
@@ -107,6 +112,7 @@ public class Readings {
                     "Correct the newest one.");
         }
         Evidence.Wanted wanted = evidence.correctable(act, characteristicId, old.personId());
+        given.refuseCorrection(old);
         requireStanding(wanted, readingId);
         String wrong = TypedText.words("reason", "The reason", "The reading is not corrected.", reason, 1000);
         return take(act, wanted, input, old, wrong);
@@ -179,10 +185,25 @@ public class Readings {
 
     /** Judges what was taken, keeps it, and hands the verdict to the frame. */
     ReadingLine judged(Act act, Evidence.Wanted wanted, Means means, Reading.Taken taken, @Nullable Reading corrected) {
-        Reading.Judged judged = judge.of(wanted, taken.value(), means);
-        again.requireReason(act, wanted, means, judged.verdict(), corrected);
-        CharacteristicState state = state(act, wanted, judged.verdict(), taken.replacesId());
-        Reading reading = readings.save(new Reading(act, wanted, means, taken, judged));
+        return judged(act, wanted, Reading.With.of(means), means, taken, corrected);
+    }
+
+    /** @param means null where a record gives it that no further try can better */
+    ReadingLine judged(
+            Act act,
+            Evidence.Wanted wanted,
+            Reading.With with,
+            @Nullable Means means,
+            Reading.Taken taken,
+            @Nullable Reading corrected) {
+        Reading.Judged judged = judge.of(wanted, taken.value(), with);
+        if (means != null) {
+            again.requireReason(act, wanted, means, judged.verdict(), corrected);
+        }
+        CharacteristicState state = means == null && judged.verdict() == Verdict.CONFORMING
+                ? CharacteristicState.CONFORMING
+                : state(act, wanted, judged.verdict(), taken.replacesId());
+        Reading reading = readings.save(new Reading(act, wanted, with, taken, judged));
         evidence.judged(act, wanted.characteristicId(), state, reading.id());
         events.publishEvent(
                 new ReadingTaken(act, wanted.travellerId(), wanted.operationId(), wanted.code(), reading.id()));

@@ -3,6 +3,7 @@ package org.trammel.shop.inspection;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.metrology.HeightError;
@@ -40,7 +41,7 @@ class SpanJudge {
                     ? judged(reading, there.value())
                     : open(reading, Ground.HEIGHTS_UNKNOWN);
         }
-        if (reading.gaugeId() != error.gaugeId() || reading.reductionId() != null) {
+        if (!Objects.equals(reading.gaugeId(), error.gaugeId()) || reading.reductionId() != null) {
             return open(reading, Ground.HEIGHTS_UNKNOWN);
         }
         if (!reading.unit().equals(error.unit())) {

@@ -247,7 +247,9 @@ public class Deciding {
                 holds.liftOf(act, n.serial(), n.number(), words);
             }
             case CONCESSION -> {
-                evidence.concede(act, n.characteristicId(), n.number(), n.expiresOn());
+                if (n.characteristicId() != null) {
+                    evidence.concede(act, n.characteristicId(), n.number(), n.expiresOn());
+                }
                 holds.liftOf(act, n.serial(), n.number(), words);
             }
             case CLEARED -> {

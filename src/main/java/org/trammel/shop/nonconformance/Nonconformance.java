@@ -54,6 +54,10 @@ class Nonconformance {
     @Column(name = "reading_id")
     private @Nullable Long readingId;
 
+    /** Whether it is about what is recorded of the operation, such as its coat, and not about a characteristic alone. */
+    @Column(name = "of_record")
+    private boolean ofRecord;
+
     @Enumerated(EnumType.STRING)
     @JdbcTypeCode(SqlTypes.VARCHAR)
     private NonconformanceState state;
@@ -129,6 +133,15 @@ class Nonconformance {
         this.openedBy = by;
         this.openedAt = at;
         this.state = NonconformanceState.OPEN;
+    }
+
+    void isOfRecord() {
+        ofRecord = true;
+    }
+
+    /** Whether a concession has something that it lets stay as it is. */
+    boolean concedable() {
+        return characteristicId != null || ofRecord;
     }
 
     /** The operation at fault, once it is known better than where it was found. */

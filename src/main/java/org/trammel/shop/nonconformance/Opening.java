@@ -127,6 +127,27 @@ public class Opening {
             @Nullable Long characteristicId,
             @Nullable String faultCode,
             String words) {
+        return opened(act, travellerId, operationId, characteristicId, faultCode, words, false);
+    }
+
+    /**
+     * Opens one about what is recorded of an operation, which a concession may let stay as it is.
+     *
+     * @return its number
+     */
+    @Transactional
+    public String ofRecord(Act act, long travellerId, long operationId, String words) {
+        return opened(act, travellerId, operationId, null, null, words, true);
+    }
+
+    private String opened(
+            Act act,
+            long travellerId,
+            long operationId,
+            @Nullable Long characteristicId,
+            @Nullable String faultCode,
+            String words,
+            boolean ofRecord) {
         FrameSheet.Head head = travellers.head(travellerId);
         if (!log.opens(act, "open nonconformance", "operation:" + operationId, Chains.bearing(head.serial()))) {
             return all.findBySerialOrderById(head.serial()).stream()
@@ -158,21 +179,24 @@ public class Opening {
                     "Characteristic " + wanted.code() + " belongs to another operation.",
                     "Choose one of the operation.");
         }
-        return open(
-                        act,
-                        new Nonconformance.Found(
-                                head.serial(),
-                                head.part(),
-                                travellerId,
-                                operationId,
-                                operation.code(),
-                                characteristicId,
-                                wanted == null ? null : wanted.code(),
-                                wanted == null ? null : wanted.readingId()),
-                        fault,
-                        seen,
-                        "found at operation " + operation.code() + "; what was found stands on its sheet.")
-                .number();
+        Nonconformance opened = open(
+                act,
+                new Nonconformance.Found(
+                        head.serial(),
+                        head.part(),
+                        travellerId,
+                        operationId,
+                        operation.code(),
+                        characteristicId,
+                        wanted == null ? null : wanted.code(),
+                        wanted == null ? null : wanted.readingId()),
+                fault,
+                seen,
+                "found at operation " + operation.code() + "; what was found stands on its sheet.");
+        if (ofRecord) {
+            opened.isOfRecord();
+        }
+        return opened.number();
     }
 
     private static void requireOpen(FrameSheet.Head head) {

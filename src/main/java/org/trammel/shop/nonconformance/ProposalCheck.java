@@ -37,10 +37,10 @@ final class ProposalCheck {
                     "from", what, "It does not say which operations are done over.", "Choose the first of them.");
         }
         if (p.decision() == Decision.CONCESSION) {
-            if (n.characteristicId() == null) {
+            if (!n.concedable()) {
                 throw Refusal.state(
                         what,
-                        n.number() + " is about no characteristic that a concession could release.",
+                        n.number() + " is about no characteristic or record that a concession could release.",
                         "Decide on rework, repair or scrap, or open one for the characteristic.");
             }
             if (blank(p.limits()) || p.expiresOn() == null) {

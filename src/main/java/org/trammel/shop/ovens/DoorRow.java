@@ -9,6 +9,7 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Act;
 
 @Entity
@@ -29,8 +30,8 @@ class DoorRow {
     @Column(name = "moved_at", nullable = false)
     private Instant movedAt;
 
-    @Column(nullable = false)
-    private String words;
+    @Column(name = "words_id")
+    private @Nullable Long wordsId;
 
     @Column(name = "by_person", nullable = false)
     private long by;
@@ -43,17 +44,22 @@ class DoorRow {
 
     protected DoorRow() {}
 
-    DoorRow(long runId, boolean opened, String words, Act act) {
+    DoorRow(long runId, boolean opened, @Nullable Long wordsId, Act act) {
         this.runId = runId;
         this.opened = opened;
         this.movedAt = act.at();
-        this.words = words;
+        this.wordsId = wordsId;
         this.by = act.by();
         this.at = act.at();
         this.actId = act.id();
     }
 
-    Run.Door door() {
+    @Nullable
+    Long wordsId() {
+        return wordsId;
+    }
+
+    Run.Door door(String words) {
         return new Run.Door(opened, movedAt, words, by);
     }
 }

@@ -30,11 +30,9 @@ class GuardedOperations implements Awaited {
 
     @Override
     public Optional<Refusal> outstanding(AtItsGate operation) {
-        List<ProgrammeRevisionRow> guarding = revisions.guarding(operation.code()).stream()
-                .filter(row -> row.guards(operation.code()) && row.isFor(operation.metal()))
-                .toList();
-        boolean inForce = guarding.stream().anyMatch(row -> row.state() == ProgrammeState.APPROVED);
-        if (!inForce || operation.doneOutside() || begunBefore(guarding, operation.begunAt())) {
+        List<ProgrammeRevisionRow> guarding =
+                operation.doneOutside() ? List.of() : inForce(operation.code(), operation.metal(), operation.begunAt());
+        if (guarding.isEmpty()) {
             return Optional.empty();
         }
         List<LoadedRow> loaded = frames.findByOperationIdOrderById(operation.operationId());
@@ -66,6 +64,26 @@ class GuardedOperations implements Awaited {
                 run.state() == RunState.STOPPED
                         ? "It is released on its record, by who may; not by the clock."
                         : "Wait for the run and its release."));
+    }
+
+    /** Approved revisions that guard an operation of a frame of that metal; none where it goes by paper. */
+    List<ProgrammeRevisionRow> inForce(String operation, String metal, @Nullable Instant begunAt) {
+        List<ProgrammeRevisionRow> guarding = revisions.guarding(operation).stream()
+                .filter(row -> row.guards(operation) && row.isFor(metal))
+                .toList();
+        return begunBefore(guarding, begunAt)
+                ? List.of()
+                : guarding.stream()
+                        .filter(row -> row.state() == ProgrammeState.APPROVED)
+                        .toList();
+    }
+
+    /** Whether any approved revision guards such an operation, of whatever metal, and its runs give something. */
+    boolean gives(String operation) {
+        return revisions.guarding(operation).stream()
+                .anyMatch(row -> row.guards(operation)
+                        && row.state() == ProgrammeState.APPROVED
+                        && !row.gives().isEmpty());
     }
 
     /** What was in work before any programme guarded the operation goes by paper. */

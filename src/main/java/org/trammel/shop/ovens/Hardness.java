@@ -13,6 +13,8 @@ import org.trammel.calc.thermal.HardnessMethod;
  * @param scale with load and ball or the gauge's own divisions; nothing is converted
  * @param least limit that was asked for; null where none was
  * @param most the other limit of a window
+ * @param gauge of the register; empty where a laboratory outside read it
+ * @param report of that laboratory; null where it was read here
  * @param met whether it lies within what was asked for; null where nothing was
  */
 public record Hardness(
@@ -25,6 +27,7 @@ public record Hardness(
         @Nullable BigDecimal most,
         String place,
         String gauge,
+        @Nullable String report,
         @Nullable Boolean met,
         long by,
         Instant at) {
@@ -40,6 +43,16 @@ public record Hardness(
         };
     }
 
+    /** Kind of gauge of the register that reads so. */
+    static String kind(HardnessMethod method) {
+        return method == HardnessMethod.CONDUCTIVITY ? "CONDUCTIVITY" : "HARDNESS";
+    }
+
+    /** What it was read with, or whose report says it. */
+    public String source() {
+        return report == null ? gauge : "report " + report;
+    }
+
     public String methodWord() {
         return word(method);
     }
@@ -53,6 +66,8 @@ public record Hardness(
      * As it is entered.
      *
      * @param travellerId the frame or part; null for the coupon
+     * @param gauge of the register, in date; empty where {@code report} says whose figure it is
+     * @param report laboratory outside and number of its report
      */
     public record Entry(
             @Nullable Long travellerId,
@@ -62,5 +77,6 @@ public record Hardness(
             @Nullable BigDecimal least,
             @Nullable BigDecimal most,
             @Nullable String place,
-            @Nullable String gauge) {}
+            @Nullable String gauge,
+            @Nullable String report) {}
 }

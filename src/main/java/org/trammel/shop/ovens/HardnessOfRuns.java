@@ -1,6 +1,7 @@
 package org.trammel.shop.ovens;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -9,11 +10,15 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.thermal.HardnessMethod;
+import org.trammel.shop.gauges.Gauge;
+import org.trammel.shop.gauges.GaugeRange;
+import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.settings.Settings;
 
 /**
  * Hardness and conductivity of the coupon of a run and of its frames. They are kept beside the run and release nothing: the
@@ -27,12 +32,16 @@ public class HardnessOfRuns {
     private final HardnessRepository rows;
     private final Runs runs;
     private final LoadTurn turn;
+    private final Gauges gauges;
+    private final Settings settings;
     private final ActLog log;
 
-    HardnessOfRuns(HardnessRepository rows, Runs runs, LoadTurn turn, ActLog log) {
+    HardnessOfRuns(HardnessRepository rows, Runs runs, LoadTurn turn, Gauges gauges, Settings settings, ActLog log) {
         this.rows = rows;
         this.runs = runs;
         this.turn = turn;
+        this.gauges = gauges;
+        this.settings = settings;
         this.log = log;
     }
 
@@ -74,16 +83,20 @@ public class HardnessOfRuns {
         if (method == null) {
             throw Refusal.input("method", deed, "It is not said how it was found.", "Choose from the list.");
         }
+        String report = TypedText.lineOrNone("report", "The report", deed, entry.report(), 60);
+        BigDecimal figure = within("figure", "The figure", deed, entry.figure());
+        String gauge = report == null ? gauge(entry.gauge(), method, figure, deed) : "";
         HardnessRow kept = rows.save(new HardnessRow(
                 row.id(),
                 travellerId,
                 method,
-                within("figure", "The figure", deed, entry.figure()),
+                figure,
                 TypedText.line("scale", "The scale", deed, entry.scale(), 60),
                 limit("least", "The least", deed, entry.least()),
                 limit("most", "The most", deed, requireOrder(entry, deed)),
                 TypedText.line("place", "The place", deed, entry.place(), 60),
-                TypedText.line("gauge", "The gauge", deed, entry.gauge(), 20),
+                gauge,
+                report,
                 act));
         log.event(
                 Chains.SHOP,
@@ -96,6 +109,43 @@ public class HardnessOfRuns {
                         "met",
                         kept.hardness("").shows()));
         return run;
+    }
+
+    /** In date, of the kind, and within its range, whatever its scale is called; or refused. */
+    private String gauge(@Nullable String code, HardnessMethod method, BigDecimal figure, String deed) {
+        if (code == null || code.isBlank()) {
+            throw Refusal.input(
+                    "gauge",
+                    deed,
+                    "It is not said what it was read with.",
+                    "Choose the gauge in your hand, or enter the report of the laboratory that read it.");
+        }
+        String kind = Hardness.kind(method);
+        String unit = gauges.byCode(code.strip()).map(Gauge::ranges).orElse(List.of()).stream()
+                .filter(range -> range.kind().equals(kind))
+                .map(GaugeRange::unit)
+                .findFirst()
+                .orElse("");
+        gauges.keep(List.of(code.strip()));
+        return gauges.require(code.strip(), kind, unit, List.of(figure), settings.today())
+                .code();
+    }
+
+    /** Those of the register that read hardness or conductivity today, by number. */
+    @Transactional(readOnly = true)
+    public Map<String, String> usable() {
+        Map<String, String> usable = new LinkedHashMap<>();
+        usable.put("", "choose the one in your hand");
+        for (String kind : List.of("HARDNESS", "CONDUCTIVITY")) {
+            gauges.all().stream()
+                    .flatMap(gauge -> gauge.ranges().stream())
+                    .filter(range -> range.kind().equals(kind))
+                    .map(GaugeRange::unit)
+                    .distinct()
+                    .flatMap(unit -> gauges.usableFor(kind, unit, settings.today()).stream())
+                    .forEach(means -> usable.putIfAbsent(means.code(), means.code() + ", " + means.what()));
+        }
+        return usable;
     }
 
     private static @Nullable BigDecimal requireOrder(Hardness.Entry entry, String deed) {

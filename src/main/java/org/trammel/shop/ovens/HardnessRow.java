@@ -54,6 +54,8 @@ class HardnessRow {
     @Column(nullable = false)
     private String gauge;
 
+    private @Nullable String report;
+
     @Column(name = "by_person", nullable = false)
     private long by;
 
@@ -75,6 +77,7 @@ class HardnessRow {
             @Nullable BigDecimal most,
             String place,
             String gauge,
+            @Nullable String report,
             Act act) {
         this.runId = runId;
         this.travellerId = travellerId;
@@ -85,6 +88,7 @@ class HardnessRow {
         this.most = most;
         this.place = place;
         this.gauge = gauge;
+        this.report = report;
         this.by = act.by();
         this.at = act.at();
         this.actId = act.id();
@@ -106,6 +110,7 @@ class HardnessRow {
                 ProgrammeStep.bareOrNone(most),
                 place,
                 gauge,
+                report,
                 met(),
                 by,
                 at);

@@ -96,7 +96,7 @@ public class HeatLedgers {
             Since since = new Since();
             List<Visit> visits = since.visits;
             for (LoadedRow frame : frames.findBySerialOrderById(serial)) {
-                String of = frame.loaded().part();
+                String of = frame.part();
                 boolean concerns = of.equals(part) || of.isEmpty() || part.isEmpty();
                 RunRow run = runs.findById(frame.runId()).orElseThrow();
                 if (concerns && counts(frame, run) && !run.code().equals(but)) {

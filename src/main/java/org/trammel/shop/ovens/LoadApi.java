@@ -42,6 +42,7 @@ class LoadApi {
     private final RunRelease release;
     private final RunJudge judge;
     private final HardnessOfRuns hardness;
+    private final Quenches quenches;
     private final Signatures signatures;
 
     LoadApi(
@@ -52,6 +53,7 @@ class LoadApi {
             RunRelease release,
             RunJudge judge,
             HardnessOfRuns hardness,
+            Quenches quenches,
             Signatures signatures) {
         this.runs = runs;
         this.loads = loads;
@@ -60,6 +62,7 @@ class LoadApi {
         this.release = release;
         this.judge = judge;
         this.hardness = hardness;
+        this.quenches = quenches;
         this.signatures = signatures;
     }
 
@@ -211,12 +214,22 @@ class LoadApi {
         return ovenRuns.door(act, code, body.opened(), body.words());
     }
 
-    record Quenched(@Nullable BigDecimal delayS, @Nullable String words) {}
+    /**
+     * @param mark OUT as the door moves, IN as the last of the load is under water; left out for a late entry
+     * @param delayS of a late entry, s
+     * @param words where a late entry comes from
+     */
+    record Quenched(
+            @Nullable QuenchMark mark,
+            @Nullable BigDecimal delayS,
+            @Nullable String words) {}
 
     @PostMapping("/{code}/quench")
     @Operation(summary = "How long it took from the door to the water; the newest counts")
     Run quench(Act act, @PathVariable String code, @RequestBody Quenched body) {
-        return ovenRuns.quench(act, code, body.delayS(), body.words());
+        return body.mark() == null
+                ? quenches.late(act, code, body.delayS(), body.words())
+                : quenches.tap(act, code, body.mark());
     }
 
     @GetMapping("/{code}/hardness")

@@ -44,6 +44,7 @@ class LoadPages {
     private final RunRelease release;
     private final RunJudge judge;
     private final HardnessOfRuns hardness;
+    private final Quenches quenches;
     private final Ovens ovens;
     private final Programmes programmes;
     private final Signatures signatures;
@@ -58,6 +59,7 @@ class LoadPages {
             RunRelease release,
             RunJudge judge,
             HardnessOfRuns hardness,
+            Quenches quenches,
             Ovens ovens,
             Programmes programmes,
             Signatures signatures,
@@ -70,6 +72,7 @@ class LoadPages {
         this.release = release;
         this.judge = judge;
         this.hardness = hardness;
+        this.quenches = quenches;
         this.ovens = ovens;
         this.programmes = programmes;
         this.signatures = signatures;
@@ -129,6 +132,8 @@ class LoadPages {
         run.in().forEach(frame -> foundOn.put("" + frame.travellerId(), frame.mark()));
         model.addAttribute("foundOn", foundOn);
         model.addAttribute("quench", runs.quench(run.id()).orElse(null));
+        model.addAttribute("outSince", quenches.outSince(run.id()).orElse(null));
+        model.addAttribute("hardnessGauges", hardness.usable());
         model.addAttribute("names", crew.names());
         model.addAttribute("works", who.person().mayWork() && who.person().maySign());
         model.addAttribute("signers", signers(run));
@@ -245,7 +250,11 @@ class LoadPages {
     @PostMapping("/loads/{code}/quench")
     String quench(Act act, @PathVariable String code, @RequestParam Map<String, String> fields) {
         Typed typed = new Typed(fields, "The quench was not noted.");
-        return sheet(ovenRuns.quench(act, code, typed.figure("delay"), typed.text("words")));
+        QuenchMark mark = typed.choice("mark", QuenchMark.class);
+        return sheet(
+                mark == null
+                        ? quenches.late(act, code, typed.figure("delay"), typed.text("words"))
+                        : quenches.tap(act, code, mark));
     }
 
     @PostMapping("/loads/{code}/hardness")
@@ -266,7 +275,8 @@ class LoadPages {
                         typed.figure("least"),
                         typed.figure("most"),
                         typed.text("place"),
-                        typed.text("gauge"))));
+                        typed.text("gauge"),
+                        typed.text("report"))));
     }
 
     @PostMapping("/loads/{code}/stop")

@@ -56,8 +56,9 @@ class LoadedRow {
     @Column(nullable = false)
     private FrameState state;
 
-    @Column(nullable = false)
-    private String words;
+    /** Why it was kept back or taken out; kept apart, where it can be erased. */
+    @Column(name = "words_id")
+    private @Nullable Long wordsId;
 
     @Column(name = "loaded_by", nullable = false)
     private long loadedBy;
@@ -87,20 +88,20 @@ class LoadedRow {
         place = at;
         mass_kg = kg;
         state = FrameState.LOADED;
-        words = "";
+        wordsId = null;
         loadedBy = act.by();
         loadedAt = act.at();
     }
 
-    void takeOut(String why) {
+    void takeOut(@Nullable Long why) {
         state = FrameState.TAKEN_OUT;
-        words = why;
+        wordsId = why;
         operationId = null;
     }
 
-    void decide(FrameState decided, String why, Act act) {
+    void decide(FrameState decided, @Nullable Long why, Act act) {
         state = decided;
-        words = why;
+        wordsId = why;
         decidedBy = act.by();
         decidedAt = act.at();
     }
@@ -122,7 +123,20 @@ class LoadedRow {
         return state;
     }
 
-    Run.Loaded loaded() {
+    String serial() {
+        return serial;
+    }
+
+    String part() {
+        return part;
+    }
+
+    @Nullable
+    Long wordsId() {
+        return wordsId;
+    }
+
+    Run.Loaded loaded(String words) {
         return new Run.Loaded(
                 travellerId, operationId, serial, part, mark, metal, place, mass_kg, state, words, loadedBy);
     }

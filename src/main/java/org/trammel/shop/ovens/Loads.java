@@ -30,6 +30,7 @@ public class Loads {
     private final Compatibility compatibility;
     private final ScannedFrames scanned;
     private final ActLog log;
+    private final RunWords texts;
     private final LoadTurn turn;
 
     Loads(
@@ -43,6 +44,7 @@ public class Loads {
             Compatibility compatibility,
             ScannedFrames scanned,
             ActLog log,
+            RunWords texts,
             LoadTurn turn) {
         this.rows = rows;
         this.frames = frames;
@@ -54,6 +56,7 @@ public class Loads {
         this.compatibility = compatibility;
         this.scanned = scanned;
         this.log = log;
+        this.texts = texts;
         this.turn = turn;
     }
 
@@ -205,7 +208,11 @@ public class Loads {
             LoadedRow frame = frames.findByRunIdAndTravellerId(row.id(), travellerId)
                     .filter(there -> there.state() == FrameState.LOADED)
                     .orElseThrow(() -> Refusal.stale(deed, "It is not in the load.", "Look at the load as it is now."));
-            frame.takeOut(TypedText.line("reason", "The reason", deed, why, 1000));
+            frame.takeOut(texts.keep(
+                    Chains.SHOP,
+                    row.id(),
+                    "why it was taken out",
+                    TypedText.line("reason", "The reason", deed, why, 1000)));
             frames.saveAndFlush(frame);
         });
     }
@@ -256,10 +263,11 @@ public class Loads {
             turn.requireLoader(act.by(), programmes.revision(row.revisionId()), deed);
             String words = TypedText.line("reason", "The reason", deed, why, 1000);
             row.callOff();
+            Long kept = texts.keep(Chains.SHOP, row.id(), "why it was called off", words);
             frames.findByRunIdOrderById(row.id()).stream()
                     .filter(frame -> frame.state() == FrameState.LOADED)
                     .forEach(frame -> {
-                        frame.takeOut(words);
+                        frame.takeOut(kept);
                         frames.saveAndFlush(frame);
                     });
         });

@@ -1,20 +1,17 @@
 package org.trammel.shop.ovens;
 
-import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.thermal.Activation;
-import org.trammel.calc.thermal.RunVerdict;
-import org.trammel.calc.units.Answer;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
 import org.trammel.shop.settings.Settings;
@@ -23,15 +20,10 @@ import org.trammel.shop.settings.Settings;
 @Service
 public class OvenRuns {
 
-    private static final BigDecimal LONGEST_QUENCH_S = BigDecimal.valueOf(3600);
-
     private final RunRepository rows;
     private final LoadedRepository frames;
     private final WiredRepository wired;
     private final DoorRepository doors;
-    private final QuenchRepository quenches;
-    private final LogRepository logs;
-    private final RunJudge judge;
     private final RunSignatureRepository signatures;
     private final Runs runs;
     private final Ovens ovens;
@@ -39,6 +31,7 @@ public class OvenRuns {
     private final Compatibility compatibility;
     private final Crew crew;
     private final Settings settings;
+    private final RunWords texts;
     private final LoadTurn turn;
 
     OvenRuns(
@@ -46,9 +39,6 @@ public class OvenRuns {
             LoadedRepository frames,
             WiredRepository wired,
             DoorRepository doors,
-            QuenchRepository quenches,
-            LogRepository logs,
-            RunJudge judge,
             RunSignatureRepository signatures,
             Runs runs,
             Ovens ovens,
@@ -56,14 +46,12 @@ public class OvenRuns {
             Compatibility compatibility,
             Crew crew,
             Settings settings,
+            RunWords texts,
             LoadTurn turn) {
         this.rows = rows;
         this.frames = frames;
         this.wired = wired;
         this.doors = doors;
-        this.quenches = quenches;
-        this.logs = logs;
-        this.judge = judge;
         this.signatures = signatures;
         this.runs = runs;
         this.ovens = ovens;
@@ -71,6 +59,7 @@ public class OvenRuns {
         this.compatibility = compatibility;
         this.crew = crew;
         this.settings = settings;
+        this.texts = texts;
         this.turn = turn;
     }
 
@@ -181,47 +170,12 @@ public class OvenRuns {
             doors.save(new DoorRow(
                     row.id(),
                     opened,
-                    Optional.ofNullable(TypedText.lineOrNone("words", "The note", deed, words, 400))
-                            .orElse(""),
+                    texts.keep(
+                            Chains.SHOP,
+                            row.id(),
+                            "a door",
+                            TypedText.lineOrNone("words", "The note", deed, words, 400)),
                     act));
-        });
-    }
-
-    /**
-     * Notes how long it took from the door to the water; noted again, the newest counts. A record that was taken before is
-     * judged with it.
-     */
-    @Transactional
-    public Run quench(Act act, String code, @Nullable BigDecimal delay_s, @Nullable String words) {
-        return turn.on(act, "note-quench", code, row -> {
-            String deed = "The quench was not noted.";
-            Programme programme = programmes.revision(row.revisionId());
-            turn.requireLoader(act.by(), programme, deed);
-            row.requireAt("noted", RunState.RUNNING, RunState.STOPPED);
-            if (programme.content().quenchDelay_s() == null) {
-                throw Refusal.state(
-                        deed, "Programme " + programme.called() + " asks for no quench.", "Note it on the frame.");
-            }
-            if (delay_s == null || delay_s.signum() <= 0 || delay_s.compareTo(LONGEST_QUENCH_S) > 0) {
-                throw Refusal.input(
-                        "delay",
-                        deed,
-                        delay_s == null
-                                ? "The time is missing."
-                                : delay_s.toPlainString() + " s is not above 0 and at most " + LONGEST_QUENCH_S + " s.",
-                        "Enter the seconds from the door's first move until the last of the load is under water.");
-            }
-            quenches.saveAndFlush(new QuenchRow(
-                    row.id(),
-                    delay_s,
-                    Optional.ofNullable(TypedText.lineOrNone("words", "The note", deed, words, 400))
-                            .orElse(""),
-                    act));
-            logs.findFirstByRunIdOrderByIdDesc(row.id())
-                    .ifPresent(log -> row.judge(
-                            judge.of(row, log.kept().read()).verdict() instanceof Answer.Determined<RunVerdict> there
-                                    ? there.value().judged()
-                                    : null));
         });
     }
 

@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -91,7 +92,10 @@ class ProgrammeApi {
         }
     }
 
-    /** @param guards codes of operations that a frame passes only by a released run */
+    /**
+     * @param guards codes of operations that a frame passes only by a released run
+     * @param gives codes of characteristics of these operations that the record of its runs gives, by its figure
+     */
     record Content(
             @Nullable String what,
             @Nullable List<String> metals,
@@ -105,7 +109,8 @@ class ProgrammeApi {
             @Nullable BigDecimal quenchDelayS,
             @Nullable BigDecimal quenchToAgeH,
             @Nullable Boolean countsSurvey,
-            @Nullable String source) {
+            @Nullable String source,
+            @Nullable Map<RunFigure, List<String>> gives) {
 
         NewProgramme programme() {
             List<Step> sent = steps == null ? List.of() : steps;
@@ -124,7 +129,8 @@ class ProgrammeApi {
                     quenchDelayS,
                     quenchToAgeH,
                     Boolean.TRUE.equals(countsSurvey),
-                    source == null ? "" : source);
+                    source == null ? "" : source,
+                    gives == null ? Map.of() : gives);
         }
     }
 

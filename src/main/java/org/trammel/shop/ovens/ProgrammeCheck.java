@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.trammel.calc.thermal.Activation;
 import org.trammel.calc.thermal.OvenProgramme;
 import org.trammel.calc.units.Answer;
+import org.trammel.shop.inspection.GivenCodes;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
 
@@ -68,7 +69,8 @@ final class ProgrammeCheck {
                 notBelow0("quenchDelay", "The longest quench delay", typed.quenchDelay_s()),
                 notBelow0("quenchToAge", "The longest time from quench to oven", typed.quenchToAge_h()),
                 typed.countsSurvey(),
-                TypedText.line("source", "The source of the numbers", deed, typed.source(), 400));
+                TypedText.line("source", "The source of the numbers", deed, typed.source(), 400),
+                gives(typed));
         if (computed(read, null) instanceof Answer.NotDeterminable<OvenProgramme> none) {
             Answer.Gap gap = none.gaps().get(0);
             throw Refusal.input(field(gap.input()), deed, gap.words(), "Put it right and send it again.");
@@ -136,6 +138,38 @@ final class ProgrammeCheck {
                     "guards", deed, "It names " + guards.size() + " operations.", "Name " + MOST_GUARDS + " at most.");
         }
         return guards.stream().distinct().toList();
+    }
+
+    /** What no record of a run of it could tell, it cannot give. */
+    private Map<RunFigure, List<String>> gives(NewProgramme typed) {
+        Map<RunFigure, List<String>> gives = GivenCodes.checked(RunFigure.class, deed, typed.gives());
+        if (gives.isEmpty()) {
+            return gives;
+        }
+        if (typed.guards().isEmpty()) {
+            throw Refusal.input(
+                    "guards",
+                    deed,
+                    "Its runs give characteristics, and it guards no operation that could have them.",
+                    "Name the operation, or let it give none.");
+        }
+        int inBand = gives.getOrDefault(RunFigure.IN_BAND, List.of()).size();
+        if (!typed.steps().isEmpty() && inBand % typed.steps().size() != 0) {
+            throw Refusal.input(
+                    "givesIN_BAND",
+                    deed,
+                    "It has " + typed.steps().size() + " steps, and the time in band of " + inBand + " is given.",
+                    "Enter one code to each step, in their order, and those of a further operation after them.");
+        }
+        if (gives.containsKey(RunFigure.EQUIVALENT) && !purpose.ages()) {
+            throw Refusal.input(
+                    "givesEQUIVALENT", deed, "Equivalent hours are counted of an age.", "Leave it empty here.");
+        }
+        if (gives.containsKey(RunFigure.QUENCH) && typed.quenchDelay_s() == null) {
+            throw Refusal.input(
+                    "givesQUENCH", deed, "It asks for no quench.", "Enter how long door to water may take at most.");
+        }
+        return gives;
     }
 
     private @Nullable BigDecimal notBelow0(String field, String what, @Nullable BigDecimal value) {

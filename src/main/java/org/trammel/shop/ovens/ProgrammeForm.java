@@ -2,11 +2,12 @@ package org.trammel.shop.ovens;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.inspection.GivenCodes;
 import org.trammel.shop.records.Refusal;
 
 /** The form of a programme: what was typed, and what a revision fills it with. */
@@ -36,7 +37,7 @@ record ProgrammeForm(Typed typed) {
                 ProgrammeCheck.METALS.stream()
                         .filter(metal -> typed.ticked("metal" + metal))
                         .toList(),
-                words("guards"),
+                GivenCodes.typed(typed.text("guards")),
                 steps,
                 typed.figure("never"),
                 typed.figure("reference"),
@@ -46,7 +47,8 @@ record ProgrammeForm(Typed typed) {
                 typed.figure("quenchDelay"),
                 typed.figure("quenchToAge"),
                 typed.ticked("countsSurvey"),
-                typed.text("source"));
+                typed.text("source"),
+                gives());
     }
 
     private BigDecimal asked(String field) {
@@ -61,10 +63,12 @@ record ProgrammeForm(Typed typed) {
         return value;
     }
 
-    private List<String> words(String field) {
-        return Stream.of(typed.text(field).split("[\\s,;]+"))
-                .filter(word -> !word.isEmpty())
-                .toList();
+    private Map<RunFigure, List<String>> gives() {
+        Map<RunFigure, List<String>> gives = new EnumMap<>(RunFigure.class);
+        for (RunFigure figure : RunFigure.values()) {
+            gives.put(figure, GivenCodes.typed(typed.text("gives" + figure)));
+        }
+        return gives;
     }
 
     /** What the fields show of a revision; none of a new programme. */
@@ -85,6 +89,7 @@ record ProgrammeForm(Typed typed) {
         values.put("quenchToAge", content.quenchToAge_h());
         values.put("countsSurvey", content.countsSurvey());
         values.put("source", content.source());
+        content.gives().forEach((figure, codes) -> values.put("gives" + figure, String.join(" ", codes)));
         int i = 0;
         for (ProgrammeStep step : content.steps()) {
             i++;

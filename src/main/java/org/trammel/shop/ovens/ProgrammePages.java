@@ -64,6 +64,7 @@ class ProgrammePages {
                                 code + " has no revision " + letter + ".",
                                 "Choose one of its revisions."));
         model.addAttribute("p", shown);
+        model.addAttribute("figures", RunFigure.values());
         model.addAttribute("revisions", revisions);
         model.addAttribute("worths", programmes.worth(shown));
         model.addAttribute("names", crew.names());
@@ -123,6 +124,7 @@ class ProgrammePages {
         model.addAttribute("purposes", purposes);
         model.addAttribute("metals", ProgrammeCheck.METALS);
         model.addAttribute("steps", ProgrammeForm.STEPS);
+        model.addAttribute("figures", RunFigure.values());
         model.addAttribute("values", ProgrammeForm.values(from == null ? null : from.content()));
         return "ovens/programme-form";
     }

@@ -19,10 +19,12 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.inspection.GivenCodes;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 
@@ -82,6 +84,10 @@ class ProgrammeRevisionRow {
     @Column(nullable = false)
     private String source;
 
+    /** A line to a figure of the record: its name, then the codes of the characteristics it gives. */
+    @Column(nullable = false)
+    private String gives;
+
     @Column(name = "drafted_by", nullable = false)
     private long draftedBy;
 
@@ -131,6 +137,7 @@ class ProgrammeRevisionRow {
         quenchToAge_h = content.quenchToAge_h();
         countsSurvey = content.countsSurvey();
         source = content.source();
+        gives = GivenCodes.written(content.gives());
         draftedBy = act.by();
         draftedAt = act.at();
     }
@@ -193,6 +200,10 @@ class ProgrammeRevisionRow {
         return list(metals).contains(metal);
     }
 
+    Map<RunFigure, List<String>> gives() {
+        return GivenCodes.read(RunFigure.class, gives);
+    }
+
     boolean guards(String operation) {
         return list(guards).contains(operation);
     }
@@ -221,7 +232,8 @@ class ProgrammeRevisionRow {
                         quenchDelay_s,
                         quenchToAge_h,
                         countsSurvey,
-                        source),
+                        source,
+                        gives()),
                 draftedBy,
                 draftedAt,
                 approvedBy,

@@ -10,6 +10,8 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
+import org.trammel.calc.thermal.QuenchDelay;
 import org.trammel.shop.records.Act;
 
 @Entity
@@ -27,8 +29,15 @@ class QuenchRow {
     @Column(name = "delay_s", nullable = false)
     private BigDecimal delay_s;
 
+    /** Null where it was entered by hand. */
+    @Column(name = "least_s")
+    private @Nullable BigDecimal least_s;
+
     @Column(nullable = false)
-    private String words;
+    private boolean late;
+
+    @Column(name = "words_id")
+    private @Nullable Long wordsId;
 
     @Column(name = "by_person", nullable = false)
     private long by;
@@ -41,16 +50,36 @@ class QuenchRow {
 
     protected QuenchRow() {}
 
-    QuenchRow(long runId, BigDecimal delay_s, String words, Act act) {
+    /** By two taps. */
+    QuenchRow(long runId, QuenchDelay tapped, Act act) {
+        this(runId, tapped.most_s(), null, act);
+        this.least_s = tapped.least_s();
+        this.late = false;
+    }
+
+    /** By hand. */
+    QuenchRow(long runId, BigDecimal delay_s, @Nullable Long wordsId, Act act) {
+        this.late = true;
         this.runId = runId;
         this.delay_s = delay_s;
-        this.words = words;
+        this.wordsId = wordsId;
         this.by = act.by();
         this.at = act.at();
         this.actId = act.id();
     }
 
-    Quench quench() {
-        return new Quench(ProgrammeStep.bare(delay_s), words, by, at);
+    @Nullable
+    Long wordsId() {
+        return wordsId;
+    }
+
+    Quench quench(String words) {
+        return new Quench(
+                ProgrammeStep.bare(least_s == null ? delay_s : least_s),
+                ProgrammeStep.bare(delay_s),
+                late,
+                words,
+                by,
+                at);
     }
 }

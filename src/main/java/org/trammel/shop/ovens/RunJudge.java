@@ -70,10 +70,15 @@ class RunJudge {
         }
         String allowed = "; at most " + most.toPlainString() + " s are allowed.";
         return Optional.of(quenches.findFirstByRunIdOrderByIdDesc(run.id())
-                .map(QuenchRow::quench)
+                .map(row -> row.quench(""))
                 .map(noted -> new Finding(
-                        noted.delay_s().compareTo(most) <= 0 ? Judged.CONFORMING : Judged.NOT_CONFORMING,
-                        "From the door to the water it took " + noted.delay_s().toPlainString() + " s" + allowed))
+                        noted.delay_s().compareTo(most) <= 0
+                                ? Judged.CONFORMING
+                                : noted.least_s().compareTo(most) > 0 ? Judged.NOT_CONFORMING : Judged.UNDECIDED,
+                        "From the door to the water it took "
+                                + (noted.sharp() ? "" : noted.least_s().toPlainString() + " to ")
+                                + noted.delay_s().toPlainString() + " s"
+                                + (noted.late() ? ", a late entry" : ", by two taps") + allowed))
                 .orElseGet(() ->
                         new Finding(Judged.UNDECIDED, "Nobody noted the time from the door to the water" + allowed)));
     }
@@ -104,6 +109,17 @@ class RunJudge {
                 : rules.between(run.startedAt(), run.stoppedAt());
     }
 
+    /** At which equivalent hours are counted: the programme's own, or the temperature of its last step. */
+    static double reference_degC(Programme programme) {
+        BigDecimal asked_degC = programme.content().reference_degC();
+        return asked_degC == null ? last_degC(programme) : asked_degC.doubleValue();
+    }
+
+    private static double last_degC(Programme programme) {
+        List<ProgrammeStep> steps = programme.content().steps();
+        return steps.get(steps.size() - 1).set_degC().doubleValue();
+    }
+
     /** What an age fell short of, and what that takes at the temperature of its last step; null where nothing is missing. */
     private static @Nullable TopUp topUp(
             RunRow run, Programme programme, Samples samples, List<Thermocouple> thermocouples) {
@@ -111,10 +127,8 @@ class RunJudge {
         if (activation == null || !programme.purpose().ages()) {
             return null;
         }
-        List<ProgrammeStep> steps = programme.content().steps();
-        double last_degC = steps.get(steps.size() - 1).set_degC().doubleValue();
-        BigDecimal asked_degC = programme.content().reference_degC();
-        double reference_degC = asked_degC == null ? last_degC : asked_degC.doubleValue();
+        double last_degC = last_degC(programme);
+        double reference_degC = reference_degC(programme);
         BigDecimal least = programme.content().least_h();
         double wanted_h = least == null
                 ? programme.soaks().stream()

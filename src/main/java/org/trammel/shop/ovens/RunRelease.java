@@ -1,11 +1,13 @@
 package org.trammel.shop.ovens;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.thermal.Judged;
+import org.trammel.shop.inspection.RecordedReadings;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
@@ -38,6 +40,8 @@ public class RunRelease {
     private final Travellers travellers;
     private final Crew crew;
     private final Tracing tracing;
+    private final RunGives gives;
+    private final RunWords texts;
     private final ActLog log;
 
     RunRelease(
@@ -51,6 +55,8 @@ public class RunRelease {
             Travellers travellers,
             Crew crew,
             Tracing tracing,
+            RunGives gives,
+            RunWords texts,
             ActLog log) {
         this.rows = rows;
         this.frames = frames;
@@ -62,6 +68,8 @@ public class RunRelease {
         this.travellers = travellers;
         this.crew = crew;
         this.tracing = tracing;
+        this.gives = gives;
+        this.texts = texts;
         this.log = log;
     }
 
@@ -109,19 +117,26 @@ public class RunRelease {
             signatures.save(new RunSignatureRow(row.id(), RunSignatureRow.RUN, as, signerId, act));
             row.decide(act);
             rows.saveAndFlush(row);
+            List<RecordedReadings.Value> values = gives.values(row);
             for (LoadedRow frame : frames.findByRunIdOrderById(row.id())) {
                 if (frame.state() == FrameState.LOADED) {
                     decide(act, row, frame, kept.contains(frame.travellerId()), words);
+                    gives.give(act, signerId, row, frame, values);
+                    goesOn(act, frame);
                 }
             }
         });
     }
 
     private void decide(Act act, RunRow row, LoadedRow frame, boolean keep, String words) {
-        frame.decide(keep ? FrameState.KEPT : FrameState.RELEASED, keep ? words : "", act);
+        String chain = Chains.bearing(frame.serial());
+        frame.decide(
+                keep ? FrameState.KEPT : FrameState.RELEASED,
+                keep ? texts.keep(chain, row.id(), "why a frame is kept back", words) : null,
+                act);
         frames.saveAndFlush(frame);
         log.event(
-                Chains.bearing(frame.loaded().serial()),
+                chain,
                 keep ? "kept-back-from-run" : "released-from-run",
                 Map.of("run", row.id(), "traveller", frame.travellerId()));
         if (keep && travellers.head(frame.travellerId()).state().open()) {
@@ -129,15 +144,18 @@ public class RunRelease {
                     act,
                     new Holds.Request(
                             frame.travellerId(),
-                            frame.loaded().part().isEmpty() ? HoldScope.FRAME : HoldScope.PART,
+                            frame.part().isEmpty() ? HoldScope.FRAME : HoldScope.PART,
                             null,
                             HoldReason.OVEN_TRACE,
-                            "kept back from run " + row.code() + ": " + words,
+                            "kept back from run " + row.code() + "; its sheet says why",
                             row.code(),
                             Set.of()));
         }
+    }
+
+    private void goesOn(Act act, LoadedRow frame) {
         Long operationId = frame.operationId();
-        if (!keep && operationId != null) {
+        if (frame.state() == FrameState.RELEASED && operationId != null) {
             hasCome.to(act, operationId);
         }
     }

@@ -1,11 +1,15 @@
 package org.trammel.shop.ovens;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.records.KeptWords;
 import org.trammel.shop.records.Refusal;
 
 /** Reads loads and runs. */
@@ -23,6 +27,7 @@ public class Runs {
     private final LogDraftRepository drafts;
     private final Ovens ovens;
     private final Programmes programmes;
+    private final RunWords words;
 
     Runs(
             RunRepository rows,
@@ -34,7 +39,8 @@ public class Runs {
             QuenchRepository quenches,
             LogDraftRepository drafts,
             Ovens ovens,
-            Programmes programmes) {
+            Programmes programmes,
+            RunWords words) {
         this.rows = rows;
         this.frames = frames;
         this.wired = wired;
@@ -45,6 +51,7 @@ public class Runs {
         this.drafts = drafts;
         this.ovens = ovens;
         this.programmes = programmes;
+        this.words = words;
     }
 
     /**
@@ -72,17 +79,22 @@ public class Runs {
     }
 
     Run run(RunRow row) {
+        List<LoadedRow> loaded = frames.findByRunIdOrderById(row.id());
+        List<DoorRow> moved = doors.findByRunIdOrderByIdAsc(row.id());
+        Map<Long, KeptWords> texts = words.all(Stream.concat(
+                        loaded.stream().map(LoadedRow::wordsId), moved.stream().map(DoorRow::wordsId))
+                .toList());
         return row.run(
                 ovens.byId(row.ovenId()).code(),
                 programmes.revision(row.revisionId()),
-                frames.findByRunIdOrderById(row.id()).stream()
-                        .map(LoadedRow::loaded)
+                loaded.stream()
+                        .map(frame -> frame.loaded(RunWords.shown(texts, frame.wordsId())))
                         .toList(),
                 wired.findByRunIdOrderByCode(row.id()).stream()
                         .map(WiredRow::wired)
                         .toList(),
-                doors.findByRunIdOrderByIdAsc(row.id()).stream()
-                        .map(DoorRow::door)
+                moved.stream()
+                        .map(door -> door.door(RunWords.shown(texts, door.wordsId())))
                         .toList(),
                 signatures.findByRunIdOrderById(row.id()).stream()
                         .map(signature -> signature.signed(row))
@@ -96,7 +108,8 @@ public class Runs {
 
     /** How long the load took from door to water. */
     Optional<Quench> quench(long runId) {
-        return quenches.findFirstByRunIdOrderByIdDesc(runId).map(QuenchRow::quench);
+        return quenches.findFirstByRunIdOrderByIdDesc(runId)
+                .map(row -> row.quench(RunWords.shown(words.all(Collections.singleton(row.wordsId())), row.wordsId())));
     }
 
     /** Id by which the record that was read last is taken; empty if there is none to take. */
@@ -125,7 +138,7 @@ public class Runs {
     /** Runs that a frame, or a part of one, was in, oldest first. */
     public List<Run> of(String serial, @Nullable String part) {
         return frames.findBySerialOrderById(serial).stream()
-                .filter(frame -> part == null || frame.loaded().part().equals(part))
+                .filter(frame -> part == null || frame.part().equals(part))
                 .map(LoadedRow::runId)
                 .distinct()
                 .map(id -> run(rows.findById(id).orElseThrow()))

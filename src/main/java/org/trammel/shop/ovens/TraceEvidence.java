@@ -54,7 +54,7 @@ class TraceEvidence {
         Instant doubtful = runs.findById(frame.runId()).orElseThrow().startedAt();
         boolean since = loaded.findBySerialOrderById(frame.serial()).stream()
                 .filter(one -> one.state() == FrameState.RELEASED && one.runId() != frame.runId())
-                .filter(one -> one.loaded().travellerId() == frame.travellerId())
+                .filter(one -> one.travellerId() == frame.travellerId())
                 .map(one -> runs.findById(one.runId()).orElseThrow())
                 .anyMatch(run -> run.startedAt() != null
                         && doubtful != null

@@ -71,7 +71,7 @@ class Tracing {
     Collection<String> chains(String thermocouple, Instant until) {
         return runs.withThermocouple(thermocouple, Instant.EPOCH, until).stream()
                 .flatMap(run -> loaded.findByRunIdOrderById(run.id()).stream())
-                .map(frame -> Chains.bearing(frame.loaded().serial()))
+                .map(frame -> Chains.bearing(frame.serial()))
                 .collect(Collectors.toSet());
     }
 
@@ -129,7 +129,7 @@ class Tracing {
         TracedRunRow told = tracedRuns.save(new TracedRunRow(trace.id(), run.id(), judge.tell(trace, run), act.at()));
         List<Run.Loaded> in = loaded.findByRunIdOrderById(run.id()).stream()
                 .filter(frame -> frame.state() == FrameState.LOADED || frame.state() == FrameState.RELEASED)
-                .map(LoadedRow::loaded)
+                .map(frame -> frame.loaded(""))
                 .toList();
         Doubt doubt = new Doubt(trace, run, in, held);
         in.forEach(frame -> list(act, doubt, frame, told.cleared()));

@@ -10,5 +10,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Ovens",
-        allowedDependencies = {"travellers", "routes", "orders"})
+        allowedDependencies = {"travellers", "routes", "orders", "inspection", "gauges"})
 package org.trammel.shop.ovens;

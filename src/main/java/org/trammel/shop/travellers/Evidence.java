@@ -109,7 +109,7 @@ public class Evidence {
         return wanted(t, o, c);
     }
 
-    private static Wanted wanted(Traveller t, Operation o, Characteristic c) {
+    static Wanted wanted(Traveller t, Operation o, Characteristic c) {
         return new Wanted(
                 c.id(),
                 o.id(),

@@ -32,6 +32,7 @@ class StatementCountTest extends AtTheTablet {
         assertThat(sentBy(get(address(frame)))).hasSize(13);
     }
 
+    /** Two of them ask whether a record gives the figure, of a run or of a coat. */
     @Test
     void theReadingSheetTakesSixteen() throws Exception {
         Floor.Frame frame = onTheTable();

@@ -70,6 +70,7 @@ abstract class AfterADrift extends AtTheOven {
                         new BigDecimal(least),
                         null,
                         "end face",
-                        "HL-1"));
+                        floor.gauge("HARDNESS", "HB", "1"),
+                        null));
     }
 }

@@ -79,8 +79,11 @@ class OvenRunTest extends AtTheOven {
         assertThat(floor.at(bad).line().state()).isEqualTo(OperationState.IN_WORK);
         assertThat(floor.sheet(bad).holds()).singleElement().satisfies(hold -> {
             assertThat(hold.reason()).isEqualTo(HoldReason.OVEN_TRACE);
-            assertThat(hold.words()).contains("touched the wall");
+            assertThat(hold.words()).isEqualTo("kept back from run " + run.code() + "; its sheet says why");
         });
+        assertThat(runs.byCode(run.code()).frames())
+                .extracting(Run.Loaded::words)
+                .containsExactly("", "touched the wall");
         holds.lift(crew.act(qa), floor.sheet(bad).holds().get(0).holdId(), "looked at");
         assertThat(floor.at(bad).line().state()).isEqualTo(OperationState.IN_WORK);
         clock.pass(Duration.ofHours(20));

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.trammel.calc.thermal.DriftTrace;
 import org.trammel.calc.thermal.HardnessMethod;
@@ -30,10 +31,50 @@ class OvenTraceTest extends AfterADrift {
                         crew.act(heat),
                         run.code(),
                         new Hardness.Entry(
-                                -1L, HardnessMethod.CONDUCTIVITY, BigDecimal.TEN, "%IACS", null, null, "tube", "CD-1")),
+                                -1L,
+                                HardnessMethod.CONDUCTIVITY,
+                                BigDecimal.TEN,
+                                "%IACS",
+                                null,
+                                null,
+                                "tube",
+                                "CD-1",
+                                null)),
                 "not in the run");
         Run waiting = loaded(frame());
         refused(() -> hard(waiting.code(), HardnessMethod.BRINELL, "95", "95"), "being loaded");
+    }
+
+    @Test
+    void hardnessIsReadWithAGaugeOfTheRegisterInDateOrComesWithAReport() {
+        Run run = released(frame());
+        refused(() -> found(run, HardnessMethod.BRINELL, "", null), "not said what it was read with");
+        refused(() -> found(run, HardnessMethod.BRINELL, "MY-OWN", null), "MY-OWN");
+        String overdue = floor.gauge("HARDNESS", "HB", "1");
+        clock.pass(java.time.Duration.ofDays(400));
+        refused(() -> found(run, HardnessMethod.BRINELL, overdue, null), overdue);
+        refused(() -> found(run, HardnessMethod.CONDUCTIVITY, overdue, null), overdue);
+        found(run, HardnessMethod.BRINELL, "", "Lab of the valley 4711");
+        assertThat(hardness.of(run.code())).singleElement().satisfies(one -> {
+            assertThat(one.source()).isEqualTo("report Lab of the valley 4711");
+            assertThat(one.shows()).isTrue();
+        });
+    }
+
+    private void found(Run run, HardnessMethod method, String gauge, @Nullable String report) {
+        hardness.enter(
+                crew.act(qa),
+                run.code(),
+                new Hardness.Entry(
+                        null,
+                        method,
+                        new BigDecimal("96"),
+                        "HB",
+                        new BigDecimal("95"),
+                        null,
+                        "end face",
+                        gauge,
+                        report));
     }
 
     @Test

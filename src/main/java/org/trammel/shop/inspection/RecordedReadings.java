@@ -1,0 +1,157 @@
+package org.trammel.shop.inspection;
+
+import jakarta.persistence.EntityManager;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.calc.metrology.DecisionRule;
+import org.trammel.shop.gauges.Means;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.routes.Reduction;
+import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.travellers.RecordedEvidence;
+
+/**
+ * Takes what the record of another module says of a characteristic: judged by the rule and the limits of the characteristic
+ * like a value that was keyed, in the transaction that makes the record count. What does not conform opens its
+ * nonconformance there and then.
+ */
+@Service
+public class RecordedReadings {
+
+    private static final int LONGEST_NAME = 40;
+
+    private final Readings readings;
+    private final RecordedEvidence evidence;
+    private final ReadingRepository rows;
+    private final ReadAgain again;
+    private final Judge judge;
+    private final EntityManager entities;
+
+    RecordedReadings(
+            Readings readings,
+            RecordedEvidence evidence,
+            ReadingRepository rows,
+            ReadAgain again,
+            Judge judge,
+            EntityManager entities) {
+        this.readings = readings;
+        this.evidence = evidence;
+        this.rows = rows;
+        this.again = again;
+        this.judge = judge;
+        this.entities = entities;
+    }
+
+    /**
+     * What a record says of one characteristic.
+     *
+     * @param raw figures in {@code unit}, reduced as the characteristic asks
+     * @param readWith what they were read with, as people call it
+     * @param means the gauge of the register that read them as they stand; null where there is none
+     * @param computedFrom gauges of the register whose figures they were computed from
+     */
+    public record Value(
+            String code,
+            List<BigDecimal> raw,
+            String unit,
+            String readWith,
+            @Nullable Means means,
+            List<Means> computedFrom) {
+
+        /** Read by what is kept elsewhere, such as a thermocouple of an oven. */
+        public static Value by(String readWith, String code, List<BigDecimal> raw, String unit) {
+            return new Value(code, raw, unit, readWith, null, List.of());
+        }
+
+        public static Value with(Means means, String code, List<BigDecimal> raw, String unit) {
+            return new Value(code, raw, unit, means.code(), means, List.of());
+        }
+
+        public static Value computed(List<Means> from, String code, List<BigDecimal> raw, String unit) {
+            return new Value(
+                    code,
+                    raw,
+                    unit,
+                    String.join(", ", from.stream().map(Means::code).distinct().toList()),
+                    null,
+                    from);
+        }
+    }
+
+    /**
+     * Gives an operation what a record says. The act is open already, on the chain of the frame. Left out is what is not
+     * at hand any more, released by a concession, of another unit, or asked with a doubt that the record does not tell.
+     *
+     * @param giver who made the record count
+     * @param record as people call it
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public List<ReadingLine> give(Act act, long giver, String record, long operationId, List<Value> values) {
+        Act by = new Act(act.id(), giver, act.device(), act.at(), act.deviceAt(), act.content());
+        List<ReadingLine> given = new ArrayList<>();
+        for (Value value : values) {
+            evidence.givable(operationId, value.code())
+                    .flatMap(wanted -> give(by, record, wanted, value))
+                    .ifPresent(given::add);
+        }
+        return given;
+    }
+
+    /** What a record of that name gave before holds no longer; until the next one the characteristics wait. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void takeBack(Act act, String record, long operationId, List<String> codes) {
+        codes.forEach(code -> evidence.givable(operationId, code)
+                .filter(wanted -> wanted.readingId() != null
+                        && rows.findById(wanted.readingId())
+                                .filter(last -> record.equals(last.record()))
+                                .isPresent())
+                .ifPresent(wanted -> evidence.takeBack(act, wanted.characteristicId())));
+    }
+
+    private Optional<ReadingLine> give(Act act, String record, Evidence.Wanted wanted, Value value) {
+        Means means = value.means() == null
+                ? null
+                : value.means()
+                        .reducedBy(org.trammel.calc.metrology.Reduction.valueOf(
+                                wanted.reduction().name()));
+        boolean single = wanted.reduction() == Reduction.SINGLE;
+        if (!wanted.unit().equals(value.unit())
+                || single && value.raw().size() != 1
+                || !judge.decides(
+                        wanted.lowerLimit(),
+                        wanted.upperLimit(),
+                        DecisionRule.valueOf(wanted.rule().name()),
+                        means == null ? null : means.u())) {
+            return Optional.empty();
+        }
+        if (means != null) {
+            again.requireFiner(wanted, means);
+            readings.requireAnotherPerson(act, wanted, null);
+        }
+        ReadingLine taken = readings.judged(
+                act,
+                wanted,
+                means == null
+                        ? new Reading.With(null, shortened(value.readWith()), null, null, record)
+                        : Reading.With.of(means, record),
+                means,
+                new Reading.Taken(
+                        value.raw(), Readings.reduce(wanted, value.raw()), null, true, false, null, null, null),
+                null);
+        value.computedFrom().stream()
+                .map(Means::gaugeId)
+                .distinct()
+                .forEach(gauge -> entities.persist(new ReadingGauge(gauge, taken.readingId())));
+        return Optional.of(taken);
+    }
+
+    private static String shortened(String name) {
+        return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "…";
+    }
+}
