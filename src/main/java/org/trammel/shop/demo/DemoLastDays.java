@@ -35,6 +35,7 @@ class DemoLastDays {
     private final DemoClock clock;
     private final DemoLots lots;
     private final DemoOvens ovens;
+    private final DemoCoats coats;
     private final Travellers travellers;
     private final Holds holds;
     private final Remarks remarks;
@@ -47,6 +48,7 @@ class DemoLastDays {
             DemoClock clock,
             DemoLots lots,
             DemoOvens ovens,
+            DemoCoats coats,
             Travellers travellers,
             Holds holds,
             Remarks remarks,
@@ -57,6 +59,7 @@ class DemoLastDays {
         this.clock = clock;
         this.lots = lots;
         this.ovens = ovens;
+        this.coats = coats;
         this.travellers = travellers;
         this.holds = holds;
         this.remarks = remarks;
@@ -102,6 +105,7 @@ class DemoLastDays {
                         "reads 0,18 high at 300"));
         rejudgements.judgeToTheEnd();
         clock.setTo(DemoStory.at("2026-03-18T08:20"));
+        coats.tooCold(whole(orderIds.get("O-107")));
         remarks.note(
                 acts.by("LM"),
                 whole(orderIds.get("O-107")),

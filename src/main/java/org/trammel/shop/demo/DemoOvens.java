@@ -16,16 +16,20 @@ import org.trammel.shop.ovens.Programme;
 import org.trammel.shop.ovens.ProgrammeStep;
 import org.trammel.shop.ovens.Programmes;
 import org.trammel.shop.ovens.Purpose;
+import org.trammel.shop.ovens.RunFigure;
 
 /**
- * Registers the three invented ovens with their surveys and tests, and the programmes with the revisions before them. The
- * ages guard their operation; solution treatment and bakes still go by the sheets, as the shop began with the ages.
+ * Registers the three invented ovens with their surveys and tests, and the programmes with the revisions before them. Ages
+ * and the bakes of two colours guard their operations and give their characteristics.
  */
 @Component
 @Profile("demo")
 class DemoOvens {
 
     private static final String SHEET = "tube maker's sheet and own coupons, invented";
+    /** Cures of a frame in two colours; where there is one, it goes by the sheet of the coat. */
+    private static final List<String> COLOURS = List.of("150.2", "150.6", "150.9");
+
     private static final List<String> ANY = List.of("AL7005", "AL6061", "STEEL", "TI");
 
     private final OvenRegister register;
@@ -155,7 +159,11 @@ class DemoOvens {
                         null,
                         null,
                         "72",
-                        SHEET));
+                        SHEET,
+                        Map.of(
+                                RunFigure.IN_BAND, List.of("110-1"),
+                                RunFigure.EQUIVALENT, List.of("110-2"),
+                                RunFigure.HIGHEST, List.of("110-3"))));
         approve(
                 "P-AGE-7005",
                 2,
@@ -169,7 +177,11 @@ class DemoOvens {
                         "72",
                         null,
                         null,
-                        SHEET));
+                        SHEET,
+                        Map.of(
+                                RunFigure.IN_BAND, List.of("110-1a", "110-1b"),
+                                RunFigure.EQUIVALENT, List.of("110-2"),
+                                RunFigure.HIGHEST, List.of("110-3"))));
         approve(
                 "P-CURE-160",
                 1,
@@ -177,13 +189,22 @@ class DemoOvens {
                 new Sheet(
                         "low-bake powder",
                         ANY,
-                        List.of(),
+                        COLOURS,
                         List.of(step("160", "5", "10", "0.3333")),
                         null,
                         null,
                         null,
                         null,
-                        "powder sheet, invented"));
+                        "powder sheet, invented",
+                        Map.of(
+                                RunFigure.SOAK,
+                                        COLOURS.stream()
+                                                .map(code -> code + "-4")
+                                                .toList(),
+                                RunFigure.IN_BAND,
+                                        COLOURS.stream()
+                                                .map(code -> code + "-5")
+                                                .toList())));
         approve(
                 "P-CURE-190",
                 1,
@@ -224,7 +245,21 @@ class DemoOvens {
             @Nullable String naturalAgeing,
             @Nullable String quenchDelay,
             @Nullable String quenchToAge,
-            String source) {
+            String source,
+            Map<RunFigure, List<String>> gives) {
+
+        Sheet(
+                String what,
+                List<String> metals,
+                List<String> guards,
+                List<ProgrammeStep> steps,
+                @Nullable String never,
+                @Nullable String naturalAgeing,
+                @Nullable String quenchDelay,
+                @Nullable String quenchToAge,
+                String source) {
+            this(what, metals, guards, steps, never, naturalAgeing, quenchDelay, quenchToAge, source, Map.of());
+        }
 
         NewProgramme content() {
             return new NewProgramme(
@@ -240,7 +275,8 @@ class DemoOvens {
                     figure(quenchDelay),
                     figure(quenchToAge),
                     false,
-                    source);
+                    source,
+                    gives);
         }
 
         private static @Nullable BigDecimal figure(@Nullable String text) {

@@ -98,7 +98,7 @@ class DemoRuns {
         clock.setTo(begin.minus(LOADING));
         load(run, "OV-1", told.programme(), in, "head tube down", "upper rack");
         sign(run, "SB");
-        inTheOven(run, begin, told.minutes(), in);
+        inTheOven(run, begin, told.minutes(), in, "110a:1");
         clock.pass(Duration.ofMinutes(6));
         release.decide(acts.by("TR"), run, acts.id("TR"), Set.of(), null);
         return clock.instant();
@@ -108,6 +108,7 @@ class DemoRuns {
     void bake(DemoOrder order, long orderId) {
         FrameSheet.Head head = travellers.ofOrder(orderId).get(0);
         long travellerId = head.travellerId();
+        walk.to(order, travellerId, "150.2:0");
         String tag = head.tag();
         bake("CU-0041", "2026-03-10T16:00", "base colour", travellerId, tag, order);
         bake("CU-0042", "2026-03-11T10:00", "base colour over a thin place", travellerId, tag, order);
@@ -117,18 +118,19 @@ class DemoRuns {
     private void bake(String run, String begins, String hung, long travellerId, String tag, DemoOrder order) {
         Instant begin = DemoStory.at(begins);
         clock.setTo(begin.minus(LOADING));
-        load(run, "OV-3", "P-CURE-160", List.of(new Goes(order, travellerId, tag)), hung, "middle hook");
+        List<Goes> in = List.of(new Goes(order, travellerId, tag));
+        load(run, "OV-3", "P-CURE-160", in, hung, "middle hook");
         sign(run, "DO");
-        inTheOven(run, begin, 55, List.of());
+        inTheOven(run, begin, 55, in, "150.2:1");
         clock.pass(Duration.ofMinutes(6));
         release.decide(acts.by("DO"), run, acts.id("DO"), Set.of(), null);
     }
 
     /** One at a time, though several threads tell the story: an oven runs one load. */
-    private synchronized void inTheOven(String run, Instant begin, int minutes, List<Goes> in) {
+    private synchronized void inTheOven(String run, Instant begin, int minutes, List<Goes> in, String place) {
         clock.setTo(begin);
         ovenRuns.start(acts.by("RH"), run);
-        in.forEach(one -> walk.to(one.order(), one.travellerId(), "110a:1"));
+        in.forEach(one -> walk.to(one.order(), one.travellerId(), place));
         stop(run, begin.plus(Duration.ofMinutes(minutes)));
     }
 

@@ -41,6 +41,7 @@ class DemoStart implements SmartLifecycle {
     private final DemoLots lots;
     private final DemoOvens ovens;
     private final DemoRuns runs;
+    private final DemoCoats coats;
     private final DemoRoutes routes;
     private final DemoOrders orders;
     private final DemoDrift drift;
@@ -62,6 +63,7 @@ class DemoStart implements SmartLifecycle {
             DemoLots lots,
             DemoOvens ovens,
             DemoRuns runs,
+            DemoCoats coats,
             DemoRoutes routes,
             DemoOrders orders,
             DemoDrift drift,
@@ -80,6 +82,7 @@ class DemoStart implements SmartLifecycle {
         this.lots = lots;
         this.ovens = ovens;
         this.runs = runs;
+        this.coats = coats;
         this.routes = routes;
         this.orders = orders;
         this.drift = drift;
@@ -112,6 +115,7 @@ class DemoStart implements SmartLifecycle {
         clock.setTo(STOCKED);
         routes.release();
         ovens.register();
+        coats.putInForce();
         clock.setTo(STOCKED);
         gauges.register();
         lots.receive(STOCKED);
@@ -161,10 +165,10 @@ class DemoStart implements SmartLifecycle {
         Instant aged = run == null ? null : runs.age(run, group, ids);
         for (DemoOrder order : group) {
             long id = ids.get(order.order());
-            story.walk(order, id, aged == null ? DemoOrders.start(order).plus(Duration.ofDays(2)) : aged);
             if (order.order().equals("O-114")) {
                 runs.bake(order, id);
             }
+            story.walk(order, id, aged == null ? DemoOrders.start(order).plus(Duration.ofDays(2)) : aged);
         }
     }
 

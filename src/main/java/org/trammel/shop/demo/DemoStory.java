@@ -40,6 +40,7 @@ class DemoStory {
     private final Lots pieces;
     private final Bench bench;
     private final DemoTable table;
+    private final DemoCoats coats;
     private final DemoLastDays last;
 
     DemoStory(
@@ -55,6 +56,7 @@ class DemoStory {
             Lots pieces,
             Bench bench,
             DemoTable table,
+            DemoCoats coats,
             DemoLastDays last) {
         this.walk = walk;
         this.demoOrders = demoOrders;
@@ -68,6 +70,7 @@ class DemoStory {
         this.pieces = pieces;
         this.bench = bench;
         this.table = table;
+        this.coats = coats;
         this.last = last;
     }
 
@@ -195,6 +198,17 @@ class DemoStory {
     private void film(String serial, String part, String from) {
         long traveller = travellers.inForce(serial, part).travellerId();
         FrameSheet.OperationSheetOfFrame at = travellers.sheet(traveller).at();
+        clock.setTo(at("2026-03-16T11:20"));
+        if (coats.recorded(at)) {
+            coats.thin(at.line().operationId(), 3);
+        } else {
+            keyed(at);
+        }
+        clock.setTo(at("2026-03-16T14:10"));
+        decide(serial, "Powder thin behind the seat tube: strip without heat, blast, coat again.", from, "6");
+    }
+
+    private void keyed(FrameSheet.OperationSheetOfFrame at) {
         FrameSheet.CharacteristicLine thinnest = at.characteristics().stream()
                 .filter(c -> c.code().endsWith("3b"))
                 .findFirst()
@@ -203,13 +217,10 @@ class DemoStory {
                         0, thinnest.points().size())
                 .mapToObj(i -> BigDecimal.valueOf(i == 3 ? 41 : 60 + i))
                 .toList();
-        clock.setTo(at("2026-03-16T11:20"));
         readings.read(
                 acts.by("LM"),
                 thinnest.characteristicId(),
                 new Readings.Input(raw, thinnest.gaugeKind().equals("FILM-EDDY") ? "EC-1" : "MG-1", null, true));
-        clock.setTo(at("2026-03-16T14:10"));
-        decide(serial, "Powder thin behind the seat tube: strip without heat, blast, coat again.", from, "6");
     }
 
     private void phase(String serial) {

@@ -14,6 +14,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.shop.drift.JigUses;
 import org.trammel.shop.inspection.ColdSets;
+import org.trammel.shop.inspection.GivenReadings;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.records.Files;
 import org.trammel.shop.records.Refusal;
@@ -51,6 +52,8 @@ class DemoWalk {
     private final JigUses jigs;
     private final DemoTable table;
     private final DemoMeans means;
+    private final DemoCoats coats;
+    private final GivenReadings given;
     private final Files files;
     private final TransactionTemplate transaction;
     private @Nullable String picture;
@@ -68,6 +71,8 @@ class DemoWalk {
             JigUses jigs,
             DemoTable table,
             DemoMeans means,
+            DemoCoats coats,
+            GivenReadings given,
             Files files,
             TransactionTemplate transaction) {
         this.acts = acts;
@@ -82,6 +87,8 @@ class DemoWalk {
         this.jigs = jigs;
         this.table = table;
         this.means = means;
+        this.coats = coats;
+        this.given = given;
         this.files = files;
         this.transaction = transaction;
     }
@@ -171,6 +178,9 @@ class DemoWalk {
 
     private void tick(DemoOrder order, FrameSheet.OperationSheetOfFrame at, int steps) {
         int left = steps;
+        if (steps > 0) {
+            coats.before(order, at);
+        }
         for (FrameSheet.StepLine step : at.steps()) {
             if (step.ticked() || left-- <= 0) {
                 continue;
@@ -213,8 +223,11 @@ class DemoWalk {
     /** Reads the first so many characteristics that are not settled, well inside their limits. */
     void read(DemoOrder order, String part, FrameSheet.OperationSheetOfFrame at, int count) {
         int left = count;
+        coats.film(at);
+        Set<String> given =
+                this.given.at(at.line().operationId(), at.line().code()).keySet();
         for (FrameSheet.CharacteristicLine c : onTheTable(order, part, at).characteristics()) {
-            if (c.state().settled() || left-- <= 0) {
+            if (c.state().settled() || given.contains(c.code()) || left-- <= 0) {
                 continue;
             }
             clock.pass(Duration.ofMinutes(1));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.assembly.AssemblyStory;
+import org.trammel.shop.coats.CoatHistory;
 import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.nonconformance.NonconformanceLine;
 import org.trammel.shop.travellers.FrameSheet;
@@ -23,7 +24,11 @@ final class Entries {
     private final Map<Long, List<Story.Entry>> at = new HashMap<>();
     private final Names names;
 
-    Entries(FrameStory told, List<AssemblyStory.Told> assembled, Names names) {
+    Entries(
+            FrameStory told,
+            List<AssemblyStory.Told> assembled,
+            List<CoatHistory.Told> coats,
+            Names names) {
         this.names = names;
         told.travellers().forEach(this::traveller);
         told.holds().forEach(this::hold);
@@ -42,6 +47,7 @@ final class Entries {
         told.photos()
                 .forEach(p -> add(
                         p.operationId(), p.at(), "", "photograph", names.of(p.personId()), false, null, p.sha256()));
+        coats.forEach(c -> add(c.operationId(), c.at(), c.kind(), c.what(), names.of(c.by()), false, null, null));
         told.sent().forEach(this::sent);
         told.carried().forEach(this::carried);
         told.unconfirmed()

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.assembly.AssemblyStory;
+import org.trammel.shop.coats.CoatHistory;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.materials.Lots;
@@ -44,6 +45,7 @@ class Stories {
     private final Weighings weighings;
     private final Heats heats;
     private final AssemblyStory assembly;
+    private final CoatHistory coats;
 
     Stories(
             FrameStories frames,
@@ -56,7 +58,8 @@ class Stories {
             Stations stations,
             Weighings weighings,
             Heats heats,
-            AssemblyStory assembly) {
+            AssemblyStory assembly,
+            CoatHistory coats) {
         this.frames = frames;
         this.readings = readings;
         this.nonconformances = nonconformances;
@@ -68,6 +71,7 @@ class Stories {
         this.weighings = weighings;
         this.heats = heats;
         this.assembly = assembly;
+        this.coats = coats;
     }
 
     /** The story of a frame as this reader may see it. */
@@ -85,14 +89,14 @@ class Stories {
         List<ReadingLine> read = readings.ofTravellers(
                 told.travellers().stream().map(t -> t.head().travellerId()).toList());
         Map<Long, List<Story.ReadingOf>> readAt = readings(told, read, seen);
+        List<Long> operations = told.travellers().stream()
+                .flatMap(t -> t.operations().stream())
+                .map(o -> o.line().operationId())
+                .toList();
         Entries entries = new Entries(
                 told,
-                assembly.of(
-                        serial,
-                        told.travellers().stream()
-                                .flatMap(t -> t.operations().stream())
-                                .map(o -> o.line().operationId())
-                                .toList()),
+                assembly.of(serial, operations),
+                coats.of(operations),
                 seen);
         List<Story.PartOf> parts = told.travellers().stream()
                 .map(t -> new Story.PartOf(

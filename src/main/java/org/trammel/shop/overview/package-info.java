@@ -16,6 +16,7 @@
             "materials",
             "gauges",
             "ovens",
+            "coats",
             "orders",
             "designs",
             "routes"
