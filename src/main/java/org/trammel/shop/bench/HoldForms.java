@@ -18,6 +18,7 @@ import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.Holds;
 import org.trammel.shop.travellers.Remarks;
+import org.trammel.shop.web.Uploads;
 
 /** Stop and call, holds, notes, photographs: what is said beside the work. */
 @Controller
@@ -129,6 +130,6 @@ class HoldForms {
         String type = file.getContentType();
         String name = file.getOriginalFilename();
         return new Remarks.Sent(
-                file.getBytes(), type == null ? "" : type, name == null || name.isBlank() ? "photo" : name);
+                Uploads.bytes(file), type == null ? "" : type, name == null || name.isBlank() ? "photo" : name);
     }
 }

@@ -22,6 +22,7 @@ import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.multipart.MultipartFile;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.web.Uploads;
 
 /** Designs for programs: the same verbs and checks as the sheets. */
 @RestController
@@ -135,7 +136,7 @@ class DesignApi {
         return office.draw(
                 act,
                 id,
-                file.getBytes(),
+                Uploads.bytes(file),
                 Objects.requireNonNullElse(file.getContentType(), ""),
                 Objects.requireNonNullElse(file.getOriginalFilename(), "drawing"));
     }

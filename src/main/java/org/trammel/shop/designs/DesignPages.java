@@ -30,6 +30,7 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.StoredFile;
 import org.trammel.shop.web.Shown;
 import org.trammel.shop.web.TypedFields;
+import org.trammel.shop.web.Uploads;
 
 /** The sheets of a design revision. */
 @Controller
@@ -212,7 +213,7 @@ class DesignPages {
         office.draw(
                 act,
                 id,
-                file.getBytes(),
+                Uploads.bytes(file),
                 Objects.requireNonNullElse(file.getContentType(), ""),
                 Objects.requireNonNullElse(file.getOriginalFilename(), "drawing"));
         return back(id);

@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.web.Uploads;
 
 /** Takes the forms of the sheets of lots. */
 @Controller
@@ -59,7 +60,7 @@ class LotForms {
         }
         try {
             return new CertificateFile(
-                    file.getBytes(),
+                    Uploads.bytes(file),
                     Optional.ofNullable(file.getContentType()).orElse(""),
                     Optional.ofNullable(file.getOriginalFilename()).orElse("certificate"));
         } catch (IOException e) {

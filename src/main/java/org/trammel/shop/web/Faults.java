@@ -72,7 +72,7 @@ class Faults implements ErrorController {
             return Refusal.input(
                     "file",
                     "Nothing was recorded.",
-                    "What was sent is larger than a picture or a certificate may be here; 20 MB are kept at most.",
+                    "What was sent is larger than is taken here: 20 MB of a picture or a certificate, 200 MB of a logger's record.",
                     "Make the file smaller, open the sheet again and send that one.");
         }
         if (status.is4xxClientError()) {

@@ -136,8 +136,8 @@ class Translated {
                     Refusal.input(
                             "file",
                             "The file was not kept.",
-                            "It is larger than a picture or a certificate may be here.",
-                            "Send a smaller one."),
+                            "It is larger than is taken here: 20 MB of a picture or a certificate, 200 MB of a logger's record.",
+                            "Send a smaller one; of a record the time of the run alone."),
                     HttpStatus.CONTENT_TOO_LARGE);
         }
         return null;
