@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.web.Formats;
@@ -50,8 +51,9 @@ public class CoatHistory {
     public record Told(long operationId, Instant at, String kind, String what, long by) {}
 
     /** What was recorded at operations, by a fixed number of statements however many they are. */
-    public List<Told> of(Collection<Long> operations) {
+    public List<Told> of(Collection<Long> all) {
         List<Told> told = new ArrayList<>();
+        Set<Long> operations = all.isEmpty() ? Set.of() : masks.recorded(all);
         if (operations.isEmpty()) {
             return told;
         }

@@ -198,13 +198,7 @@ class DemoOvens {
                         "powder sheet, invented",
                         Map.of(
                                 RunFigure.SOAK,
-                                        COLOURS.stream()
-                                                .map(code -> code + "-4")
-                                                .toList(),
-                                RunFigure.IN_BAND,
-                                        COLOURS.stream()
-                                                .map(code -> code + "-5")
-                                                .toList())));
+                                COLOURS.stream().map(code -> code + "-4").toList())));
         approve(
                 "P-CURE-190",
                 1,

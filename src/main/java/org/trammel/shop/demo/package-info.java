@@ -22,6 +22,7 @@
             "materials",
             "gauges",
             "ovens",
+            "coats",
             "orders",
             "designs",
             "routes"

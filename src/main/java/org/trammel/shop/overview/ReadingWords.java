@@ -42,7 +42,7 @@ class ReadingWords {
                 r.raw().stream().map(formats::number).collect(Collectors.joining("; ")),
                 bare(r.u()),
                 r.unit(),
-                r.gauge(),
+                r.record() == null ? r.gauge() : r.gauge() + ", given by " + r.record(),
                 r.ruleUsed() == Rule.GUARDED ? "guarded, g " + formats.number(bare(r.guardBand())) : "plain",
                 r.verdict().word(),
                 kind(r.verdict()),
@@ -50,7 +50,7 @@ class ReadingWords {
                 names.of(r.personId()),
                 r.at(),
                 r.replaced(),
-                c != null && c.readingId() != null && c.readingId() == r.readingId(),
+                c != null && c.readingId() != null && c.readingId() == r.readingId() && r.record() == null,
                 r.reason());
     }
 
