@@ -24,11 +24,7 @@ final class Entries {
     private final Map<Long, List<Story.Entry>> at = new HashMap<>();
     private final Names names;
 
-    Entries(
-            FrameStory told,
-            List<AssemblyStory.Told> assembled,
-            List<CoatHistory.Told> coats,
-            Names names) {
+    Entries(FrameStory told, List<AssemblyStory.Told> assembled, List<CoatHistory.Told> coats, Names names) {
         this.names = names;
         told.travellers().forEach(this::traveller);
         told.holds().forEach(this::hold);

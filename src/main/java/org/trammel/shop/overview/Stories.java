@@ -93,11 +93,7 @@ class Stories {
                 .flatMap(t -> t.operations().stream())
                 .map(o -> o.line().operationId())
                 .toList();
-        Entries entries = new Entries(
-                told,
-                assembly.of(serial, operations),
-                coats.of(operations),
-                seen);
+        Entries entries = new Entries(told, assembly.of(serial, operations), coats.of(operations), seen);
         List<Story.PartOf> parts = told.travellers().stream()
                 .map(t -> new Story.PartOf(
                         t.head(),
