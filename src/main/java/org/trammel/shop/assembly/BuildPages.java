@@ -52,6 +52,7 @@ class BuildPages {
                         && at.head().currentOperationId() != null
                         && at.head().currentOperationId() == operationId);
         Map<Long, String> riders = new LinkedHashMap<>();
+        riders.put(0L, "choose who rode");
         crew.active().stream()
                 .filter(Person::maySign)
                 .forEach(person -> riders.put(person.id(), crew.names().get(person.id())));
@@ -118,7 +119,7 @@ class BuildPages {
     @PostMapping("/ride")
     String ride(Act act, @PathVariable long operationId, SignedOn who, @RequestParam Map<String, String> fields) {
         String rider = text(fields, "rider");
-        if (!rider.matches("[0-9]{1,18}")) {
+        if (!rider.matches("[1-9][0-9]{0,17}")) {
             throw Refusal.input("rider", "The ride was not recorded.", "Nobody was chosen.", "Choose who rode.");
         }
         long person = Long.parseLong(rider);

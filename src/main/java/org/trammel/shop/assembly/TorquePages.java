@@ -111,6 +111,7 @@ class TorquePages {
     private Map<Long, String> witnesses(TorqueSheet sheet, SignedOn who) {
         List<Set<Long>> doers = sheet.toWitness().stream().map(Torques::doers).toList();
         Map<Long, String> may = new LinkedHashMap<>();
+        may.put(0L, "choose who looked");
         Person second = who.second();
         crew.active().stream()
                 .filter(Person::maySign)
@@ -150,7 +151,7 @@ class TorquePages {
     String witness(Act act, @PathVariable long operationId, SignedOn who, @RequestParam Map<String, String> fields) {
         String deed = "Nothing was witnessed.";
         String signer = text(fields, "signer");
-        if (!signer.matches("[0-9]{1,18}")) {
+        if (!signer.matches("[1-9][0-9]{0,17}")) {
             throw Refusal.input("signer", deed, "Nobody was chosen.", "Tap the name of whoever looked.");
         }
         long person = Long.parseLong(signer);

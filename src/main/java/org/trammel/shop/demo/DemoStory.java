@@ -42,6 +42,7 @@ class DemoStory {
     private final DemoTable table;
     private final DemoCoats coats;
     private final DemoLastDays last;
+    private final DemoTorques torques;
 
     DemoStory(
             DemoWalk walk,
@@ -57,7 +58,8 @@ class DemoStory {
             Bench bench,
             DemoTable table,
             DemoCoats coats,
-            DemoLastDays last) {
+            DemoLastDays last,
+            DemoTorques torques) {
         this.walk = walk;
         this.demoOrders = demoOrders;
         this.acts = acts;
@@ -72,6 +74,7 @@ class DemoStory {
         this.table = table;
         this.coats = coats;
         this.last = last;
+        this.torques = torques;
     }
 
     /** Draws the frame of an order, and releases it if it stands in the shop. */
@@ -177,7 +180,10 @@ class DemoStory {
             case "O-112" -> film(serial, "", "140");
             case "O-119" -> phase(serial);
             case "O-109" -> stop(serial, "purge alarm, oxygen 180 ppm; purge started again, down-tube node open");
-            case "O-110" -> walk.read(order, "", travellers.sheet(whole(serial)).at(), 1);
+            case "O-110" ->
+                torques.tell(
+                        whole(serial),
+                        travellers.sheet(whole(serial)).at().line().operationId());
             case "O-121" -> quote(serial);
             default -> {
                 // stands where it was walked to

@@ -7,8 +7,8 @@
  * <p>The workshop's tables were written as a story. Where they leave something open, or a frame would not pass our own
  * gates, the data was completed and no gate was changed: the aligned O-113 follows its ageing run, O-120 waits for the
  * reamer because its soak was over, O-119 may be cut but not welded until somebody decides about the test it lies
- * outside of, O-105 was set straight on its swing arm, O-110 stands at the stem's face plate after nine steps and one
- * torque. Who is in doubt for an oven, a lot or a missing part is told where the last days are told.
+ * outside of, O-105 was set straight on its swing arm, O-110 stands at the stem's face plate after nine of its
+ * twenty-two torques. Who is in doubt for an oven, a lot or a missing part is told where the last days are told.
  */
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
@@ -18,6 +18,7 @@
             "inspection",
             "alignment",
             "drift",
+            "assembly",
             "nonconformance",
             "materials",
             "gauges",

@@ -110,7 +110,7 @@ abstract class DemoMorning extends DemoHands {
     void theFitterIsAtTheStemFace() {
         Page page = at("T7", "DO");
         hands.open(page, "/station/AV26110F");
-        assertThat(page.locator(".plate").innerText()).contains("Stem face plate");
+        assertThat(page.locator(".plate").innerText()).contains("Torque 10 of 22: face plate");
         hands.look(page, "morning-assembly");
     }
 

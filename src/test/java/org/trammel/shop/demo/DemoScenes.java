@@ -216,11 +216,20 @@ abstract class DemoScenes extends DemoHands {
     @Order(3)
     void aNotConformingReadingHoldsTheFrameAndTheDecisionOfTheQaLeadFreesIt() {
         Page page = at("T7", "DO");
-        scan(page, "110-F", "Stem face plate");
-        page.getByText("Stem face plate").first().click();
-        read(page, "TW-1", "", "5,1", "5,2", "5,8", "5,1");
+        scan(page, "110-F", "Torque 10 of 22: face plate");
+        page.getByText("Open the torque sheet").click();
+        page.locator("#f-bolt-gauge").selectOption("TW-1");
+        page.getByText("Bolt 1 clicked").click();
+        page.getByText("Bolt 3 clicked").waitFor();
+        page.getByText("It did not click there").click();
+        page.locator("#f-read-gauge").selectOption("TW-1");
+        page.locator("#f-read-reading").fill("6,1");
+        page.getByText("Keep what it reached").click();
+        says(page, "to be torqued again");
+        assertThat(page.locator(".now").innerText()).contains("not conforming").contains("NC-");
+        hands.look(page, "torque-too-high");
+        hands.open(page, "/station/AV26110F");
         page.locator(".banner").waitFor();
-        assertThat(page.locator(".ans").innerText()).contains("not conforming");
         assertThat(page.locator(".banner").innerText()).contains("On hold").contains("the decision on NC-");
         hands.look(page, "not-conforming-holds");
         String number = number("AV26110F");
