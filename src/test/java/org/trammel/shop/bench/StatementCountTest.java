@@ -32,12 +32,12 @@ class StatementCountTest extends AtTheTablet {
         assertThat(sentBy(get(address(frame)))).hasSize(13);
     }
 
-    /** Two of them ask whether a record gives the figure, of a run or of a coat. */
+    /** Two of them ask whether a record gives the figure, of a run or of a coat; two whether the frame has components to torque. */
     @Test
-    void theReadingSheetTakesSixteen() throws Exception {
+    void theReadingSheetTakesEighteen() throws Exception {
         Floor.Frame frame = onTheTable();
         floor.gauge("TWIST", "°", "0.020");
-        assertThat(sentBy(get(address(frame)))).hasSize(16);
+        assertThat(sentBy(get(address(frame)))).hasSize(18);
     }
 
     @Test
