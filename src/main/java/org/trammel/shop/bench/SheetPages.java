@@ -22,6 +22,7 @@ import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.ConfirmationOverrides;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.HoldReason;
+import org.trammel.shop.welding.WeldSheets;
 
 /** The sheets of one frame at a station. What they change is sent to the forms. */
 @Controller
@@ -44,6 +45,7 @@ class SheetPages {
     private final CoatSheets coats;
     private final TorqueSheets torques;
     private final BuildSheets builds;
+    private final WeldSheets welds;
 
     SheetPages(
             Tags tags,
@@ -56,7 +58,8 @@ class SheetPages {
             PushAdvices pushes,
             CoatSheets coats,
             TorqueSheets torques,
-            BuildSheets builds) {
+            BuildSheets builds,
+            WeldSheets welds) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
@@ -68,6 +71,7 @@ class SheetPages {
         this.coats = coats;
         this.torques = torques;
         this.builds = builds;
+        this.welds = welds;
     }
 
     /** What the address of the sheet may ask for. */
@@ -95,6 +99,7 @@ class SheetPages {
         model.addAttribute("coat", coat(sheet));
         model.addAttribute("torques", torques(sheet));
         model.addAttribute("builds", builds(sheet));
+        model.addAttribute("weld", weld(sheet));
         Long characteristic = query.read() != null ? query.read() : query.told() ? null : nextToRead(view);
         if (characteristic == null) {
             model.addAttribute("view", view);
@@ -148,6 +153,14 @@ class SheetPages {
     private @Nullable Long builds(FrameSheet sheet) {
         FrameSheet.OperationSheetOfFrame at = sheet.at();
         return at != null && builds.at(at.line().code()) ? at.line().operationId() : null;
+    }
+
+    /** The operation at hand, where its welds are recorded. */
+    private @Nullable Long weld(FrameSheet sheet) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        return at != null && welds.at(sheet.head(), at.line().code())
+                ? at.line().operationId()
+                : null;
     }
 
     /** A confirmation of the person signed on that has run out, where the next thing asks for it. */

@@ -14,6 +14,7 @@
             "alignment",
             "coats",
             "assembly",
+            "welding",
             "gauges",
             "materials",
             "designs",

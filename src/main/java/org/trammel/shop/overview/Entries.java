@@ -13,6 +13,7 @@ import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.nonconformance.NonconformanceLine;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.FrameStory;
+import org.trammel.shop.welding.WeldStories;
 
 /** What happened to a frame, each thing in a sentence. */
 final class Entries {
@@ -224,6 +225,20 @@ final class Entries {
                     null,
                     null);
         }
+    }
+
+    /** What was recorded of the welds, each at its operation. */
+    void welds(List<WeldStories.Line> lines) {
+        lines.forEach(line -> add(
+                line.operationId(),
+                line.at(),
+                line.kind(),
+                line.what(),
+                names.of(line.by()),
+                false,
+                line.reason(),
+                null));
+        at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
     }
 
     private void add(

@@ -29,6 +29,7 @@ import org.trammel.shop.travellers.FrameStories;
 import org.trammel.shop.travellers.FrameStory;
 import org.trammel.shop.travellers.OperationState;
 import org.trammel.shop.travellers.TravellerState;
+import org.trammel.shop.welding.WeldStories;
 
 /** Puts a frame's story together from what each module keeps of it. */
 @Component
@@ -46,6 +47,7 @@ class Stories {
     private final Heats heats;
     private final AssemblyStory assembly;
     private final CoatHistory coats;
+    private final WeldStories welds;
 
     Stories(
             FrameStories frames,
@@ -59,7 +61,8 @@ class Stories {
             Weighings weighings,
             Heats heats,
             AssemblyStory assembly,
-            CoatHistory coats) {
+            CoatHistory coats,
+            WeldStories welds) {
         this.frames = frames;
         this.readings = readings;
         this.nonconformances = nonconformances;
@@ -72,6 +75,7 @@ class Stories {
         this.heats = heats;
         this.assembly = assembly;
         this.coats = coats;
+        this.welds = welds;
     }
 
     /** The story of a frame as this reader may see it. */
@@ -94,6 +98,7 @@ class Stories {
                 .map(o -> o.line().operationId())
                 .toList();
         Entries entries = new Entries(told, assembly.of(serial, operations), coats.of(operations), seen);
+        entries.welds(welds.of(operations));
         List<Story.PartOf> parts = told.travellers().stream()
                 .map(t -> new Story.PartOf(
                         t.head(),

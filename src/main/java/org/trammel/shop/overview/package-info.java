@@ -17,6 +17,7 @@
             "gauges",
             "ovens",
             "coats",
+            "welding",
             "orders",
             "designs",
             "routes"

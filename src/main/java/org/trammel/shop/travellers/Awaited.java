@@ -54,10 +54,16 @@ public interface Awaited {
     /**
      * A step that cannot be undone.
      *
+     * @param by who would tick it
      * @param first whether none of its operation that cannot be undone is ticked
      * @param startsClock code of the clock that its tick starts, if it does
      */
-    record NoWayBack(String text, boolean first, @Nullable String startsClock) {}
+    record NoWayBack(
+            long stepId,
+            String text,
+            long by,
+            boolean first,
+            @Nullable String startsClock) {}
 
     /** What is outstanding before such a step may be ticked; empty if nothing is. */
     default Optional<Refusal> before(AtItsGate operation, NoWayBack step) {

@@ -149,7 +149,7 @@ public class Bench {
                 traveller, operation, "Step " + step.position() + ", " + step.text() + ", was not ticked.", act.at());
         List<FrameClock> windows = windowWork.toMeet(traveller, operation, all, act.at());
         requireOrder(all, step, reason);
-        gate.requireOpenTo(traveller, operation, step, all);
+        gate.requireOpenTo(traveller, operation, step, all, act.by());
         if (step.photo() && !photos.existsByStepId(step.id())) {
             throw Refusal.state(
                     "Step " + step.position() + ", " + step.text() + ", cannot be ticked.",

@@ -318,6 +318,14 @@ public class Evidence {
         Gate.refuseFirst(gate.held(t, o, verb));
     }
 
+    /** Refuses what cannot be undone while any open hold covers the operation, freed under it or not. */
+    @Transactional(readOnly = true)
+    public void requireFree(long operationId, String verb) {
+        Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        Gate.refuseFirst(gate.heldForGood(t, o, verb));
+    }
+
     /** Refuses unless whoever acts holds the qualification that the operation asks for. */
     @Transactional(readOnly = true)
     public void requireQualified(Act act, long operationId, String deed) {

@@ -107,14 +107,16 @@ class Gate {
     }
 
     /** Refuses a step, where it or its operation cannot be undone, under a hold or before what it waits for has come. */
-    void requireOpenTo(Traveller traveller, Operation operation, Step step, List<Step> all) {
+    void requireOpenTo(Traveller traveller, Operation operation, Step step, List<Step> all, long by) {
         if (step.irreversible() || operation.irreversible()) {
             refuseFirst(heldForGood(traveller, operation, "go on"));
         }
         if (step.irreversible()) {
             Awaited.AtItsGate at = atItsGate(traveller, operation);
             Awaited.NoWayBack no = new Awaited.NoWayBack(
+                    step.id(),
                     step.text(),
+                    by,
                     all.stream().noneMatch(other -> other.irreversible() && other.ticked()),
                     step.startsClock());
             refuseFirst(awaited.orderedStream()

@@ -37,6 +37,11 @@ public record Procedure(
         return content.operations().weld().contains(operation);
     }
 
+    /** How many of so many nodes of an operation are sampled for their heat input. */
+    int samples(String operation, int nodes) {
+        return welds(operation) ? Math.min(content.heat().samples(), nodes) : 0;
+    }
+
     boolean looks(String operation) {
         return content.looks().asked() && content.operations().look().contains(operation);
     }

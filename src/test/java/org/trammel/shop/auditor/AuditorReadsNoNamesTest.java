@@ -83,6 +83,7 @@ class AuditorReadsNoNamesTest {
     private String ovens;
     private LeftInTheShop.Coat coat;
     private LeftInTheShop.Torqued torqued;
+    private long weld;
     private WholeShop.Frame frame;
     private WholeShop.Frame open;
 
@@ -111,6 +112,7 @@ class AuditorReadsNoNamesTest {
                 beans, shop, qa, worker, second, shop.frame(route()).serial());
         coat = LeftInTheShop.coat(beans, shop, qa, worker);
         torqued = LeftInTheShop.torqued(beans, shop, qa, worker, second);
+        weld = LeftAtTheTorch.weld(beans, shop, qa, worker);
         beans.getBean(Checkpoints.class).make();
     }
 
@@ -254,6 +256,7 @@ class AuditorReadsNoNamesTest {
                 "/shop/finishes",
                 "/shop/finishes/" + coat.finish(),
                 "/shop/weld-procedures",
+                "/welds/" + weld,
                 "/shop/weld-procedures/W-STEEL",
                 "/shop/weld-limits/ISO-5817-2014",
                 "/coats/" + coat.operationId(),
@@ -363,6 +366,7 @@ class AuditorReadsNoNamesTest {
             case "finishes code" -> coat.finish();
             case "weld-procedures code" -> "W-STEEL";
             case "weld-limits code" -> "ISO-5817-2014";
+            case "welds operationId" -> weld;
             case "coats operationId" -> coat.operationId();
             case "components code" -> torqued.component();
             case "torques operationId", "builds operationId" -> torqued.operationId();

@@ -174,6 +174,8 @@ public final class InventedShop extends InventedSetUp {
         sign("060", "SECOND", "SP");
         facts.put("operation", operation("100"));
         facts.put("coat", operation("150"));
+        InventedWelds.putInForce(qa);
+        facts.put("weld", operation("060"));
         facts.put(
                 "characteristic",
                 ""

@@ -51,6 +51,7 @@ public record Screen(
             Map.entry("coat", "1"),
             Map.entry("component", "KX-9"),
             Map.entry("traveller", "1"),
+            Map.entry("weld", "1"),
             Map.entry("revision", "1"),
             Map.entry("photo", "0".repeat(64)),
             Map.entry("characteristic", "1"),

@@ -276,7 +276,7 @@ class OverviewPagesTest {
         int many = statements
                 .during(() -> page("/frames/" + frame.serial(), owner))
                 .size();
-        assertThat(many).isEqualTo(few).isLessThanOrEqualTo(29);
+        assertThat(many).isEqualTo(few).isLessThanOrEqualTo(34);
     }
 
     @Test

@@ -1,0 +1,104 @@
+package org.trammel.shop.welding;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.calc.units.Answer;
+import org.trammel.calc.welding.Purge;
+import org.trammel.shop.gauges.Means;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+
+/** Records the oxygen inside a frame. One above the limit is recorded too, and no arc is struck on it. */
+@Service
+public class Purges {
+
+    private final PurgeRepository rows;
+    private final WeldTurn turn;
+    private final WeldGauges gauges;
+    private final Settings settings;
+    private final ActLog log;
+
+    Purges(PurgeRepository rows, WeldTurn turn, WeldGauges gauges, Settings settings, ActLog log) {
+        this.rows = rows;
+        this.turn = turn;
+        this.gauges = gauges;
+        this.settings = settings;
+        this.log = log;
+    }
+
+    /**
+     * What was read.
+     *
+     * @param room_L volume inside, with the flow for the time it takes; both may be left out
+     */
+    public record Reading(
+            @Nullable BigDecimal oxygen_ppm,
+            String gauge,
+            @Nullable BigDecimal room_L,
+            @Nullable BigDecimal flow_L_per_min) {}
+
+    @Transactional
+    public PurgeRecord read(Act act, long operationId, Reading entry) {
+        String deed = "The purge was not recorded.";
+        if (!turn.opens(act, "read-purge", operationId)) {
+            return rows.findByOperationIdInOrderById(java.util.List.of(operationId)).stream()
+                    .reduce((before, after) -> after)
+                    .orElseThrow()
+                    .purge();
+        }
+        WeldTurn.At at = turn.atHand(act, operationId, deed);
+        BigDecimal most = at.procedure().content().nodes().mostPurge_ppm();
+        if (most == null || !at.joins()) {
+            throw Refusal.state(
+                    deed,
+                    "Procedure " + at.procedure().called() + " asks for no purge at operation "
+                            + at.line().code() + ".",
+                    "Leave a note on the frame instead.");
+        }
+        BigDecimal oxygen = entry.oxygen_ppm();
+        if (oxygen == null || oxygen.signum() < 0) {
+            throw Refusal.input(
+                    "oxygen",
+                    deed,
+                    oxygen == null ? "The oxygen is missing." : "Oxygen is not below 0 ppm.",
+                    "Read the meter at the outlet, in ppm.");
+        }
+        Means meter = gauges.read(entry.gauge(), "gauge", WeldGauges.OXYGEN, "ppm", oxygen, deed);
+        BigDecimal guard = meter.u() == null
+                ? BigDecimal.ZERO
+                : settings.number("guard.factor").multiply(meter.u()).setScale(2, RoundingMode.CEILING);
+        Purge purge = value(Purge.to(most), deed);
+        BigDecimal room = entry.room_L();
+        BigDecimal flow = entry.flow_L_per_min();
+        BigDecimal minutes = room == null || flow == null ? null : value(purge.minutes(room, flow), deed);
+        PurgeRecord record = new PurgeRecord(
+                oxygen, guard, most, room, flow, purge.volumes(), minutes, meter.code(), act.by(), act.at());
+        rows.saveAndFlush(new PurgeRow(operationId, record, act));
+        log.event(
+                Chains.bearing(at.head().serial()),
+                "purge-read",
+                Map.of("operation", operationId, "procedure", at.procedure().id(), "enough", record.enough()));
+        turn.come(act, operationId);
+        return record;
+    }
+
+    private static <T> T value(Answer<T> answer, String deed) {
+        if (answer instanceof Answer.Determined<T> there) {
+            return there.value();
+        }
+        Answer.NotDeterminable<T> gap = (Answer.NotDeterminable<T>) answer;
+        throw Refusal.input(
+                gap.gaps().get(0).input(),
+                deed,
+                gap.gaps().stream().map(Answer.Gap::words).collect(Collectors.joining(" ")),
+                "Enter litres and litres a minute.");
+    }
+}

@@ -1,0 +1,17 @@
+package org.trammel.shop.welding;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface RepairRepository extends Repository<RepairRow, Long> {
+
+    RepairRow saveAndFlush(RepairRow row);
+
+    List<RepairRow> findByOperationIdInOrderById(Collection<Long> operationIds);
+
+    @Query("select distinct r.by from RepairRow r where r.operationId = :operationId")
+    Set<Long> peopleAt(long operationId);
+}

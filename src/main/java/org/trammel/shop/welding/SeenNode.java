@@ -1,0 +1,38 @@
+package org.trammel.shop.welding;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.trammel.calc.welding.Imperfection;
+
+/**
+ * What was seen of one node.
+ *
+ * @param level quality level that the procedure gives it
+ * @param looks oldest first
+ * @param passes whether it was looked at, and everything found conforms or was decided to stay
+ */
+public record SeenNode(String node, String level, List<Look> looks, boolean passes) {
+
+    /**
+     * One thing seen.
+     *
+     * @param imperfection null where nothing was found
+     * @param size in the unit of the imperfection; null for one that conforms to nothing
+     * @param limit of it; null where there is none
+     * @param nonconformance the one that stands for it
+     */
+    public record Look(
+            @Nullable Imperfection imperfection,
+            @Nullable BigDecimal size,
+            @Nullable BigDecimal wall_mm,
+            String level,
+            String limits,
+            @Nullable BigDecimal limit,
+            LookVerdict verdict,
+            String words,
+            @Nullable String nonconformance,
+            long by,
+            Instant at) {}
+}

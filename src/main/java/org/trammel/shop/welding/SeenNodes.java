@@ -1,0 +1,78 @@
+package org.trammel.shop.welding;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.travellers.Evidence;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Travellers;
+
+/** Reads what was seen of the nodes of a frame at an operation that looks. */
+@Component
+@Transactional(readOnly = true)
+class SeenNodes {
+
+    private final WeldLookRepository rows;
+    private final WeldFaults faults;
+    private final Evidence evidence;
+    private final Travellers travellers;
+
+    SeenNodes(WeldLookRepository rows, WeldFaults faults, Evidence evidence, Travellers travellers) {
+        this.rows = rows;
+        this.faults = faults;
+        this.evidence = evidence;
+        this.travellers = travellers;
+    }
+
+    /** Each node that was welded, in the order of the route, with what was seen of it at this operation. */
+    List<SeenNode> of(FrameSheet.Head head, long operationId, Procedure procedure) {
+        Map<String, List<SeenNode.Look>> seen = new HashMap<>();
+        rows.findByOperationIdInOrderById(List.of(operationId))
+                .forEach(row -> seen.computeIfAbsent(row.node(), node -> new ArrayList<>())
+                        .add(row.look()));
+        return nodes(head, procedure).stream()
+                .map(node -> {
+                    List<SeenNode.Look> looks = seen.getOrDefault(node, List.of());
+                    return new SeenNode(
+                            node,
+                            procedure.content().looks().levelOf(node),
+                            looks,
+                            !looks.isEmpty() && stands(head.serial(), looks));
+                })
+                .toList();
+    }
+
+    /** Of an operation that was done over, the nodes of its last loop. */
+    private List<String> nodes(FrameSheet.Head head, Procedure procedure) {
+        return procedure.content().operations().weld().stream()
+                .map(code -> evidence.operationsOf(head.travellerId(), code))
+                .filter(ids -> !ids.isEmpty())
+                .map(ids -> ids.stream().max(Long::compare).orElseThrow())
+                .flatMap(id -> travellers.operation(id).steps().stream())
+                .filter(FrameSheet.StepLine::irreversible)
+                .map(FrameSheet.StepLine::text)
+                .distinct()
+                .toList();
+    }
+
+    /** What does not conform stays only by a decision; what was undecided may be looked at again. */
+    private boolean stands(String serial, List<SeenNode.Look> looks) {
+        return IntStream.range(0, looks.size()).allMatch(i -> {
+            SeenNode.Look look = looks.get(i);
+            boolean again = looks.subList(i + 1, looks.size()).stream()
+                    .anyMatch(later -> later.imperfection() == look.imperfection());
+            return look.verdict() == LookVerdict.CONFORMING
+                    || look.verdict() == LookVerdict.UNDECIDED && again
+                    || look.nonconformance() != null && faults.letThrough(serial, look.nonconformance());
+        });
+    }
+
+    Set<Long> peopleAt(long operationId) {
+        return rows.peopleAt(operationId);
+    }
+}

@@ -1,0 +1,129 @@
+package org.trammel.shop.welding;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.Awaited;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Travellers;
+
+/**
+ * Guards the operations that a procedure in force names: no node is ticked that was not opened and closed on the sheet of the
+ * weld, by somebody qualified for it, and no gate is passed before each node is welded and stays as it is.
+ */
+@Component
+class WeldGuard implements Awaited {
+
+    private final Procedures procedures;
+    private final NodeRecords records;
+    private final SeenNodes seen;
+    private final Welders welders;
+    private final Travellers travellers;
+
+    WeldGuard(Procedures procedures, NodeRecords records, SeenNodes seen, Welders welders, Travellers travellers) {
+        this.procedures = procedures;
+        this.records = records;
+        this.seen = seen;
+        this.welders = welders;
+        this.travellers = travellers;
+    }
+
+    @Override
+    public Optional<Refusal> outstanding(AtItsGate operation) {
+        return guarding(operation).flatMap(procedure -> gate(operation, procedure));
+    }
+
+    private Optional<Refusal> gate(AtItsGate operation, Procedure procedure) {
+        if (!procedure.content().operations().joins(operation.code())) {
+            return look(operation, procedure);
+        }
+        List<NodeRecord> nodes =
+                records.of(travellers.head(operation.travellerId()), travellers.operation(operation.operationId()));
+        Optional<Refusal> open = nodes.stream()
+                .filter(node -> node.state() != NodeRecord.State.DONE)
+                .findFirst()
+                .map(node -> wanting(node, operation.cannot()));
+        return open.isPresent() ? open : sampled(operation, procedure, nodes);
+    }
+
+    private Optional<Refusal> look(AtItsGate operation, Procedure procedure) {
+        String wanting = WeldLooks.wanting(
+                seen.of(travellers.head(operation.travellerId()), operation.operationId(), procedure));
+        return wanting.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        Refusal.state(
+                                operation.cannot(),
+                                wanting + ".",
+                                "Look at each node on the sheet of the weld; what does not conform is decided by the QA lead."));
+    }
+
+    private static Optional<Refusal> sampled(AtItsGate operation, Procedure procedure, List<NodeRecord> nodes) {
+        int wanted = procedure.samples(operation.code(), nodes.size());
+        long sampled = nodes.stream().filter(NodeRecord::sampled).count();
+        return sampled >= wanted
+                ? Optional.empty()
+                : Optional.of(
+                        Refusal.state(
+                                operation.cannot(),
+                                "Heat input was entered for " + sampled + " of its nodes; procedure "
+                                        + procedure.called() + " asks for " + wanted + ".",
+                                "Say which node is welded again, and why, and sample it; the QA lead may put a revision in force."));
+    }
+
+    private static Refusal wanting(NodeRecord node, String cannot) {
+        return switch (node.state()) {
+            case HELD ->
+                Refusal.state(
+                        cannot,
+                        node.node() + " does not conform, and nobody decided that it stays.",
+                        "Its nonconformance decides what becomes of it.");
+            case OPEN -> Refusal.state(cannot, node.node() + " is open.", "Close it on the sheet of the weld.");
+            case TO_REPAIR ->
+                Refusal.state(
+                        cannot,
+                        node.node() + " is to be welded again: "
+                                + node.repairs().get(node.repairs().size() - 1).reason(),
+                        "Open it on the sheet of the weld, weld it, close it.");
+            default ->
+                Refusal.state(
+                        cannot,
+                        node.node() + " is not recorded.",
+                        "Open it on the sheet of the weld before the arc, and close it there; that ticks it.");
+        };
+    }
+
+    @Override
+    public Optional<Refusal> before(AtItsGate operation, NoWayBack step) {
+        Procedure procedure = guarding(operation)
+                .filter(one -> one.content().operations().joins(operation.code()))
+                .orElse(null);
+        if (procedure == null) {
+            return Optional.empty();
+        }
+        FrameSheet.Head head = travellers.head(operation.travellerId());
+        FrameSheet.OperationSheetOfFrame sheet = travellers.operation(operation.operationId());
+        String cannot = "“" + step.text() + "” of " + operation.mark() + " was not ticked.";
+        Optional<Refusal> open = records.of(head, sheet).stream()
+                .filter(node -> node.stepId() == step.stepId() && node.state() != NodeRecord.State.DONE)
+                .findFirst()
+                .map(node -> wanting(node, cannot));
+        if (open.isEmpty()) {
+            welders.requireCovered(procedure, head, sheet.qualification(), step.by(), cannot);
+        }
+        return open;
+    }
+
+    private Optional<Procedure> guarding(AtItsGate operation) {
+        return operation.doneOutside()
+                ? Optional.empty()
+                : procedures.guarding(
+                        operation.metal(),
+                        operation.code(),
+                        operation.begunAt(),
+                        one -> procedures
+                                .joined(travellers.head(operation.travellerId()).kind())
+                                .test(one));
+    }
+}

@@ -1,0 +1,146 @@
+package org.trammel.shop.welding;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.designs.Designs;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Qualification;
+import org.trammel.shop.people.Qualifications;
+import org.trammel.shop.people.Standing;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.FrameSheet;
+
+/**
+ * Whether a welder's qualification reaches what is to be welded: standard, metal, process, the walls of the drawing and the
+ * joint. That it is held and in date, or was overridden, the operation asks before.
+ */
+@Component
+class Welders {
+
+    private final Qualifications qualifications;
+    private final Designs designs;
+    private final Crew crew;
+    private final Settings settings;
+
+    Welders(Qualifications qualifications, Designs designs, Crew crew, Settings settings) {
+        this.qualifications = qualifications;
+        this.designs = designs;
+        this.crew = crew;
+        this.settings = settings;
+    }
+
+    /**
+     * Refuses somebody whose qualification does not reach it, and a procedure that does not.
+     *
+     * @param kind of the qualification that the operation asks for; null if it asks for none
+     */
+    void requireCovered(Procedure procedure, FrameSheet.Head head, @Nullable String kind, long person, String deed) {
+        NewProcedure content = procedure.content();
+        List<BigDecimal> walls = walls(head);
+        walls.stream().filter(wall -> !content.isForWall(wall)).findFirst().ifPresent(wall -> {
+            throw Refusal.state(
+                    deed,
+                    "Procedure " + procedure.called() + " is for walls of " + content.thicknessFrom_mm() + " to "
+                            + content.thicknessTo_mm() + " mm; the drawing has one of " + wall.toPlainString() + " mm.",
+                    "Call the QA lead: another procedure, or a revision of this one with its tests.");
+        });
+        List<BigDecimal> asked = walls.isEmpty()
+                ? Arrays.asList(content.thicknessFrom_mm(), content.thicknessTo_mm()).stream()
+                        .filter(Objects::nonNull)
+                        .toList()
+                : walls;
+        List<Qualification> held = held(kind, person);
+        List<@Nullable String> gaps =
+                held.stream().map(one -> gap(one, content, asked)).toList();
+        if (gaps.stream().anyMatch(Objects::isNull)) {
+            return;
+        }
+        throw Refusal.person(
+                deed,
+                held.isEmpty()
+                        ? crew.byId(person).initials() + " holds no qualification by "
+                                + content.papers().welderStandard() + " for it."
+                        : crew.byId(person).initials() + " holds " + held.get(0).standard() + " ("
+                                + held.get(0).kind() + "); " + gaps.get(0),
+                "Let somebody qualified for it weld, or have the test extended and entered by the QA lead.");
+    }
+
+    /** Those of the kind asked for, a lapsed one too, which the operation let through; else those in date. */
+    private List<Qualification> held(@Nullable String kind, long person) {
+        LocalDate today = settings.today();
+        return qualifications.of(person).stream()
+                .filter(one -> kind == null || one.kind().equals(kind))
+                .filter(one -> one.state(today) == Standing.State.VALID
+                        || kind != null && one.state(today) == Standing.State.CONFIRMATION_LAPSED)
+                .sorted(java.util.Comparator.comparing(one -> one.state(today)))
+                .toList();
+    }
+
+    /** What it does not reach, as the end of a sentence; null if it reaches all. What it leaves open has no bound. */
+    private static @Nullable String gap(Qualification held, NewProcedure asked, List<BigDecimal> walls) {
+        String standard = asked.papers().welderStandard();
+        if (!pressed(held.standard()).startsWith(pressed(standard))) {
+            return "the procedure asks for " + standard + ".";
+        }
+        if (held.metal() != null && words(held.metal()).stream().noneMatch(called(asked.metal())::contains)) {
+            return "it is for " + held.metal() + ".";
+        }
+        if (held.process() != null && !words(held.process()).contains(asked.process())) {
+            return "it is for process " + held.process() + ", and this is " + asked.process() + ".";
+        }
+        for (BigDecimal wall : walls) {
+            if (!held.coversMm(wall)) {
+                return "it is for walls of " + plain(held.thicknessFromMm()) + " to " + plain(held.thicknessToMm())
+                        + " mm, and one of " + wall.toPlainString() + " mm is welded.";
+            }
+        }
+        if (held.joint() != null && !words(held.joint()).containsAll(asked.joints())) {
+            return "it is for " + held.joint() + ", and " + String.join(" and ", asked.joints()) + " are welded.";
+        }
+        return null;
+    }
+
+    /** Walls at the ends of the tubes of the drawing, thinnest first; a butted tube is not welded in its middle. */
+    List<BigDecimal> walls(FrameSheet.Head head) {
+        if (head.designRevisionId() == null) {
+            return List.of();
+        }
+        return designs.revision(head.designRevisionId()).geometry().entrySet().stream()
+                .filter(input ->
+                        input.getKey().contains("_WALL") && !input.getKey().contains("MIDDLE"))
+                .map(input -> new BigDecimal(input.getValue()))
+                .sorted()
+                .distinct()
+                .toList();
+    }
+
+    private static Set<String> called(String metal) {
+        return switch (metal) {
+            case "AL6061" -> Set.of("AL6061", "AL", "ALUMINIUM", "6061");
+            case "AL7005" -> Set.of("AL7005", "AL", "ALUMINIUM", "7005");
+            case "TI" -> Set.of("TI", "TITANIUM");
+            default -> Set.of("STEEL", "25CRMO4");
+        };
+    }
+
+    private static Set<String> words(String typed) {
+        return Arrays.stream(typed.toUpperCase(Locale.ROOT).split("[^A-Z0-9]+")).collect(Collectors.toSet());
+    }
+
+    private static String pressed(String standard) {
+        return standard.toUpperCase(Locale.ROOT).replaceAll("\\s", "");
+    }
+
+    private static String plain(@Nullable BigDecimal figure) {
+        return figure == null ? "any" : figure.stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,142 @@
+package org.trammel.shop.welding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.calc.welding.Imperfection;
+import org.trammel.shop.floor.Floor;
+import org.trammel.shop.nonconformance.Decision;
+import org.trammel.shop.records.Act;
+
+class WeldLookTest extends AtTheTorch {
+
+    private static final String FIRST = "Node 1: down tube to shell";
+    private static final String SECOND = "Node 2: seat tube to shell";
+    private static final String THIRD = "Node 3: down tube to head tube";
+
+    @Autowired
+    private WeldLooks looks;
+
+    /** ISO 5817 level C at t 1.5 mm: short undercut up to 0.1 t = 0.15 mm, public excerpts of the table, by hand. */
+    @Test
+    void everyNodeIsLookedAtAndWhatConformsPasses() {
+        Floor.Frame frame = atTheLook();
+        tick(frame, "looked at");
+        assertThat(codeAt(frame)).isEqualTo(look);
+        assertThat(floor.sheet(frame).inTheWay())
+                .anyMatch(refusal -> refusal.why().contains(FIRST + " was not looked at"));
+        see(frame, FIRST, WeldLooks.Sighting.nothing());
+        List<SeenNode> seen = see(frame, SECOND, undercut("0.15", true));
+        SeenNode.Look last = seen.get(1).looks().get(0);
+        assertThat(last.limit()).isEqualByComparingTo("0.15");
+        assertThat(last.words()).isEqualTo("Undercut of 0.15 mm; level C allows 0.15 mm. ISO 5817:2014.");
+        assertThat(last.verdict()).isEqualTo(LookVerdict.CONFORMING);
+        see(frame, THIRD, WeldLooks.Sighting.nothing());
+        assertThat(codeAt(frame)).isEqualTo("999");
+    }
+
+    @Test
+    void whatDoesNotConformOpensANonconformanceThatTheWeldIsAtFaultFor() {
+        Floor.Frame frame = atTheLook();
+        see(frame, FIRST, undercut("0.151", true));
+        assertThat(found(frame).words()).contains(FIRST, "Undercut of 0.151 mm", "level C allows 0.15 mm");
+        assertThat(found(frame).faultCode()).isEqualTo(weld);
+        assertThat(found(frame).operationCode()).isEqualTo(look);
+        decide(frame, Decision.REWORK);
+        assertThat(codeAt(frame)).isEqualTo(weld);
+    }
+
+    @Test
+    void aCrackConformsToNothingAndNeedsNoSize() {
+        Floor.Frame frame = atTheLook();
+        SeenNode node = see(frame, SECOND, new WeldLooks.Sighting(Imperfection.CRACK, null, false, null, null, null))
+                .get(1);
+        assertThat(node.passes()).isFalse();
+        assertThat(found(frame).words()).contains("A crack conforms to no level");
+    }
+
+    /** The head tube is asked for at level B, and no line of level B was read in print. */
+    @Test
+    void whatNoLineSpeaksOfIsUndecidedUntilItIsLookedAtAgainOrTheQaLeadTakesItUp() {
+        Floor.Frame frame = atTheLook();
+        see(frame, FIRST, WeldLooks.Sighting.nothing());
+        see(frame, SECOND, WeldLooks.Sighting.nothing());
+        SeenNode node = see(frame, THIRD, undercut("0.05", true)).get(2);
+        assertThat(node.level()).isEqualTo("B");
+        assertThat(node.passes()).isFalse();
+        assertThat(node.looks().get(0).verdict()).isEqualTo(LookVerdict.UNDECIDED);
+        assertThat(node.looks().get(0).words()).contains("no line for undercut at level B");
+        assertThat(deciding.of(frame.serial())).isEmpty();
+        tick(frame, "looked at");
+        assertThat(codeAt(frame)).isEqualTo(look);
+        refused(() -> looks.refer(crew.act(welder), at(frame), THIRD), "QA lead");
+        refused(() -> looks.refer(crew.act(qa), at(frame), FIRST), "is undecided");
+        looks.refer(crew.act(qa), at(frame), THIRD);
+        assertThat(found(frame).words()).contains("no line for undercut at level B");
+        long operation = at(frame);
+        assertThat(looks.of(operation).get(2).passes()).isFalse();
+        decide(frame, Decision.CLEARED);
+        assertThat(looks.of(operation).get(2).passes()).isTrue();
+    }
+
+    @Test
+    void whatCannotBeIsRefusedAndWhatIsSentTwiceIsRecordedOnce() {
+        Floor.Frame frame = atTheLook();
+        refused(() -> see(frame, "Node 9", WeldLooks.Sighting.nothing()), "no such node");
+        refused(() -> see(frame, FIRST, undercut("0", true)), "The size, 0 mm, is no such figure");
+        refused(
+                () -> see(
+                        frame,
+                        FIRST,
+                        new WeldLooks.Sighting(Imperfection.UNDERCUT, BigDecimal.ONE, false, null, null, null)),
+                "The wall is missing");
+        refused(
+                () -> see(
+                        frame,
+                        FIRST,
+                        new WeldLooks.Sighting(
+                                Imperfection.CONVEXITY, BigDecimal.ONE, false, new BigDecimal("1.5"), null, null)),
+                "The width of the weld was not measured.");
+        Act once = crew.act(welder);
+        looks.see(once, at(frame), FIRST, WeldLooks.Sighting.nothing());
+        assertThat(looks.see(once, at(frame), FIRST, WeldLooks.Sighting.nothing())
+                        .get(0)
+                        .looks())
+                .hasSize(1);
+    }
+
+    private List<SeenNode> see(Floor.Frame frame, String node, WeldLooks.Sighting sighting) {
+        return looks.see(crew.act(welder), at(frame), node, sighting);
+    }
+
+    private static WeldLooks.Sighting undercut(@Nullable String size, boolean isShort) {
+        return new WeldLooks.Sighting(
+                Imperfection.UNDERCUT,
+                new BigDecimal(Objects.requireNonNull(size)),
+                isShort,
+                new BigDecimal("1.5"),
+                null,
+                null);
+    }
+
+    private Floor.Frame atTheLook() {
+        NewProcedure c = plain();
+        inForce(Written.with(
+                c,
+                new HeatRules(null, null, null, null, 0),
+                c.nodes(),
+                new LookRules("C", "B: head tube", "ISO-5817-2014")));
+        Floor.Frame frame = atTheArc();
+        for (String node : List.of("Node 1", "Node 2", "Node 3")) {
+            begin(frame, node, null, null);
+            end(frame, node);
+        }
+        assertThat(codeAt(frame)).isEqualTo(look);
+        return frame;
+    }
+}
