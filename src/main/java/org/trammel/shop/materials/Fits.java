@@ -24,12 +24,14 @@ public class Fits {
 
     private final FitRepository rows;
     private final MaterialClassRepository classes;
+    private final AfterWelds afterWelds;
     private final Crew crew;
     private final ActLog log;
 
-    Fits(FitRepository rows, MaterialClassRepository classes, Crew crew, ActLog log) {
+    Fits(FitRepository rows, MaterialClassRepository classes, AfterWelds afterWelds, Crew crew, ActLog log) {
         this.rows = rows;
         this.classes = classes;
+        this.afterWelds = afterWelds;
         this.crew = crew;
         this.log = log;
     }
@@ -142,7 +144,10 @@ public class Fits {
                     known.name() + " is for " + known.family().word() + "; the frame is " + family.word() + ".",
                     "Take a lot for " + family.word() + ". Never try it.");
         }
-        Fit.AfterWeld after = Fit.AfterWeld.usual(to.metal());
+        AfterWelds.Found found = known.kind() == LotKind.FILLER || known.kind() == LotKind.FLUX
+                ? afterWelds.of(to)
+                : new AfterWelds.Found(Fit.AfterWeld.usual(to.metal()), "usual for the metal");
+        Fit.AfterWeld after = found.after();
         if (rows.inForceOf(code).stream().map(FitRow::fit).noneMatch(fit -> allows(fit, to, after))) {
             String others = rows.inForce().stream()
                     .map(FitRow::fit)
@@ -157,7 +162,7 @@ public class Fits {
                     lot,
                     known.name() + " is not in the table for " + named(to.metal())
                             + (to.process() == null ? "" : ", " + to.process()) + " with " + after.word()
-                            + " after the weld.",
+                            + " after the weld (" + found.why() + ").",
                     others.isEmpty() ? "Call the QA lead." : "Take a lot of " + others + ", or call the QA lead.");
         }
     }

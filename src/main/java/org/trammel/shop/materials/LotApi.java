@@ -27,11 +27,13 @@ class LotApi {
     private final Lots lots;
     private final LotRegister register;
     private final Fits fits;
+    private final AfterWelds afterWelds;
 
-    LotApi(Lots lots, LotRegister register, Fits fits) {
+    LotApi(Lots lots, LotRegister register, Fits fits, AfterWelds afterWelds) {
         this.lots = lots;
         this.register = register;
         this.fits = fits;
+        this.afterWelds = afterWelds;
     }
 
     @GetMapping("/lots")
@@ -203,6 +205,20 @@ class LotApi {
     @ResponseStatus(HttpStatus.CREATED)
     Fit allow(Act act, @RequestBody NewFit body) {
         return fits.allow(act, body.materialClass(), body.metal(), body.process(), body.afterWeld(), body.source());
+    }
+
+    @GetMapping("/used-as-welded")
+    @Operation(summary = "Frames whose welds are used as they are, as the QA lead signed")
+    List<AfterWelds.AsWelded> asWelded() {
+        return afterWelds.signed();
+    }
+
+    record AsWelded(String serial, String reason) {}
+
+    @PostMapping("/used-as-welded")
+    @ResponseStatus(HttpStatus.CREATED)
+    AfterWelds.AsWelded signAsWelded(Act act, @RequestBody AsWelded body) {
+        return afterWelds.sign(act, body.serial(), body.reason());
     }
 
     @PostMapping("/material-fits/{id}/end")

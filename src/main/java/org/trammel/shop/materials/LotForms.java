@@ -20,11 +20,13 @@ class LotForms {
     private final Lots lots;
     private final LotRegister register;
     private final Fits fits;
+    private final AfterWelds afterWelds;
 
-    LotForms(Lots lots, LotRegister register, Fits fits) {
+    LotForms(Lots lots, LotRegister register, Fits fits, AfterWelds afterWelds) {
         this.lots = lots;
         this.register = register;
         this.fits = fits;
+        this.afterWelds = afterWelds;
     }
 
     @PostMapping("/shop/lots")
@@ -127,6 +129,13 @@ class LotForms {
                 form.orNull("process"),
                 form.choice(Fit.AfterWeld.class, "afterWeld", "Choose one."),
                 form.text("source"));
+        return "redirect:/shop/fits";
+    }
+
+    @PostMapping("/shop/fits/as-welded")
+    String asWelded(
+            Act act, @RequestParam(defaultValue = "") String serial, @RequestParam(defaultValue = "") String reason) {
+        afterWelds.sign(act, serial, reason);
         return "redirect:/shop/fits";
     }
 

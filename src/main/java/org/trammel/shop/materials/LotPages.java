@@ -28,12 +28,14 @@ class LotPages {
 
     private final Lots lots;
     private final Fits fits;
+    private final AfterWelds afterWelds;
     private final Crew crew;
     private final Settings settings;
 
-    LotPages(Lots lots, Fits fits, Crew crew, Settings settings) {
+    LotPages(Lots lots, Fits fits, AfterWelds afterWelds, Crew crew, Settings settings) {
         this.lots = lots;
         this.fits = fits;
+        this.afterWelds = afterWelds;
         this.crew = crew;
         this.settings = settings;
     }
@@ -114,6 +116,7 @@ class LotPages {
         model.addAttribute(
                 "classes", fits.classes().stream().collect(Collectors.toMap(MaterialClass::code, Function.identity())));
         model.addAttribute("fits", fits.inForce());
+        model.addAttribute("asWelded", afterWelds.signed());
         model.addAttribute("metals", metals(null));
         model.addAttribute("names", crew.names());
         Map<String, String> choices = new LinkedHashMap<>();
