@@ -11,6 +11,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.calc.welding.Imperfection;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.nonconformance.Decision;
+import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 
 class WeldLookTest extends AtTheTorch {
@@ -80,6 +81,7 @@ class WeldLookTest extends AtTheTorch {
         assertThat(found(frame).words()).contains("no line for undercut at level B");
         long operation = at(frame);
         assertThat(looks.of(operation).get(2).passes()).isFalse();
+        qa = floor.hire(Role.QA_LEAD);
         decide(frame, Decision.CLEARED);
         assertThat(looks.of(operation).get(2).passes()).isTrue();
     }
