@@ -1,6 +1,7 @@
 package org.trammel.calc.metrology;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.trammel.calc.metrology.Rejudgement.Outcome;
@@ -38,6 +39,12 @@ public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
         if (reduction == Reduction.SPAN) {
             return Answer.of(ofSpan(raw, error));
         }
+        if (reduction == Reduction.COAXIAL) {
+            return coaxial(
+                    raw.stream().map(value -> value.subtract(error.high_mm())).toList(),
+                    raw.stream().map(value -> value.subtract(error.low_mm())).toList(),
+                    limits);
+        }
         boolean worst = reduction == Reduction.WORST;
         BigDecimal low = worst ? Collections.min(raw) : reduced.value();
         BigDecimal high = worst ? Collections.max(raw) : reduced.value();
@@ -65,8 +72,28 @@ public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
                                 .subtract(Collections.min(greatest))
                                 .max(BigDecimal.ZERO),
                         Collections.max(greatest).subtract(Collections.min(least))));
+            case COAXIAL -> coaxial(least, greatest, limits);
             default -> Answer.of(new ReadingSpan(low.value(), high.value()));
         };
+    }
+
+    /** Of a distance the sign does not matter: what may be on either side of zero may be none. */
+    private static Answer<ReadingSpan> coaxial(List<BigDecimal> least, List<BigDecimal> greatest, Limits limits) {
+        List<BigDecimal> near = new ArrayList<>();
+        List<BigDecimal> far = new ArrayList<>();
+        for (int i = 0; i < least.size(); i++) {
+            BigDecimal low = least.get(i);
+            BigDecimal high = greatest.get(i);
+            near.add(
+                    low.signum() * high.signum() <= 0
+                            ? BigDecimal.ZERO
+                            : low.abs().min(high.abs()));
+            far.add(low.abs().max(high.abs()));
+        }
+        return Reduction.COAXIAL.of(near, limits) instanceof Reduction.Result.Reduced from
+                        && Reduction.COAXIAL.of(far, limits) instanceof Reduction.Result.Reduced to
+                ? Answer.of(new ReadingSpan(from.value(), to.value()))
+                : Answer.none("raw", "A coaxiality needs two readings, square to each other.");
     }
 
     private static ReadingSpan ofSpan(List<BigDecimal> raw, HeightError error) {

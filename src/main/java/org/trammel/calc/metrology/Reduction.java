@@ -26,7 +26,12 @@ public enum Reduction {
      */
     ALL_BUT_FIFTH,
     /** The same where fewer than a fifth of the readings may lie below: the strict form. */
-    ALL_BUT_UNDER_FIFTH;
+    ALL_BUT_UNDER_FIFTH,
+    /**
+     * Twice the distance of an axis from its datum axis, read across and along: a coaxiality is the diameter of the cylinder
+     * in which the axis lies (ISO 1101:2017, coaxiality).
+     */
+    COAXIAL;
 
     private static final int FIFTH = 5;
 
@@ -40,6 +45,8 @@ public enum Reduction {
      * than a million values of six decimals or less this rounding never changes a verdict.
      */
     static final int MEAN_DECIMALS = 12;
+
+    private static final int DIAMETER_DECIMALS = 6;
 
     /** The reduced value, or why there is none. */
     public sealed interface Result {
@@ -65,6 +72,9 @@ public enum Reduction {
         if (this == SPAN && raw.size() == 1) {
             return new Result.NotReducible("A span needs two readings or more.");
         }
+        if (this == COAXIAL && raw.size() != 2) {
+            return new Result.NotReducible("A coaxiality needs two readings, square to each other.");
+        }
         return new Result.Reduced(
                 switch (this) {
                     case SINGLE -> raw.get(0);
@@ -75,12 +85,14 @@ public enum Reduction {
                     case LEAST -> Collections.min(raw);
                     case ALL_BUT_FIFTH -> fromLeast(raw, raw.size() / FIFTH);
                     case ALL_BUT_UNDER_FIFTH -> fromLeast(raw, (raw.size() - 1) / FIFTH);
+                    case COAXIAL -> diameter(raw.get(0), raw.get(1));
                 });
     }
 
     /**
      * Standard uncertainty of the reduced value. A span is the difference of two readings and carries both of theirs,
-     * √2 u: what the two have in common would make it less, and is not known. For all others it is that of one reading,
+     * √2 u: what the two have in common would make it less, and is not known. A diameter is twice a distance, whose
+     * uncertainty is that of a reading in the direction it lies: 2 u. For all others it is that of one reading,
      * a mean included, since its readings may share all of it.
      *
      * <p>Source: JCGM 100:2008, 5.1.2 (uncorrelated input quantities), 7.2.6 (rounding up).
@@ -88,7 +100,22 @@ public enum Reduction {
      * @param u standard uncertainty of one reading, in its unit; null for an aid without one
      */
     public @Nullable BigDecimal uncertainty(@Nullable BigDecimal u) {
-        return this == SPAN && u != null ? u.multiply(ROOT_OF_TWO).round(STATED) : u;
+        if (u == null) {
+            return null;
+        }
+        return switch (this) {
+            case SPAN -> u.multiply(ROOT_OF_TWO).round(STATED);
+            case COAXIAL -> u.add(u);
+            default -> u;
+        };
+    }
+
+    /** Rounded up, so that no axis outside the cylinder is taken to lie on it. */
+    private static BigDecimal diameter(BigDecimal across, BigDecimal along) {
+        BigDecimal square = across.pow(2).add(along.pow(2));
+        return square.sqrt(MathContext.DECIMAL128)
+                .multiply(BigDecimal.valueOf(2))
+                .setScale(DIAMETER_DECIMALS, RoundingMode.CEILING);
     }
 
     /** The value that is left as the least once so many of the least are set aside. */

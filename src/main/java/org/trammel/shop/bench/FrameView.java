@@ -51,6 +51,11 @@ record FrameView(
         return head.tag();
     }
 
+    /** Whether a step at hand rests on more than its tick. */
+    public boolean proven() {
+        return at != null && at.steps().stream().anyMatch(step -> step.proof() != null);
+    }
+
     /** The characteristics that stand open on the sheet: the chosen one, else those not settled first. */
     public List<Measured> shown() {
         int fit = holds.isEmpty() ? MEASURED : MEASURED - 1;

@@ -3,6 +3,7 @@ package org.trammel.shop.bench;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -12,6 +13,7 @@ import org.trammel.calc.metrology.Limits;
 import org.trammel.calc.units.DecimalSign;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Verdict;
+import org.trammel.shop.routes.CharacteristicSheet;
 import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.FrameSheet;
@@ -56,6 +58,9 @@ class Verdicts {
     }
 
     String sentence(ReadingLine reading, FrameSheet.CharacteristicLine c) {
+        if (CharacteristicSheet.isAnswered(reading.unit())) {
+            return reading.verdict() == Verdict.CONFORMING ? "Every answer is yes." : "An answer is no.";
+        }
         if (reading.lowerLimit() == null && reading.upperLimit() == null) {
             return "Noted; there are no limits here.";
         }
@@ -107,6 +112,17 @@ class Verdicts {
                                 + (reading.guardBand().signum() == 0
                                         ? ", plain rule."
                                         : ", guard band " + joined(reading.guardBand(), reading.unit()) + "."));
+        if (reading.toTwenty() != null) {
+            lines.add("Part at " + formats.with(Objects.requireNonNull(reading.temperatureDegC()), 1, "°C")
+                    + ": corrected to 20 °C by " + formats.signed(reading.toTwenty(), 4) + " " + reading.unit()
+                    + " (ISO 1).");
+        }
+        if (CharacteristicSheet.isAnswered(reading.unit())) {
+            for (int i = 0; i < reading.raw().size(); i++) {
+                lines.add(c.points().get(i) + ": " + (reading.raw().get(i).signum() == 0 ? "no" : "yes") + ".");
+            }
+            return lines;
+        }
         if (reading.raw().size() > 1) {
             String raw = reading.raw().stream().map(formats::number).collect(Collectors.joining("; "));
             lines.add(reduction(c.reduction()) + " " + raw + ".");
@@ -124,6 +140,7 @@ class Verdicts {
             case LEAST -> "Least of";
             case ALL_BUT_FIFTH -> "Reached by all but a fifth of";
             case ALL_BUT_UNDER_FIFTH -> "Reached by all but fewer than a fifth of";
+            case COAXIAL -> "Diameter, twice the distance, of";
         };
     }
 

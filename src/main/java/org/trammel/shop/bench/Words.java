@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.routes.CharacteristicSheet;
 import org.trammel.shop.routes.ClockKind;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.ClockState;
@@ -35,7 +36,9 @@ class Words {
         if (c.blind()) {
             return "read blind";
         }
-        return limits(c.nominal(), c.lowerLimit(), c.upperLimit(), c.unit(), c.decimals());
+        return CharacteristicSheet.isAnswered(c.unit())
+                ? "yes to each"
+                : limits(c.nominal(), c.lowerLimit(), c.upperLimit(), c.unit(), c.decimals());
     }
 
     String limits(

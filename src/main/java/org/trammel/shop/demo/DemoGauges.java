@@ -191,6 +191,7 @@ class DemoGauges {
         aid("LV-1", "Level on V-blocks", "LEVEL", "°");
         aid("JS-1", "Scales of the jigs", "JIG-SCALE", "mm");
         aid("JC-1", "Jig check with master bar", "JIG-CHECK", "mm");
+        aid("TG-2", "Thread plugs, go and no-go", "GO-NO-GO", "yes", "2025-05-05", "2026-05-05");
         aid("TG-1", "Thread and fillet gauges, go and no-go", "GO-NO-GO", "mm", "2025-05-05", "2026-05-05");
         aid("TA-1", "Tape", "TAPE", "mm");
         aid("WM-1", "Welding current and voltage meter", "METER", "kJ/mm");

@@ -38,6 +38,7 @@ class DemoStart implements SmartLifecycle {
     private final DemoCrew crew;
     private final DemoShop shop;
     private final DemoGauges gauges;
+    private final DemoHandwork hands;
     private final DemoLots lots;
     private final DemoOvens ovens;
     private final DemoRuns runs;
@@ -60,6 +61,7 @@ class DemoStart implements SmartLifecycle {
             DemoCrew crew,
             DemoShop shop,
             DemoGauges gauges,
+            DemoHandwork hands,
             DemoLots lots,
             DemoOvens ovens,
             DemoRuns runs,
@@ -79,6 +81,7 @@ class DemoStart implements SmartLifecycle {
         this.crew = crew;
         this.shop = shop;
         this.gauges = gauges;
+        this.hands = hands;
         this.lots = lots;
         this.ovens = ovens;
         this.runs = runs;
@@ -118,6 +121,7 @@ class DemoStart implements SmartLifecycle {
         coats.putInForce();
         clock.setTo(STOCKED);
         gauges.register();
+        hands.register();
         lots.receive(STOCKED);
         table.book();
         List<DemoOrder> all = DemoOrders.read();

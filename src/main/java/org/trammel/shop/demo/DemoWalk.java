@@ -18,6 +18,8 @@ import org.trammel.shop.inspection.GivenReadings;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.records.Files;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.CharacteristicSheet;
+import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.CharacteristicState;
@@ -54,6 +56,7 @@ class DemoWalk {
     private final DemoMeans means;
     private final DemoCoats coats;
     private final GivenReadings given;
+    private final DemoHandwork hands;
     private final Files files;
     private final TransactionTemplate transaction;
     private @Nullable String picture;
@@ -73,6 +76,7 @@ class DemoWalk {
             DemoMeans means,
             DemoCoats coats,
             GivenReadings given,
+            DemoHandwork hands,
             Files files,
             TransactionTemplate transaction) {
         this.acts = acts;
@@ -89,6 +93,7 @@ class DemoWalk {
         this.means = means;
         this.coats = coats;
         this.given = given;
+        this.hands = hands;
         this.files = files;
         this.transaction = transaction;
     }
@@ -190,6 +195,10 @@ class DemoWalk {
             if (step.photo()) {
                 remarks.photo(acts.by(by), step.stepId(), picture());
             }
+            if (step.proof() != null) {
+                FrameSheet.Head head = travellers.headOf(at.line().operationId());
+                hands.prove(at.line().operationId(), head.metal(), head.serial(), step.proof(), by);
+            }
             bench.tick(
                     acts.by(by),
                     List.of(step.stepId()),
@@ -276,11 +285,17 @@ class DemoWalk {
 
     /** Plausible values: near the middle of the limits, not all alike. */
     private static List<BigDecimal> values(Evidence.Wanted w) {
+        if (CharacteristicSheet.isAnswered(w.unit())) {
+            return java.util.Collections.nCopies(w.points().size(), BigDecimal.ONE);
+        }
         BigDecimal lower = w.lowerLimit();
         BigDecimal upper = w.upperLimit();
         BigDecimal middle;
         BigDecimal spread;
-        if (lower != null && upper != null) {
+        if (w.reduction() == Reduction.COAXIAL && upper != null) {
+            middle = upper.multiply(new BigDecimal("0.1"));
+            spread = BigDecimal.ZERO;
+        } else if (lower != null && upper != null) {
             middle = lower.add(upper).divide(BigDecimal.valueOf(2));
             spread = upper.subtract(lower).divide(BigDecimal.valueOf(20), 6, RoundingMode.HALF_EVEN);
         } else if (upper != null) {

@@ -19,6 +19,7 @@
             "alignment",
             "drift",
             "assembly",
+            "handwork",
             "nonconformance",
             "materials",
             "gauges",

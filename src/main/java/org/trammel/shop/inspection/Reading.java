@@ -66,6 +66,9 @@ class Reading {
     @Column(name = "temperature_deg_c")
     private @Nullable BigDecimal temperatureDegC;
 
+    @Column(name = "to_twenty")
+    private @Nullable BigDecimal toTwenty;
+
     private @Nullable BigDecimal nominal;
 
     @Column(name = "lower_limit")
@@ -127,10 +130,15 @@ class Reading {
 
     protected Reading() {}
 
-    /** What was read, beside the verdict. */
+    /**
+     * What was read, beside the verdict.
+     *
+     * @param toTwenty what was added to the reduced value to give it at 20 °C; null if it was not corrected
+     */
     record Taken(
             List<BigDecimal> raw,
             BigDecimal value,
+            @Nullable BigDecimal toTwenty,
             @Nullable BigDecimal temperatureDegC,
             boolean confirmed,
             boolean alike,
@@ -180,6 +188,7 @@ class Reading {
         this.gaugeDueOn = with.dueOn();
         this.record = with.record();
         this.temperatureDegC = taken.temperatureDegC();
+        this.toTwenty = taken.toTwenty();
         this.nominal = wanted.nominal();
         this.lowerLimit = wanted.lowerLimit();
         this.upperLimit = wanted.upperLimit();
@@ -253,6 +262,20 @@ class Reading {
 
     String gaugeCode() {
         return gaugeCode;
+    }
+
+    /** What was added to give the value at 20 °C; null if it was not corrected. */
+    @Nullable
+    BigDecimal toTwenty() {
+        return toTwenty;
+    }
+
+    /** The values as they were judged: as read, and at 20 °C where they were corrected. */
+    List<BigDecimal> judgedRaw() {
+        BigDecimal shift = toTwenty;
+        return shift == null
+                ? raw()
+                : raw().stream().map(value -> value.add(shift)).toList();
     }
 
     @Nullable

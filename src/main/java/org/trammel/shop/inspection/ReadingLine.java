@@ -12,6 +12,7 @@ import org.trammel.shop.routes.Rule;
  * @param value the reduced value, in {@code unit}
  * @param u standard uncertainty in {@code unit}; null for an aid
  * @param guardBand in {@code unit}; 0 under the plain rule
+ * @param toTwenty what was added to the reduced value to give it at 20 °C; null if it was not corrected
  * @param reductionId the reduction of raw figures it came from; null if it was read as it is
  * @param record the record that gave it, such as that of a run; null if it was read and keyed
  * @param replaced true if a correction took its place
@@ -28,6 +29,7 @@ public record ReadingLine(
         @Nullable BigDecimal u,
         String gauge,
         @Nullable BigDecimal temperatureDegC,
+        @Nullable BigDecimal toTwenty,
         @Nullable BigDecimal nominal,
         @Nullable BigDecimal lowerLimit,
         @Nullable BigDecimal upperLimit,
@@ -60,6 +62,7 @@ public record ReadingLine(
                 r.u(),
                 r.gaugeCode(),
                 r.temperatureDegC(),
+                r.toTwenty(),
                 r.nominal(),
                 r.lowerLimit(),
                 r.upperLimit(),

@@ -40,6 +40,7 @@ public class Readings {
     private final Judge judge;
     private final ReadAgain again;
     private final GivenReadings given;
+    private final PartTemperature temperature;
     private final ApplicationEventPublisher events;
 
     Readings(
@@ -51,6 +52,7 @@ public class Readings {
             Judge judge,
             ReadAgain again,
             GivenReadings given,
+            PartTemperature temperature,
             ApplicationEventPublisher events) {
         this.readings = readings;
         this.coldSets = coldSets;
@@ -60,6 +62,7 @@ public class Readings {
         this.judge = judge;
         this.again = again;
         this.given = given;
+        this.temperature = temperature;
         this.events = events;
     }
 
@@ -159,9 +162,13 @@ public class Readings {
         Long replaces = corrected == null ? null : corrected.id();
         requireValues(wanted, input);
         gauges.keep(List.of(input.gauge()));
-        Means means = gauges.require(
-                        input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()))
-                .reducedBy(reduction(wanted));
+        PartTemperature.Judged at = temperature.of(
+                wanted,
+                input.raw(),
+                input.temperatureDegC(),
+                gauges.require(input.gauge(), wanted.gaugeKind(), wanted.unit(), input.raw(), settings.dayOf(act.at()))
+                        .reducedBy(reduction(wanted)));
+        Means means = at.means();
         if (replaces == null) {
             again.requireFiner(wanted, means);
         }
@@ -173,7 +180,8 @@ public class Readings {
                 means,
                 new Reading.Taken(
                         input.raw(),
-                        reduce(wanted, input.raw()),
+                        reduce(wanted, at.raw()),
+                        at.corrected() ? reduce(wanted, at.raw()).subtract(reduce(wanted, input.raw())) : null,
                         input.temperatureDegC(),
                         input.confirmed(),
                         alike,
@@ -221,6 +229,7 @@ public class Readings {
                             + input.raw().size() + " came.",
                     "Read every point and enter each.");
         }
+        Answered.require(wanted, input.raw());
         for (int i = 0; i < input.raw().size(); i++) {
             BigDecimal value = input.raw().get(i);
             if (value.scale() > 6 || value.precision() - value.scale() > 8) {
@@ -241,6 +250,9 @@ public class Readings {
     /** Asks about a value that is unlikely; true if the same value stands at several points. */
     private boolean ask(Evidence.Wanted wanted, Input input) {
         DecimalSign sign = DecimalSign.of(settings.locale());
+        if (Answered.is(wanted)) {
+            return false;
+        }
         boolean alike = Plausibility.ofRun(running(wanted, input.raw())) instanceof Plausibility.SameAgain;
         if (input.confirmed()) {
             return alike;

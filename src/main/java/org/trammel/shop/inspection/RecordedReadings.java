@@ -142,7 +142,7 @@ public class RecordedReadings {
                         : Reading.With.of(means, record),
                 means,
                 new Reading.Taken(
-                        value.raw(), Readings.reduce(wanted, value.raw()), null, true, false, null, null, null),
+                        value.raw(), Readings.reduce(wanted, value.raw()), null, null, true, false, null, null, null),
                 null);
         value.computedFrom().stream()
                 .map(Means::gaugeId)

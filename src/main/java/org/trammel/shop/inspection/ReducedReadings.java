@@ -137,6 +137,7 @@ public class ReducedReadings {
                         value.raw(),
                         Readings.reduce(wanted, value.raw()),
                         null,
+                        null,
                         true,
                         false,
                         value.replaces(),

@@ -75,7 +75,7 @@ class SpanJudge {
         BigDecimal alike = error.unit().equals("mm") ? error.equalWithin_mm() : BigDecimal.ZERO;
         Answer<ReadingSpan> span = ReadingSpan.of(
                 reduction,
-                reading.raw(),
+                reading.judgedRaw(),
                 limits(reading),
                 new HeightError(error.gaugeCode(), error.least(), error.greatest(), alike));
         ReadingSpan found = ((Answer.Determined<ReadingSpan>) span).value();

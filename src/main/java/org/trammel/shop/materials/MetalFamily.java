@@ -22,7 +22,7 @@ public enum MetalFamily {
      *
      * @param metal code of the metal, such as AL6061
      */
-    static MetalFamily of(String metal) {
+    public static MetalFamily of(String metal) {
         return switch (metal) {
             case "AL6061", "AL7005" -> ALUMINIUM;
             case "STEEL" -> STEEL;

@@ -58,4 +58,12 @@ public record CharacteristicSheet(
         points = List.copyOf(points);
         signers = List.copyOf(signers);
     }
+
+    /** Unit of what is answered and not measured: 1 is yes, 0 is no. */
+    public static final String ANSWER = "yes";
+
+    /** Whether a characteristic in that unit is answered point by point with yes or no. */
+    public static boolean isAnswered(String unit) {
+        return ANSWER.equals(unit);
+    }
 }

@@ -49,7 +49,7 @@ final class FileParts {
     }
 
     static StepSheet step(Entry entry) {
-        entry.only(Set.of("text", "do", "photo", "irreversible", "lot", "starts", "qualified"));
+        entry.only(Set.of("text", "do", "photo", "irreversible", "lot", "starts", "qualified", "proof"));
         return new StepSheet(
                 entry.text("text"),
                 entry.text("do", ""),
@@ -57,7 +57,8 @@ final class FileParts {
                 entry.flag("irreversible", false),
                 entry.optional("lot"),
                 entry.optional("starts"),
-                entry.optional("qualified"));
+                entry.optional("qualified"),
+                entry.has("proof") ? entry.choice("proof", Proof.class, null) : null);
     }
 
     static CharacteristicSheet characteristic(Entry entry) {

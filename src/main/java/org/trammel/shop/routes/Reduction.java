@@ -17,5 +17,7 @@ public enum Reduction {
     /** The value that all but a fifth of the points reach: a fifth may lie below a lower limit. */
     ALL_BUT_FIFTH,
     /** The same where fewer than a fifth may lie below. */
-    ALL_BUT_UNDER_FIFTH
+    ALL_BUT_UNDER_FIFTH,
+    /** Twice the distance of an axis from its datum, read in two directions square to each other. */
+    COAXIAL
 }

@@ -14,6 +14,9 @@ final class RouteCheck {
     /** A caution longer than this is not read at arm's length. */
     static final int CAUTION_WORDS = 12;
 
+    /** Lots that lay a film on the frame. */
+    private static final Set<String> COATS = Set.of("POWDER", "PAINT");
+
     /**
      * What the shop has that a route names.
      *
@@ -37,6 +40,7 @@ final class RouteCheck {
         check.codes();
         check.gates();
         check.joins();
+        check.serial();
         route.operations().forEach(check::operation);
         check.findings.addAll(ClockCheck.of(route));
         return List.copyOf(check.findings);
@@ -121,6 +125,32 @@ final class RouteCheck {
         }
     }
 
+    /** A serial is struck into bare metal and read back after it is there. */
+    private void serial() {
+        boolean coated = false;
+        boolean struck = false;
+        for (OperationSheet operation : route.operations()) {
+            for (StepSheet step : operation.steps()) {
+                coated |= step.lotKind() != null && COATS.contains(step.lotKind());
+                if (step.proof() == Proof.SERIAL_STRUCK) {
+                    struck = true;
+                    if (coated) {
+                        finds(
+                                operation.code(),
+                                "The serial is struck after the coat, which cracks there and hides it.",
+                                "Put the step before the first powder or paint.");
+                    }
+                }
+                if (step.proof() == Proof.SERIAL_READ && !struck) {
+                    finds(
+                            operation.code(),
+                            "The serial is read back before any step strikes it.",
+                            "Put the step that strikes it first.");
+                }
+            }
+        }
+    }
+
     private void operation(OperationSheet operation) {
         String code = operation.code();
         if (operation.steps().isEmpty() && operation.characteristics().isEmpty()) {
@@ -187,6 +217,19 @@ final class RouteCheck {
         }
         if (c.reduction() == Reduction.SPAN && c.points().size() < 2) {
             finds(code, "A span needs two sample points.", "Add a sample point, or take the single value.");
+        }
+        if (CharacteristicSheet.isAnswered(c.unit())
+                && (c.rule() != Rule.PLAIN
+                        || c.reduction() != Reduction.LEAST
+                        || c.nominal() != null
+                        || c.fromDesign())) {
+            finds(
+                    code,
+                    "It is answered with yes or no.",
+                    "Let the least answer decide by the plain rule, lower limit 1, without a nominal.");
+        }
+        if (c.reduction() == Reduction.COAXIAL && c.points().size() != 2) {
+            finds(code, "A coaxiality is read in two directions.", "Give it two sample points, square to each other.");
         }
         boolean share = c.reduction() == Reduction.ALL_BUT_FIFTH || c.reduction() == Reduction.ALL_BUT_UNDER_FIFTH;
         if (share && c.upperDeviation() != null) {

@@ -57,7 +57,8 @@ final class RouteForms {
             @Nullable Boolean irreversible,
             @Nullable String lotKind,
             @Nullable String startsClock,
-            @Nullable String qualification) {
+            @Nullable String qualification,
+            @Nullable Proof proof) {
 
         Edit edit() {
             StepSheet step = new StepSheet(
@@ -67,7 +68,8 @@ final class RouteForms {
                     yes(irreversible),
                     lotKind,
                     startsClock,
-                    qualification);
+                    qualification,
+                    proof);
             return number == null ? new StepEdit.Add(op, step) : new StepEdit.Change(op, number, step);
         }
     }

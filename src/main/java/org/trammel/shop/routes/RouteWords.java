@@ -61,6 +61,7 @@ public class RouteWords {
             case LEAST -> "least";
             case ALL_BUT_FIFTH -> "reached by all but a fifth";
             case ALL_BUT_UNDER_FIFTH -> "reached by all but fewer than a fifth";
+            case COAXIAL -> "diameter, twice the distance";
         };
     }
 
@@ -156,6 +157,10 @@ public class RouteWords {
         add(notes, step.irreversible(), "cannot be undone");
         add(notes, step.startsClock() != null, "starts " + step.startsClock());
         add(notes, step.qualification() != null, "wants " + step.qualification());
+        add(
+                notes,
+                step.proof() != null,
+                step.proof() == null ? "" : step.proof().words());
         return notes;
     }
 
@@ -199,6 +204,16 @@ public class RouteWords {
 
     public Map<Rule, String> rules() {
         return words(Rule.values(), this::of);
+    }
+
+    /** What a tick may rest on, nothing first. */
+    public Map<String, String> proofs() {
+        Map<String, String> proofs = new LinkedHashMap<>();
+        proofs.put("", "nothing");
+        for (Proof proof : Proof.values()) {
+            proofs.put(proof.name(), proof.words());
+        }
+        return proofs;
     }
 
     public Map<ClockKind, String> clockKinds() {

@@ -51,8 +51,8 @@ sealed interface StepEdit extends Edit {
     }
 
     /**
-     * Makes two steps of one. A scan and what cannot be undone stay with the first, a photo and the start of a clock go
-     * with the second.
+     * Makes two steps of one. A scan and what cannot be undone stay with the first; a photo, the start of a clock and what
+     * the tick rests on go with the second.
      */
     record Split(String operation, int number, String first, String second) implements StepEdit {
 
@@ -70,7 +70,8 @@ sealed interface StepEdit extends Edit {
                                 whole.irreversible(),
                                 whole.lotKind(),
                                 null,
-                                whole.qualification()));
+                                whole.qualification(),
+                                null));
                 steps.add(
                         index + 1,
                         new StepSheet(
@@ -80,7 +81,8 @@ sealed interface StepEdit extends Edit {
                                 whole.irreversible(),
                                 null,
                                 whole.startsClock(),
-                                whole.qualification()));
+                                whole.qualification(),
+                                whole.proof()));
                 return steps;
             });
         }
@@ -122,6 +124,7 @@ sealed interface StepEdit extends Edit {
                 step.irreversible(),
                 Said.wordOrNone("lotKind", "The kind of lot", step.lotKind()),
                 Said.wordOrNone("startsClock", "The clock", step.startsClock()),
-                Said.wordOrNone("qualification", "The qualification", step.qualification()));
+                Said.wordOrNone("qualification", "The qualification", step.qualification()),
+                step.proof());
     }
 }

@@ -2,6 +2,8 @@ package org.trammel.shop.routes;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
@@ -11,6 +13,8 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.PreRemove;
 import jakarta.persistence.PreUpdate;
 import jakarta.persistence.Table;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
 
 /** A step of an operation. */
@@ -49,6 +53,10 @@ class StepRow {
 
     private @Nullable String qualification;
 
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    private @Nullable Proof proof;
+
     void becomes(OperationRow owner, int position, StepSheet sheet) {
         operation = owner;
         sequence = position;
@@ -59,6 +67,7 @@ class StepRow {
         lotKind = sheet.lotKind();
         startsClock = sheet.startsClock();
         qualification = sheet.qualification();
+        proof = sheet.proof();
     }
 
     @PreUpdate
@@ -68,6 +77,6 @@ class StepRow {
     }
 
     StepSheet sheet() {
-        return new StepSheet(text, instruction, photo, irreversible, lotKind, startsClock, qualification);
+        return new StepSheet(text, instruction, photo, irreversible, lotKind, startsClock, qualification, proof);
     }
 }

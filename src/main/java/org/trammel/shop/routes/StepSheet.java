@@ -1,5 +1,6 @@
 package org.trammel.shop.routes;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param lotKind kind of material whose lot must be scanned: TUBE, FILLER, GAS, MEDIA, POWDER, …
  * @param startsClock code of the clock that this tick starts
  * @param qualification what whoever ticks must hold, where it is more than the operation's, such as PENETRANT
+ * @param proof what the tick rests on, recorded before it; not written where there is none, so that the seal of a revision that
+ *     knew no proofs stays what it was
  */
 public record StepSheet(
         String text,
@@ -20,4 +23,17 @@ public record StepSheet(
         boolean irreversible,
         @Nullable String lotKind,
         @Nullable String startsClock,
-        @Nullable String qualification) {}
+        @Nullable String qualification,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Proof proof) {
+
+    public StepSheet(
+            String text,
+            String instruction,
+            boolean photo,
+            boolean irreversible,
+            @Nullable String lotKind,
+            @Nullable String startsClock,
+            @Nullable String qualification) {
+        this(text, instruction, photo, irreversible, lotKind, startsClock, qualification, null);
+    }
+}

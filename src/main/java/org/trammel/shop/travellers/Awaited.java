@@ -4,10 +4,12 @@ import java.time.Instant;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Proof;
 
 /**
  * Tells what an operation waits for outside its traveller before its gate may be passed, such as the release of an oven
- * run, and what a step of it that cannot be undone waits for. Each module that keeps such a thing provides one; when the thing has come, it calls {@link HasCome#to}.
+ * run, what a step of it that cannot be undone waits for,
+ * and whether what the tick of a step rests on is there. Each module that keeps such a thing provides one; when the thing has come, it calls {@link HasCome#to}.
  */
 public interface Awaited {
 
@@ -67,6 +69,14 @@ public interface Awaited {
 
     /** What is outstanding before such a step may be ticked; empty if nothing is. */
     default Optional<Refusal> before(AtItsGate operation, NoWayBack step) {
+        return Optional.empty();
+    }
+
+    /** A step whose tick rests on something recorded elsewhere. */
+    record ProvenStep(String text, Proof proof) {}
+
+    /** What is missing or wrong of what the tick of a step rests on; empty if it is there, or is not this module's. */
+    default Optional<Refusal> proof(AtItsGate operation, ProvenStep step) {
         return Optional.empty();
     }
 }

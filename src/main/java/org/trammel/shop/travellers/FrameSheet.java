@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Point;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Rule;
 import org.trammel.shop.routes.Signer;
@@ -146,6 +147,7 @@ public record FrameSheet(
             boolean irreversible,
             @Nullable String lotKind,
             @Nullable String startsClock,
+            @Nullable Proof proof,
             boolean ticked,
             @Nullable Long tickedBy,
             @Nullable String tickedByName,

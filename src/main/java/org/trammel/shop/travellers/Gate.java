@@ -111,8 +111,15 @@ class Gate {
         if (step.irreversible() || operation.irreversible()) {
             refuseFirst(heldForGood(traveller, operation, "go on"));
         }
+        Awaited.AtItsGate at = atItsGate(traveller, operation);
+        if (step.proof() != null) {
+            Awaited.ProvenStep proven = new Awaited.ProvenStep(step.text(), step.proof());
+            refuseFirst(awaited.orderedStream()
+                    .map(one -> one.proof(at, proven))
+                    .flatMap(Optional::stream)
+                    .toList());
+        }
         if (step.irreversible()) {
-            Awaited.AtItsGate at = atItsGate(traveller, operation);
             Awaited.NoWayBack no = new Awaited.NoWayBack(
                     step.id(),
                     step.text(),

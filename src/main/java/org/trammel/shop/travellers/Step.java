@@ -2,13 +2,18 @@ package org.trammel.shop.travellers;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.routes.StepSheet;
 
 /** One thing to do and tick. Its history stands in the ticks; this is where they lead. */
@@ -36,6 +41,11 @@ class Step {
     private @Nullable String startsClock;
 
     private @Nullable String qualification;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    private @Nullable Proof proof;
+
     private boolean ticked;
 
     @Column(name = "ticked_by")
@@ -59,6 +69,7 @@ class Step {
         this.lotKind = sheet.lotKind();
         this.startsClock = sheet.startsClock();
         this.qualification = sheet.qualification();
+        this.proof = sheet.proof();
     }
 
     Step again(long operationId) {
@@ -72,6 +83,7 @@ class Step {
         copy.lotKind = lotKind;
         copy.startsClock = startsClock;
         copy.qualification = qualification;
+        copy.proof = proof;
         return copy;
     }
 
@@ -128,6 +140,11 @@ class Step {
     @Nullable
     String qualification() {
         return qualification;
+    }
+
+    @Nullable
+    Proof proof() {
+        return proof;
     }
 
     boolean ticked() {

@@ -278,6 +278,7 @@ public class Travellers {
                 s.irreversible(),
                 s.lotKind(),
                 s.startsClock(),
+                s.proof(),
                 s.ticked(),
                 s.tickedBy(),
                 s.tickedBy() == null ? null : name(names, s.tickedBy()),

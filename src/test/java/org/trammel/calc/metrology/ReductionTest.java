@@ -42,7 +42,7 @@ class ReductionTest {
         assertThat(Reduction.SPAN.uncertainty(u)).isEqualByComparingTo("0.0425");
         assertThat(Reduction.SPAN.uncertainty(null)).isNull();
         for (Reduction other : Reduction.values()) {
-            if (other != Reduction.SPAN) {
+            if (other != Reduction.SPAN && other != Reduction.COAXIAL) {
                 assertThat(other.uncertainty(u)).as(other.name()).isEqualByComparingTo(u);
             }
         }
@@ -134,5 +134,26 @@ class ReductionTest {
 
     private static List<BigDecimal> values(String... raw) {
         return Stream.of(raw).map(BigDecimal::new).toList();
+    }
+
+    /** A coaxiality is a diameter (ISO 1101:2017): an axis 0.009 and 0.012 off lies 0.015 off, in a cylinder of 0.030. */
+    @Test
+    void aCoaxialityIsTwiceTheDistanceOfTheAxis() {
+        assertThat(reduced(Reduction.COAXIAL, "0.009", "-0.012")).isEqualByComparingTo("0.030");
+        assertThat(Reduction.COAXIAL.uncertainty(new BigDecimal("0.003"))).isEqualByComparingTo("0.006");
+        assertThat(Reduction.COAXIAL.of(List.of(BigDecimal.ONE), new Limits(null, BigDecimal.ONE)))
+                .isInstanceOf(Reduction.Result.NotReducible.class);
+    }
+
+    @Test
+    void anAxisThatMayLieOnEitherSideMayLieOnItsDatum() {
+        ReadingSpan span = ((org.trammel.calc.units.Answer.Determined<ReadingSpan>) ReadingSpan.over(
+                        Reduction.COAXIAL,
+                        List.of(new BigDecimal("-0.003"), new BigDecimal("0.004")),
+                        List.of(new BigDecimal("0.001"), new BigDecimal("0.004")),
+                        new Limits(null, new BigDecimal("0.03"))))
+                .value();
+        assertThat(span.least()).isEqualByComparingTo("0.008");
+        assertThat(span.greatest()).isEqualByComparingTo("0.010");
     }
 }

@@ -257,6 +257,7 @@ class AuditorReadsNoNamesTest {
                 "/shop/finishes/" + coat.finish(),
                 "/welds/" + weld,
                 "/coats/" + coat.operationId(),
+                "/handwork/" + coat.operationId(),
                 "/loads",
                 "/loads/" + ovens,
                 "/oven-traces",
@@ -364,9 +365,9 @@ class AuditorReadsNoNamesTest {
             case "weld-procedures code" -> "W-STEEL";
             case "weld-limits code" -> "ISO-5817-2014";
             case "welds operationId" -> weld;
-            case "coats operationId" -> coat.operationId();
             case "components code" -> torqued.component();
             case "torques operationId", "builds operationId" -> torqued.operationId();
+            case "coats operationId", "handwork operationId" -> coat.operationId();
             case "oven-traces id" -> id("select max(id) from oven_trace");
             case "rejudgements id" -> id("select max(id) from rejudgement");
             case "operations id" -> shop.at(open).line().operationId();

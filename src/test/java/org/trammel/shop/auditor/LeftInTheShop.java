@@ -34,6 +34,10 @@ import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.gauges.GaugeStudies;
 import org.trammel.shop.gauges.NewStudy;
 import org.trammel.shop.gauges.StudyReading;
+import org.trammel.shop.handwork.Handwork;
+import org.trammel.shop.handwork.ToolKind;
+import org.trammel.shop.handwork.Tools;
+import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.ovens.Loads;
 import org.trammel.shop.ovens.LogImport;
 import org.trammel.shop.ovens.NewOven;
@@ -49,6 +53,8 @@ import org.trammel.shop.ovens.RunRelease;
 import org.trammel.shop.ovens.RunSigner;
 import org.trammel.shop.ovens.Runs;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.routes.Proof;
+import org.trammel.shop.routes.StepSheet;
 import org.trammel.shop.travellers.Travellers;
 
 /** Records of gauges, ovens and coats that people left their names at. */
@@ -150,7 +156,7 @@ final class LeftInTheShop {
         }
     }
 
-    /** A finish, and the operation of a frame at which somebody ticked one of its masks. */
+    /** A finish, and the operation of a frame at which somebody ticked one of its masks and took a brush. */
     record Coat(String finish, long operationId) {}
 
     static Coat coat(BeanFactory beans, WholeShop shop, long qa, long worker) {
@@ -169,10 +175,15 @@ final class LeftInTheShop {
                                 BigDecimal.ONE,
                                 null,
                                 "sheet"));
-        WholeShop.Frame frame = shop.frame(
-                SmallRoute.of(SmallRoute.op(operation).step("blast").sheet()).sheet());
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(SmallRoute.op(operation)
+                        .step(new StepSheet("blast", "", false, false, null, null, null, Proof.BRUSHED))
+                        .sheet())
+                .sheet());
         long at = shop.at(frame).line().operationId();
         beans.getBean(Surfaces.class).mask(shop.act(worker), at, "threads", true);
+        beans.getBean(Tools.class)
+                .register(shop.act(qa), code, ToolKind.BRUSH, "of the booth", MetalFamily.ALUMINIUM, false);
+        beans.getBean(Handwork.class).touched(shop.act(worker), at, code);
         return new Coat(code, at);
     }
 

@@ -1,5 +1,7 @@
 package org.trammel.shop.demo;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.util.List;
@@ -177,5 +179,32 @@ abstract class DemoHands {
                 Role.QA_LEAD,
                 DemoCast.ALL.get(1).pin());
         return newer;
+    }
+
+    /** LM struck it: whoever did does not read it back, and no slip of the second person is taken for the serial. */
+    void serialReadBack(Page page) {
+        Hands.press(page, "Nobody has keyed what is struck into the metal");
+        page.getByText("First: the serial is read back").click();
+        page.locator("#f-serial-serial").waitFor();
+        String sheet = page.url();
+        assertThat(page.locator("body").innerText().replace('\u2011', '-'))
+                .as("the serial is read from the metal, not from the screen")
+                .doesNotContain("112-B");
+        keep(page, "AV26-112-B", "You struck it");
+        Page second = at("T6", "PW");
+        second.navigate(sheet);
+        keep(second, "AV26-121-B", "check character does not belong");
+        hands.look(second, "serial-transposed");
+        keep(second, "AV26-113-9", "is the serial of another frame");
+        keep(second, "112-B", "the last characters only");
+        keep(second, "AV26-112-B", "it is the serial of this frame");
+        hands.look(second, "serial-read-back");
+        Hands.scan(at("T6", "LM"), "112-B", "Second person keys the serial");
+    }
+
+    private static void keep(Page page, String keyed, String says) {
+        page.locator("#f-serial-serial").fill(keyed);
+        page.getByText("Keep what was read").click();
+        Hands.says(page, says);
     }
 }

@@ -66,11 +66,12 @@ abstract class DemoScenes extends DemoHands {
 
         Hands.photograph(page);
         press(page, "The photograph is kept");
-        press(page, "Second person reads the serial aloud");
+        press(page, "Second person keys the serial from the metal");
         hands.look(page, "station");
         page.getByText("Untick, until").click();
         says(page, "step 1 of 7");
         press(page, "step 2 of 7");
+        serialReadBack(page);
         press(page, "step 3 of 7");
         press(page, "step 4 of 7");
         page.locator("#f-lot").fill("BM-GLASS-07");

@@ -213,7 +213,7 @@ public final class WholeShop {
             StepSheet s = o.steps().get(i);
             insert(
                     "insert into route_step (operation_id, sequence, text, instruction, photo, irreversible, lot_kind,"
-                            + " starts_clock, qualification) values (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                            + " starts_clock, qualification, proof) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                     operation,
                     i + 1,
                     s.text(),
@@ -222,7 +222,8 @@ public final class WholeShop {
                     s.irreversible(),
                     s.lotKind(),
                     s.startsClock(),
-                    s.qualification());
+                    s.qualification(),
+                    s.proof() == null ? null : s.proof().name());
         }
         for (int i = 0; i < o.characteristics().size(); i++) {
             characteristic(operation, i + 1, o.characteristics().get(i));

@@ -58,7 +58,6 @@ record BadFirst(String operation, String characteristic, List<Misread> readings,
             rework("020", "020-4", "38.5", "020", "Wrong temper: another tube is taken and read."),
             rework("030", "030-6", "0.30", "030", "Mitre cut again on the spare tube."),
             rework("040", "040-1", "n+0.60", "040", "Formed again in the filled die."),
-            rework("050", "050-1", "12.0", "050", "Tubes warmed, then cleaned again."),
             rework("060", "060-1", "n+1.0", "060", "Jig set again from the drawing."),
             new BadFirst(
                     "070",

@@ -5,15 +5,19 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.TestClock;
+import org.trammel.shop.handwork.Handwork;
+import org.trammel.shop.handwork.SerialReads;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.travellers.Bench;
+import org.trammel.shop.travellers.FrameSheet;
 
 /**
  * The second and later of several steps or readings of an operation, done by the same people without a browser, which
  * takes a second for each: whatever a gate refuses there, it refuses here.
  */
-record Elsewhere(Bench bench, Readings readings, TestClock clock) {
+record Elsewhere(Bench bench, Readings readings, Handwork handwork, SerialReads serials, TestClock clock) {
 
     void tick(Hand who, long step, @Nullable String lot) {
         bench.tick(act(who), List.of(step), lot, null);
@@ -21,6 +25,19 @@ record Elsewhere(Bench bench, Readings readings, TestClock clock) {
 
     void read(Hand who, long characteristic, List<BigDecimal> raw, String gauge) {
         readings.read(act(who), characteristic, new Readings.Input(raw, gauge, null, true));
+    }
+
+    /** What the tick of a step rests on, before it; by a second person where the first may not. */
+    void prove(Hand who, Hand second, FrameSheet sheet, long operation, Proof proof) {
+        if (proof == Proof.WARM_DRY) {
+            handwork.measured(
+                    act(who),
+                    operation,
+                    new Handwork.Measured(
+                            new BigDecimal("21"), new BigDecimal("50"), new BigDecimal("20"), "TH-1", "IR-1"));
+        } else if (proof == Proof.SERIAL_READ) {
+            serials.readBack(act(second), operation, sheet.head().serial());
+        }
     }
 
     private Act act(Hand who) {

@@ -131,6 +131,9 @@ final class Ride {
             if (step.ticked()) {
                 continue;
             }
+            if (step.proof() != null) {
+                elsewhere.prove(doer, shop.witness, sheet, at.line().operationId(), step.proof());
+            }
             if (first || step.photo()) {
                 tick(sheet, at, doer, step);
             } else {

@@ -18,6 +18,7 @@ import java.util.Set;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.TestClock;
+import org.trammel.shop.routes.CharacteristicSheet;
 import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
 
@@ -151,6 +152,15 @@ final class Tablet {
 
     /** Keys a reading on the sheet of its characteristic and enters it. */
     void key(Evidence.Wanted wanted, List<BigDecimal> raw, String gauge) {
+        if (CharacteristicSheet.isAnswered(wanted.unit())) {
+            for (int i = 0; i < raw.size(); i++) {
+                page.locator("input[name='value" + i + "'][value='" + raw.get(i) + "']")
+                        .check();
+            }
+            page.locator("#f-gauge").selectOption(gauge);
+            press(".keypad .enter");
+            return;
+        }
         boolean alone = raw.size() == 1;
         for (int i = 0; i < raw.size(); i++) {
             BigDecimal value = wanted.sided() ? raw.get(i).abs() : raw.get(i);

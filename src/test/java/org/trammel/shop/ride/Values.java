@@ -3,8 +3,11 @@ package org.trammel.shop.ride;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.trammel.shop.routes.CharacteristicSheet;
+import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.travellers.Evidence;
 
 /** What a gauge may show of a part that is as drawn, and of one that is not. */
@@ -16,6 +19,9 @@ final class Values {
 
     /** Well inside the limits, and not alike at every point. */
     static List<BigDecimal> asDrawn(Evidence.Wanted w) {
+        if (CharacteristicSheet.isAnswered(w.unit())) {
+            return Collections.nCopies(w.points().size(), BigDecimal.ONE);
+        }
         BigDecimal lower = w.lowerLimit();
         BigDecimal upper = w.upperLimit();
         BigDecimal middle;
@@ -24,7 +30,7 @@ final class Values {
                     ? upper.multiply(new BigDecimal("0.2"))
                     : lower.add(upper).divide(TWO);
         } else if (upper != null) {
-            middle = upper.multiply(new BigDecimal("0.5"));
+            middle = upper.multiply(new BigDecimal(w.reduction() == Reduction.COAXIAL ? "0.1" : "0.5"));
         } else {
             middle = lower.multiply(new BigDecimal("1.2"));
         }

@@ -17,6 +17,8 @@ import org.springframework.test.context.DynamicPropertySource;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.designs.Designs;
 import org.trammel.shop.gauges.Gauges;
+import org.trammel.shop.handwork.Handwork;
+import org.trammel.shop.handwork.SerialReads;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
@@ -68,6 +70,12 @@ abstract class WholeRoute {
     private Readings readings;
 
     @Autowired
+    private Handwork handwork;
+
+    @Autowired
+    private SerialReads serials;
+
+    @Autowired
     private TestClock clock;
 
     private Sheets sheets;
@@ -111,7 +119,7 @@ abstract class WholeRoute {
                 gauges,
                 settings,
                 clock,
-                new Elsewhere(bench, readings, clock));
+                new Elsewhere(bench, readings, handwork, serials, clock));
     }
 
     static void requireEveryGateTried(Ride ride, RouteSheet route) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.trammel.shop.Fixture;
 import org.trammel.shop.TestCrew;
 import org.trammel.shop.gauges.GaugeRange;
@@ -36,7 +37,7 @@ class Workshop {
     private static final LocalDate NEXT_YEAR = LocalDate.of(2027, 10, 9);
     private static final String INVENTED = "invented";
 
-    /** Code, what it is, kind, unit, from, to, resolution, u; without resolution and u it is an aid. */
+    /** Code, what it is, kind, unit or units, from, to, resolution, u; without resolution and u it is an aid. */
     private static final String[][] GAUGES = {
         {"CA-1", "Calliper 300", "CALLIPER", "mm", "0", "300", "0.01", "0.015"},
         {"CA-2", "Calliper 300 on the pins", "LONG-CALLIPER", "mm", "-20", "300", "0.01", "0.015"},
@@ -48,7 +49,7 @@ class Workshop {
         {"LV-1", "Level on V-blocks", "LEVEL", "°", "", "", "", ""},
         {"FE-1", "Feeler set", "FEELER", "mm", "", "", "", ""},
         {"IR-1", "Infrared thermometer", "IR-TEMP", "°C", "-20", "400", "1", "2"},
-        {"TH-1", "Dew point meter", "HYGRO", "°C", "-20", "60", "0.1", "0.2"},
+        {"TH-1", "Dew point meter", "HYGRO", "°C,%RH", "-20", "100", "0.1", "0.2"},
         {"JS-1", "Scales of the jigs", "JIG-SCALE", "mm", "", "", "", ""},
         {"WM-1", "Welding meter", "METER", "kJ/mm", "", "", "", ""},
         {"TC-1", "Load thermocouple with logger", "THERMOCOUPLE", "°C", "-20", "700", "1", "1.1"},
@@ -64,6 +65,7 @@ class Workshop {
         {"YW-1", "Height gauge along the dummy axle", "YAW", "°", "-5", "5", "0.001", "0.020"},
         {"HG-1", "Height gauge", "HEIGHT", "mm", "-200", "600", "0.01", "0.012"},
         {"PA-1", "Parallel gauge pair", "PARALLEL", "mm", "-10", "10", "0.01", "0.003"},
+        {"GN-1", "Thread plugs", "GO-NO-GO", "yes", "", "", "", ""},
         {"RO-1", "Run-out stand", "RUN-OUT", "mm", "-10", "10", "0.001", "0.003"},
         {"BG-1", "Bore gauge 10 to 60", "BORE", "mm", "10", "60", "0.001", "0.002"},
         {"WS-1", "Scale 30 kg", "SCALE", "g", "0", "30000", "1", "1"},
@@ -199,16 +201,22 @@ class Workshop {
                         null,
                         "shop",
                         aid,
-                        List.of(new GaugeRange(
-                                g[2],
-                                g[3],
-                                aid ? null : new BigDecimal(g[4]),
-                                aid ? null : new BigDecimal(g[5]),
-                                aid ? null : new BigDecimal(g[6]),
-                                aid ? null : new BigDecimal(g[7]),
-                                null,
-                                aid ? "" : "own trial, " + INVENTED))));
+                        Stream.of(g[3].split(","))
+                                .map(unit -> range(g, unit, aid))
+                                .toList()));
         gauges.calibrated(act(qa), g[0], LAST_AUTUMN, NEXT_YEAR, "C-" + g[0], null, "as it should be");
+    }
+
+    private static GaugeRange range(String[] g, String unit, boolean aid) {
+        return new GaugeRange(
+                g[2],
+                unit,
+                aid ? null : new BigDecimal(g[4]),
+                aid ? null : new BigDecimal(g[5]),
+                aid ? null : new BigDecimal(g[6]),
+                aid ? null : new BigDecimal(g[7]),
+                null,
+                aid ? "" : "own trial, " + INVENTED);
     }
 
     private void receiveLots() {

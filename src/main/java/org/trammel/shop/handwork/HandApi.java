@@ -1,0 +1,81 @@
+package org.trammel.shop.handwork;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import org.trammel.shop.records.Act;
+
+/** Handwork for programs. */
+@RestController
+@RequestMapping("/api/v1/handwork")
+@Tag(name = "Handwork", description = "What the tick of a step rests on: tools, air and metal, the serial read back")
+class HandApi {
+
+    private final Handwork handwork;
+    private final SerialReads serials;
+
+    HandApi(Handwork handwork, SerialReads serials) {
+        this.handwork = handwork;
+        this.serials = serials;
+    }
+
+    @GetMapping("/{operationId}")
+    @Operation(summary = "What the steps of an operation rest on, and what is recorded of it")
+    HandRecord one(@PathVariable long operationId) {
+        return handwork.of(operationId);
+    }
+
+    record Taken(
+            @Schema(description = "as on its label") @Nullable
+            String tool) {}
+
+    @PostMapping("/{operationId}/tools")
+    HandRecord tool(Act act, @PathVariable long operationId, @RequestBody Taken body) {
+        return handwork.touched(act, operationId, body.tool());
+    }
+
+    record MetalAir(
+            @Nullable BigDecimal airDegC,
+
+            @Schema(description = "relative, over water, below 0 °C too") @Nullable
+            BigDecimal humidityPercent,
+
+            @Nullable BigDecimal metalDegC,
+            @Nullable String airGauge,
+            @Nullable String metalGauge) {}
+
+    @PostMapping("/{operationId}/air")
+    @Operation(summary = "Air and metal; the margin over the dew or frost point is computed and kept, enough or not")
+    HandRecord air(Act act, @PathVariable long operationId, @RequestBody MetalAir body) {
+        return handwork.measured(
+                act,
+                operationId,
+                new Handwork.Measured(
+                        body.airDegC(),
+                        body.humidityPercent(),
+                        body.metalDegC(),
+                        text(body.airGauge()),
+                        text(body.metalGauge())));
+    }
+
+    record Keyed(
+            @Schema(description = "as read from the metal, whole") @Nullable
+            String serial) {}
+
+    @PostMapping("/{operationId}/serial")
+    HandRecord serial(Act act, @PathVariable long operationId, @RequestBody Keyed body) {
+        return serials.readBack(act, operationId, body.serial());
+    }
+
+    private static String text(@Nullable String sent) {
+        return sent == null ? "" : sent;
+    }
+}

@@ -1,0 +1,140 @@
+package org.trammel.shop.handwork;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.materials.MetalFamily;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Proof;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.Awaited;
+import org.trammel.shop.travellers.ProvenSteps;
+import org.trammel.shop.web.Formats;
+
+/** Keeps a step shut until what its tick rests on is recorded, and as it should be. */
+@Component
+class HandGuard implements Awaited {
+
+    private static final String SHEET = " on the sheet of handwork.";
+
+    private final HandRecords records;
+    private final Tools tools;
+    private final ProvenSteps steps;
+    private final Settings settings;
+    private final Formats formats;
+    private final Clock clock;
+
+    HandGuard(HandRecords records, Tools tools, ProvenSteps steps, Settings settings, Formats formats, Clock clock) {
+        this.records = records;
+        this.tools = tools;
+        this.steps = steps;
+        this.settings = settings;
+        this.formats = formats;
+        this.clock = clock;
+    }
+
+    @Override
+    public Optional<Refusal> outstanding(AtItsGate operation) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Refusal> proof(AtItsGate operation, ProvenStep step) {
+        String cannot = "“" + step.text() + "” of " + operation.mark() + " was not ticked.";
+        return Optional.ofNullable(
+                switch (step.proof()) {
+                    case CLEANED ->
+                        firstMissing(operation, cannot, List.of(List.of(ToolKind.CLEANER), List.of(ToolKind.CLOTH)));
+                    case BRUSHED -> firstMissing(operation, cannot, List.of(List.of(ToolKind.BRUSH, ToolKind.FILE)));
+                    case WARM_DRY -> metal(operation, cannot);
+                    case SERIAL_STRUCK -> struck(operation, cannot);
+                    case SERIAL_READ -> read(operation, cannot);
+                });
+    }
+
+    private HandRecord record(AtItsGate operation, Proof proof) {
+        return records.of(operation.operationId(), java.util.Set.of(proof));
+    }
+
+    /** Asked for as soon as the shop keeps one of the kind for the metal. */
+    private @Nullable Refusal firstMissing(AtItsGate operation, String cannot, List<List<ToolKind>> wanted) {
+        MetalFamily family = MetalFamily.of(operation.metal());
+        HandRecord record = record(operation, Proof.CLEANED);
+        return wanted.stream()
+                .filter(kinds -> tools.kept(family, kinds) && !record.touchedBy(kinds))
+                .findFirst()
+                .map(kinds -> Refusal.state(
+                        cannot,
+                        "No " + kinds.stream().map(ToolKind::word).collect(Collectors.joining(" or ")) + " kept for "
+                                + family.word() + " was scanned at this operation.",
+                        "Scan the one in your hand" + SHEET))
+                .orElse(null);
+    }
+
+    private @Nullable Refusal metal(AtItsGate operation, String cannot) {
+        HandRecord.Air air = record(operation, Proof.WARM_DRY).air();
+        if (air == null) {
+            return Refusal.state(
+                    cannot,
+                    "Air and metal were not measured at this operation.",
+                    "Measure air, humidity and the thickest tube" + SHEET);
+        }
+        if (!air.enough()) {
+            return Refusal.state(
+                    cannot,
+                    air.warm()
+                            ? "The metal lies " + formats.number(air.margin_K(), 2) + " K above the "
+                                    + air.pointWords() + " of " + formats.number(air.point_degC(), 1) + " °C, and "
+                                    + bare(air.wanted_K()) + " K are asked for (" + air.source()
+                                    + "). Damp metal welds with pores."
+                            : "The metal is at " + bare(air.metal_degC()) + " °C, and " + bare(air.least_degC())
+                                    + " °C are asked for.",
+                    "Wait until the metal is at " + formats.number(air.leastMetal_degC(), 1)
+                            + " °C, and measure again.");
+        }
+        int minutes = settings.whole("prep.minutes");
+        return air.olderThan(minutes, clock.instant())
+                ? Refusal.state(
+                        cannot,
+                        "Air and metal were measured at " + formats.time(air.at()) + ", more than " + minutes
+                                + " min ago.",
+                        "Measure them once more.")
+                : null;
+    }
+
+    private @Nullable Refusal struck(AtItsGate operation, String cannot) {
+        boolean before = steps.ticked(operation.travellerId(), Proof.SERIAL_STRUCK).stream()
+                .anyMatch(done -> done.operationId() != operation.operationId());
+        return before || !steps.coated(operation.travellerId())
+                ? null
+                : Refusal.state(
+                        cannot,
+                        "It is coated: a blow through the film cracks it, and the film hides what was struck.",
+                        "Stop the work and call the QA lead, who decides whether it is stripped.");
+    }
+
+    private @Nullable Refusal read(AtItsGate operation, String cannot) {
+        HandRecord.SerialRead read = record(operation, Proof.SERIAL_READ).read();
+        ProvenSteps.Done struck = steps.ticked(operation.travellerId(), Proof.SERIAL_STRUCK).stream()
+                .max(java.util.Comparator.comparing(ProvenSteps.Done::at))
+                .orElse(null);
+        Instant since = struck == null ? Instant.MIN : struck.at();
+        boolean stands = read != null && !read.at().isBefore(since) && (struck == null || struck.by() != read.by());
+        return stands
+                ? null
+                : Refusal.state(
+                        cannot,
+                        read == null
+                                ? "Nobody has keyed what is struck into the metal."
+                                : "It was struck after it was read back.",
+                        "Somebody who did not strike it signs on and keys it" + SHEET);
+    }
+
+    private String bare(java.math.BigDecimal figure) {
+        return formats.number(figure.stripTrailingZeros());
+    }
+}

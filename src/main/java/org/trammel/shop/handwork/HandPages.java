@@ -1,0 +1,82 @@
+package org.trammel.shop.handwork;
+
+import java.util.Map;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.SignedOn;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.web.Keyed;
+
+/** The sheet of handwork at a tablet. It never shows the serial, so that it is read from the metal. */
+@Controller
+@RequestMapping("/handwork/{operationId}")
+class HandPages {
+
+    private final Handwork handwork;
+    private final SerialReads serials;
+    private final HandTurn turn;
+    private final HandGauges gauges;
+    private final Crew crew;
+
+    HandPages(Handwork handwork, SerialReads serials, HandTurn turn, HandGauges gauges, Crew crew) {
+        this.handwork = handwork;
+        this.serials = serials;
+        this.turn = turn;
+        this.gauges = gauges;
+        this.crew = crew;
+    }
+
+    @GetMapping
+    String sheet(@PathVariable long operationId, SignedOn who, Model model) {
+        HandTurn.At at = turn.of(operationId);
+        model.addAttribute("at", at);
+        model.addAttribute("record", handwork.of(operationId));
+        model.addAttribute("names", crew.names());
+        model.addAttribute("airGauges", gauges.usableOnAir());
+        model.addAttribute("metalGauges", gauges.usableOnMetal());
+        model.addAttribute(
+                "works",
+                who.person().mayWork()
+                        && at.head().state().open()
+                        && at.head().currentOperationId() != null
+                        && at.head().currentOperationId() == operationId);
+        return "handwork/sheet";
+    }
+
+    @PostMapping("/tools")
+    String tool(Act act, @PathVariable long operationId, @RequestParam(defaultValue = "") String tool) {
+        handwork.touched(act, operationId, tool);
+        return sheet(operationId);
+    }
+
+    @PostMapping("/air")
+    String air(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        String deed = "Air and metal were not recorded.";
+        handwork.measured(
+                act,
+                operationId,
+                new Handwork.Measured(
+                        Keyed.figureOrNone("air", deed, fields.get("air")),
+                        Keyed.figureOrNone("humidity", deed, fields.get("humidity")),
+                        Keyed.figureOrNone("metal", deed, fields.get("metal")),
+                        fields.getOrDefault("airGauge", "").strip(),
+                        fields.getOrDefault("metalGauge", "").strip()));
+        return sheet(operationId);
+    }
+
+    @PostMapping("/serial")
+    String serial(Act act, @PathVariable long operationId, @RequestParam(defaultValue = "") String serial) {
+        serials.readBack(act, operationId, serial);
+        return sheet(operationId);
+    }
+
+    private static String sheet(long operationId) {
+        return "redirect:/handwork/" + operationId;
+    }
+}

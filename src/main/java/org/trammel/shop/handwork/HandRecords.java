@@ -1,0 +1,62 @@
+package org.trammel.shop.handwork;
+
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.routes.Proof;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Travellers;
+
+/** Reads what stands of the handwork at an operation. */
+@Component
+@Transactional(readOnly = true)
+class HandRecords {
+
+    private final ToolUseRepository uses;
+    private final MetalAirRepository airs;
+    private final SerialReadRepository reads;
+    private final Travellers travellers;
+
+    HandRecords(ToolUseRepository uses, MetalAirRepository airs, SerialReadRepository reads, Travellers travellers) {
+        this.uses = uses;
+        this.airs = airs;
+        this.reads = reads;
+        this.travellers = travellers;
+    }
+
+    HandRecord of(long operationId) {
+        return of(operationId, asked(operationId));
+    }
+
+    HandRecord of(long operationId, Set<Proof> asked) {
+        return new HandRecord(
+                operationId,
+                asked,
+                uses.findByOperationIdOrderById(operationId).stream()
+                        .map(ToolUseRow::used)
+                        .toList(),
+                last(airs.findByOperationIdOrderById(operationId).stream().map(MetalAirRow::air)),
+                last(reads.findByOperationIdOrderById(operationId).stream().map(SerialReadRow::read)));
+    }
+
+    Set<Proof> asked(long operationId) {
+        return travellers.operation(operationId).steps().stream()
+                .map(FrameSheet.StepLine::proof)
+                .filter(Objects::nonNull)
+                .collect(Collectors.toSet());
+    }
+
+    Set<Long> peopleAt(long operationId) {
+        return Stream.of(uses.peopleAt(operationId), airs.peopleAt(operationId), reads.peopleAt(operationId))
+                .flatMap(Set::stream)
+                .collect(Collectors.toSet());
+    }
+
+    private static <T> @Nullable T last(Stream<T> rows) {
+        return rows.reduce((before, after) -> after).orElse(null);
+    }
+}

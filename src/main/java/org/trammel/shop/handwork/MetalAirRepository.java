@@ -1,0 +1,16 @@
+package org.trammel.shop.handwork;
+
+import java.util.List;
+import java.util.Set;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface MetalAirRepository extends Repository<MetalAirRow, Long> {
+
+    MetalAirRow saveAndFlush(MetalAirRow row);
+
+    List<MetalAirRow> findByOperationIdOrderById(long operationId);
+
+    @Query("select distinct r.by from MetalAirRow r where r.operationId = :operationId")
+    Set<Long> peopleAt(long operationId);
+}

@@ -1,0 +1,16 @@
+package org.trammel.shop.handwork;
+
+import java.util.List;
+import java.util.Set;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface SerialReadRepository extends Repository<SerialReadRow, Long> {
+
+    SerialReadRow saveAndFlush(SerialReadRow row);
+
+    List<SerialReadRow> findByOperationIdOrderById(long operationId);
+
+    @Query("select distinct r.by from SerialReadRow r where r.operationId = :operationId")
+    Set<Long> peopleAt(long operationId);
+}

@@ -1,0 +1,131 @@
+package org.trammel.shop.handwork;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.trammel.shop.floor.Floor;
+import org.trammel.shop.materials.MetalFamily;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.routes.Proof;
+
+/** Nothing goes to the arc that was touched by another metal's tools, or that is cold or damp. */
+class PrepTest extends AtTheBrushes {
+
+    @Test
+    void aBrushOfAnotherMetalIsRefusedAndItsOwnOpensTheStep() {
+        Floor.Frame frame = frame("AL6061", proven("brushed", Proof.BRUSHED));
+        String steel = tool(ToolKind.BRUSH, MetalFamily.STEEL, false);
+        String own = tool(ToolKind.BRUSH, MetalFamily.ALUMINIUM, false);
+        refused(() -> tick(frame, "brushed", worker), "“brushed”", "No brush or file kept for aluminium was scanned");
+        refused(
+                () -> handwork.touched(crew.act(worker), at(frame), steel),
+                "The tool was not taken.",
+                "kept for steel; this frame is aluminium",
+                "Take one that is kept for aluminium");
+        refused(() -> tick(frame, "brushed", worker), "No brush or file");
+        assertThat(handwork.touched(crew.act(worker), at(frame), own.toLowerCase(java.util.Locale.ROOT))
+                        .used())
+                .extracting(HandRecord.Used::tool)
+                .containsExactly(own);
+        tick(frame, "brushed", worker);
+        assertThat(floor.at(frame).line().code()).isEqualTo("999");
+    }
+
+    @Test
+    void aCleanerThatTurnsToPoisonAtTheArcIsRefusedWithTheCaution() {
+        Floor.Frame frame = frame("AL6061", proven("wiped", Proof.CLEANED));
+        String chlorinated = tool(ToolKind.CLEANER, MetalFamily.ALUMINIUM, true);
+        String cleaner = tool(ToolKind.CLEANER, MetalFamily.ALUMINIUM, false);
+        String cloth = tool(ToolKind.CLOTH, MetalFamily.ALUMINIUM, false);
+        refused(
+                () -> handwork.touched(crew.act(worker), at(frame), chlorinated),
+                "The tool was not taken.",
+                "chlorinated solvent",
+                "poison gas (phosgene)",
+                "Local rules apply");
+        handwork.touched(crew.act(worker), at(frame), cleaner);
+        refused(() -> tick(frame, "wiped", worker), "No cloth kept for aluminium");
+        handwork.touched(crew.act(worker), at(frame), cloth);
+        tick(frame, "wiped", worker);
+        assertThat(floor.at(frame).line().code()).isEqualTo("999");
+    }
+
+    @Test
+    void aRetiredToolAndOneNobodyRegisteredAreRefused() {
+        Floor.Frame frame = frame("TI", proven("brushed", Proof.BRUSHED));
+        String worn = tool(ToolKind.BRUSH, MetalFamily.TITANIUM, false);
+        tools.retire(crew.act(qa), worn);
+        refused(() -> handwork.touched(crew.act(worker), at(frame), worn), worn + " is retired");
+        refused(() -> handwork.touched(crew.act(worker), at(frame), "NO-SUCH"), "no tool NO-SUCH");
+        refused(() -> handwork.touched(crew.act(worker), at(frame), " "), "The label");
+        refused(() -> tools.retire(crew.act(qa), worn), "retired already");
+    }
+
+    @Test
+    void aToolIsRegisteredOnceByWhoKeepsTheRegister() {
+        String code = tool(ToolKind.FILE, MetalFamily.STEEL, false);
+        refused(
+                () -> tools.register(crew.act(qa), code, ToolKind.FILE, "again", MetalFamily.TITANIUM, false),
+                "There is " + code + " already",
+                "not handed to another");
+        refused(
+                () -> tools.register(crew.act(worker), "X-1", ToolKind.FILE, "file", MetalFamily.STEEL, false),
+                "QA lead");
+        refused(
+                () -> tools.register(crew.act(qa), "X-2", ToolKind.BRUSH, "brush", MetalFamily.STEEL, true),
+                "Only a cleaner holds a solvent");
+    }
+
+    /** Air of 21 °C and 68 % has its dew point at 14.87 °C by the Magnus form with the constants of Sonntag (1990). */
+    @Test
+    void theMarginIsComputedAtTheMetalAndColdOrDampMetalIsNotBagged() {
+        Floor.Frame frame = frame("AL6061", proven("measured", Proof.WARM_DRY));
+        refused(() -> tick(frame, "measured", worker), "not measured at this operation");
+        HandRecord.Air damp =
+                Objects.requireNonNull(measure(frame, "21", "68", "17.2").air());
+        assertThat(damp.point_degC()).isEqualByComparingTo("14.87");
+        assertThat(damp.margin_K()).isBetween(new BigDecimal("2.32"), new BigDecimal("2.33"));
+        assertThat(damp.enough()).isFalse();
+        refused(() -> tick(frame, "measured", worker), "3 K are asked for", "Wait until the metal is at 17,9 °C");
+        HandRecord.Air cold =
+                Objects.requireNonNull(measure(frame, "21", "30", "14.9").air());
+        assertThat(cold.dry()).isTrue();
+        refused(() -> tick(frame, "measured", worker), "14,9 °C, and 15 °C are asked for");
+        measure(frame, "21", "68", "18.5");
+        clock.pass(Duration.ofMinutes(31));
+        refused(() -> tick(frame, "measured", worker), "more than 30 min ago");
+        measure(frame, "21", "68", "18.5");
+        tick(frame, "measured", worker);
+        assertThat(floor.at(frame).line().code()).isEqualTo("999");
+    }
+
+    @Test
+    void whatIsMissingOrCannotBeIsRefusedByItsField() {
+        Floor.Frame frame = frame("AL6061", proven("measured", Proof.WARM_DRY));
+        refused(() -> measure(frame, "21", "130", "18"), "not recorded");
+        refused(() -> measure(frame, "21", "50", "500"), "does not lie within");
+        refused(
+                () -> handwork.measured(
+                        crew.act(worker),
+                        at(frame),
+                        new Handwork.Measured(BigDecimal.TEN, null, BigDecimal.TEN, hygrometer, thermometer)),
+                "The humidity is missing");
+        long auditor = floor.hire(Role.AUDITOR);
+        refused(() -> handwork.touched(crew.act(auditor), at(frame), "X"), "A reader changes nothing");
+        refused(
+                () -> serials.readBack(crew.act(worker), at(frame), "HB27-042-3"),
+                "No step of operation 050 asks for it");
+    }
+
+    @Test
+    void theSameActTakesAToolOnce() {
+        Floor.Frame frame = frame("STEEL", proven("brushed", Proof.BRUSHED));
+        String own = tool(ToolKind.BRUSH, MetalFamily.STEEL, false);
+        org.trammel.shop.records.Act act = crew.act(worker);
+        handwork.touched(act, at(frame), own);
+        assertThat(handwork.touched(act, at(frame), own).used()).hasSize(1);
+    }
+}

@@ -1,0 +1,134 @@
+package org.trammel.shop.handwork;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.trammel.shop.floor.SmallRoute.op;
+
+import java.util.UUID;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.calc.marks.SerialNumber;
+import org.trammel.shop.floor.Floor;
+import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.materials.LotKind;
+import org.trammel.shop.materials.LotRegister;
+import org.trammel.shop.materials.NewLot;
+import org.trammel.shop.routes.Proof;
+
+/** A serial in the metal is the frame's when somebody who did not strike it reads it so. */
+class SerialReadBackTest extends AtTheBrushes {
+
+    @Autowired
+    private LotRegister lots;
+
+    private Floor.Frame marked() {
+        Floor.Frame frame =
+                frame("AL6061", proven("struck", Proof.SERIAL_STRUCK), proven("read back", Proof.SERIAL_READ));
+        tick(frame, "struck", worker);
+        return frame;
+    }
+
+    private static SerialNumber serial(Floor.Frame frame) {
+        return ((SerialNumber.Result.Whole) SerialNumber.read(frame.serial())).serial();
+    }
+
+    @Test
+    void theSecondPersonKeysItWholeAndTheStepOpens() {
+        Floor.Frame frame = marked();
+        refused(() -> tick(frame, "read back", worker), "Nobody has keyed", "Somebody who did not strike it");
+        refused(
+                () -> serials.readBack(
+                        crew.act(worker), at(frame), serial(frame).shown()),
+                "You struck it",
+                "Call somebody else");
+        refused(() -> tick(frame, "read back", worker), "Nobody has keyed");
+        serials.readBack(crew.act(second), at(frame), serial(frame).shown().toLowerCase(java.util.Locale.ROOT));
+        tick(frame, "read back", worker);
+        assertThat(floor.at(frame).line().code()).isEqualTo("999");
+    }
+
+    /** ISO/IEC 7064 MOD 37,36 finds every single wrong character; a number that is right but another's is found here. */
+    @Test
+    void aWrongATransposedAndAnotherFramesSerialAreRefusedAndTellNothing() {
+        Floor.Frame frame = marked();
+        SerialNumber own = serial(frame);
+        int other = (own.number() + 90) % 1000;
+        String wrong = own.shop() + String.format("%02d-%03d-%c", own.year(), other, own.check());
+        String anothers = SerialNumber.of(own.shop(), own.year(), other).shown();
+        for (String keyed : new String[] {wrong, anothers, own.tag(), "", "HB27", "<b>"}) {
+            refused(() -> serials.readBack(crew.act(second), at(frame), keyed), "The serial was not read back.");
+        }
+        refused(() -> serials.readBack(crew.act(second), at(frame), wrong), "ISO/IEC 7064", "call the QA lead");
+        refused(() -> serials.readBack(crew.act(second), at(frame), anothers), "the serial of another frame");
+        refused(() -> serials.readBack(crew.act(second), at(frame), own.tag()), "the last characters only");
+        refused(() -> tick(frame, "read back", second), "Nobody has keyed");
+    }
+
+    @Test
+    void twoNeighboursSwappedAreRefused() {
+        Floor.Frame frame = marked();
+        SerialNumber own = serial(frame);
+        String whole = own.stored();
+        int at = IntStream.range(2, 6)
+                .filter(i -> whole.charAt(i) != whole.charAt(i + 1))
+                .findFirst()
+                .orElseThrow();
+        String swapped = whole.substring(0, at) + whole.charAt(at + 1) + whole.charAt(at) + whole.substring(at + 2);
+        refused(() -> serials.readBack(crew.act(second), at(frame), swapped), "The serial was not read back.");
+    }
+
+    @Test
+    void itIsNotReadBeforeItIsStruckAndIsReadAnewAfterItIsStruckAnew() {
+        Floor.Frame frame =
+                frame("AL6061", proven("struck", Proof.SERIAL_STRUCK), proven("read back", Proof.SERIAL_READ));
+        refused(
+                () -> serials.readBack(
+                        crew.act(second), at(frame), serial(frame).shown()),
+                "It is not struck yet");
+        tick(frame, "struck", worker);
+        serials.readBack(crew.act(second), at(frame), serial(frame).shown());
+        long step = floor.at(frame).steps().get(0).stepId();
+        bench.untick(crew.act(worker), step, null);
+        clock.pass(java.time.Duration.ofMinutes(1));
+        tick(frame, "struck", second);
+        refused(() -> tick(frame, "read back", worker), "It was struck after it was read back");
+        serials.readBack(crew.act(worker), at(frame), serial(frame).shown());
+        tick(frame, "read back", worker);
+        assertThat(floor.at(frame).line().code()).isEqualTo("999");
+    }
+
+    @Test
+    void itIsNotStruckThroughACoat() {
+        String powder = powder();
+        Floor.Frame frame = floor.frame(SmallRoute.of(
+                        op("150").lot("sprayed", "POWDER").sheet(),
+                        op("160").step(proven("struck", Proof.SERIAL_STRUCK)).sheet(),
+                        op("999").step("on").sheet())
+                .sheet());
+        tick(frame, "sprayed", worker, powder);
+        refused(() -> tick(frame, "struck", worker), "It is coated", "call the QA lead");
+    }
+
+    private String powder() {
+        String code = "PW-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(java.util.Locale.ROOT);
+        lots.receive(
+                crew.act(qa),
+                new NewLot(
+                        code,
+                        LotKind.POWDER,
+                        "a lot",
+                        null,
+                        "LOW-BAKE",
+                        "",
+                        "",
+                        null,
+                        "a supplier",
+                        java.time.LocalDate.of(2025, 12, 2),
+                        null,
+                        null,
+                        ""));
+        lots.certify(crew.act(qa), code, "batch", "C-1", null);
+        lots.release(crew.act(qa), code);
+        return code;
+    }
+}
