@@ -56,6 +56,11 @@ record FrameView(
         return at != null && at.steps().stream().anyMatch(step -> step.proof() != null);
     }
 
+    /** Whether a jig is set at the operation at hand, and not yet read back. */
+    public boolean jig() {
+        return JigSheets.setsUp(at);
+    }
+
     /** The characteristics that stand open on the sheet: the chosen one, else those not settled first. */
     public List<Measured> shown() {
         int fit = holds.isEmpty() ? MEASURED : MEASURED - 1;

@@ -8,23 +8,31 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.FrameSheet;
 
-/** Paper that travels with a frame: its traveller, its tag, the tag that is tied on while it is held. */
+/** Paper that travels with a frame: its traveller, its tag, the numbers of its jig, the tag that is tied on while it is held. */
 @Controller
 @RequestMapping("/frames/{tag}")
 class PaperPages {
 
     private final Tags tags;
     private final Papers papers;
+    private final JigSheets jigs;
 
-    PaperPages(Tags tags, Papers papers) {
+    PaperPages(Tags tags, Papers papers, JigSheets jigs) {
         this.tags = tags;
         this.papers = papers;
+        this.jigs = jigs;
     }
 
     @GetMapping("/traveller")
     String traveller(@PathVariable String tag, Model model) {
         model.addAttribute("paper", papers.of(tags.sheet(tag)));
         return "bench/traveller";
+    }
+
+    @GetMapping("/jig-sheet")
+    String jig(@PathVariable String tag, Model model) {
+        model.addAttribute("jig", jigs.of(tags.sheet(tag)));
+        return "bench/jig";
     }
 
     @GetMapping("/tag")

@@ -3,6 +3,7 @@ package org.trammel.shop.demo;
 import java.math.BigDecimal;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.handwork.Coupons;
 import org.trammel.shop.handwork.Handwork;
 import org.trammel.shop.handwork.SerialReads;
 import org.trammel.shop.handwork.ToolKind;
@@ -22,12 +23,14 @@ class DemoHandwork {
     private final Tools tools;
     private final Handwork handwork;
     private final SerialReads serials;
+    private final Coupons coupons;
 
-    DemoHandwork(DemoActs acts, Tools tools, Handwork handwork, SerialReads serials) {
+    DemoHandwork(DemoActs acts, Tools tools, Handwork handwork, SerialReads serials, Coupons coupons) {
         this.acts = acts;
         this.tools = tools;
         this.handwork = handwork;
         this.serials = serials;
+        this.coupons = coupons;
     }
 
     /** The tools that touch metal, each kept for one family. */
@@ -39,6 +42,33 @@ class DemoHandwork {
             tool("CL-" + short2 + "-1", ToolKind.CLEANER, "acetone, spray bottle", family, false);
         }
         tool("CL-ST-9", ToolKind.CLEANER, "degreaser for machine parts", MetalFamily.STEEL, true);
+    }
+
+    /** Ten coupons of 6061, which give a window; four of 7005, which give none yet. */
+    void readCoupons() {
+        coupons(
+                "AL6061",
+                "heat 5K2217",
+                "42.8",
+                "43.1",
+                "43.4",
+                "42.6",
+                "43.0",
+                "43.9",
+                "42.3",
+                "43.3",
+                "42.9",
+                "43.6");
+        coupons("AL7005", "heat 70A118", "35.9", "36.4", "36.1", "35.6");
+    }
+
+    private void coupons(String metal, String heat, String... read) {
+        for (int i = 0; i < read.length; i++) {
+            coupons.read(
+                    acts.by("TR"),
+                    new Coupons.Read(
+                            metal, metal + "-" + (i + 1), heat + ", certificate 3.1", new BigDecimal(read[i]), "CD-1"));
+        }
     }
 
     private void tool(String code, ToolKind kind, String what, MetalFamily family, boolean chlorinated) {

@@ -122,6 +122,7 @@ class DemoStart implements SmartLifecycle {
         clock.setTo(STOCKED);
         gauges.register();
         hands.register();
+        hands.readCoupons();
         lots.receive(STOCKED);
         table.book();
         List<DemoOrder> all = DemoOrders.read();

@@ -5,10 +5,10 @@
  * <p>Invariants: a tool belongs to one family of metals for good; a tool of another family, and a cleaner that turns into
  * poison gas at the arc, are never taken; the margin over the dew point is computed at the metal, never keyed; a serial is
  * read back only by somebody who did not strike it, who keys it whole and is not shown it. What was recorded is only added
- * to, and the newest stands.
+ * to, and the newest stands. Limits told from coupons take the place of the route's only when a frame is released.
  */
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Handwork",
-        allowedDependencies = {"travellers", "gauges", "materials", "routes"})
+        allowedDependencies = {"travellers", "gauges", "materials", "designs", "routes"})
 package org.trammel.shop.handwork;

@@ -12,6 +12,8 @@ import org.springframework.data.repository.Repository;
 
 interface LotRepository extends Repository<LotRow, Long> {
 
+    Optional<LotRow> findById(long id);
+
     LotRow saveAndFlush(LotRow row);
 
     Optional<LotRow> findByCode(String code);

@@ -35,6 +35,7 @@ public class Lots {
     private final FramePlaces frames;
     private final Crew crew;
     private final Settings settings;
+    private final TubeAnew anew;
     private final ActLog log;
     private final ApplicationEventPublisher events;
 
@@ -46,6 +47,7 @@ public class Lots {
             FramePlaces frames,
             Crew crew,
             Settings settings,
+            TubeAnew anew,
             ActLog log,
             ApplicationEventPublisher events) {
         this.rows = rows;
@@ -55,6 +57,7 @@ public class Lots {
         this.frames = frames;
         this.crew = crew;
         this.settings = settings;
+        this.anew = anew;
         this.log = log;
         this.events = events;
     }
@@ -184,6 +187,7 @@ public class Lots {
                         "operation", place.operation(),
                         "quantity", use.quantity() == null ? "" : LotRow.bare(use.quantity()) + " " + use.unit()));
         events.publishEvent(new MadeOfChanged(act, use.serial()));
+        anew.issued(act, row, use.serial(), place.part());
         return use.id();
     }
 
@@ -284,6 +288,7 @@ public class Lots {
         }
         known.scrap(TypedText.words("reason", "Reason", not, reason), act);
         log.event(chain(known.serial()), "piece-scrapped", Map.of("use", useId, "lot", known.lotId()));
+        rows.findById(known.lotId()).ifPresent(lot -> anew.scrapped(act, lot, known.serial()));
         events.publishEvent(new MadeOfChanged(act, known.serial()));
     }
 

@@ -3,7 +3,9 @@ package org.trammel.shop.travellers;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.designs.DesignSheet;
@@ -38,6 +40,7 @@ public class Release {
     private final RouteBook routes;
     private final FrameMarks marks;
     private final Crewed crewed;
+    private final ObjectProvider<ShopLimits> shopLimits;
     private final ActLog log;
 
     Release(
@@ -51,6 +54,7 @@ public class Release {
             RouteBook routes,
             FrameMarks marks,
             Crewed crewed,
+            ObjectProvider<ShopLimits> shopLimits,
             ActLog log) {
         this.travellers = travellers;
         this.operations = operations;
@@ -62,6 +66,7 @@ public class Release {
         this.routes = routes;
         this.marks = marks;
         this.crewed = crewed;
+        this.shopLimits = shopLimits;
         this.log = log;
     }
 
@@ -224,7 +229,7 @@ public class Release {
             sinceJoin |= sheet.joins();
             Operation operation = operations.save(new Operation(traveller.id(), position, sheet, sinceJoin));
             first = first == null ? operation : first;
-            freezeContent(sheet, operation, prefix, nominals);
+            freezeContent(traveller, sheet, operation, prefix, nominals);
         }
         if (first == null) {
             throw Refusal.state(
@@ -238,15 +243,39 @@ public class Release {
     }
 
     private void freezeContent(
-            OperationSheet sheet, Operation operation, String prefix, Map<String, Nominal> nominals) {
+            Traveller traveller,
+            OperationSheet sheet,
+            Operation operation,
+            String prefix,
+            Map<String, Nominal> nominals) {
         for (int i = 0; i < sheet.steps().size(); i++) {
             steps.save(new Step(operation.id(), i + 1, sheet.steps().get(i)));
         }
         for (int i = 0; i < sheet.characteristics().size(); i++) {
             CharacteristicSheet c = sheet.characteristics().get(i);
-            characteristics.save(
-                    new Characteristic(operation.id(), i + 1, c, limits(c, nominals.get(prefix + c.code()))));
+            Nominal given = nominals.get(prefix + c.code());
+            characteristics.save(new Characteristic(
+                    operation.id(), i + 1, c, ownLimits(traveller, c, given).orElseGet(() -> limits(c, given))));
         }
+    }
+
+    /** What the shop found out itself takes the place of limits that the route gives for every frame alike. */
+    private Optional<Characteristic.Limits> ownLimits(
+            Traveller traveller, CharacteristicSheet sheet, @Nullable Nominal given) {
+        if (given != null || sheet.fromDesign() || sheet.nominal() != null) {
+            return Optional.empty();
+        }
+        return shopLimits
+                .orderedStream()
+                .flatMap(one -> one.of(traveller.metal(), sheet).stream())
+                .findFirst()
+                .map(window -> {
+                    log.event(
+                            traveller.chain(),
+                            "limits of the shop's own",
+                            Map.of("characteristic", sheet.code(), "from", window.from()));
+                    return new Characteristic.Limits(null, window.lower(), window.upper());
+                });
     }
 
     /** Limits are nominal plus deviation; a characteristic without a nominal has its deviations as limits. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.UUID;
 import org.springframework.beans.factory.BeanFactory;
 import org.trammel.shop.drift.DriftBook;
@@ -22,7 +23,37 @@ final class LeftBehind {
 
     static final String AXIS = "AU-1";
 
+    /** What some addresses ask besides. */
+    static final Map<String, String> QUERIES = Map.of(
+            "/api/v1/drift/causes",
+            "?code=" + AXIS,
+            "/api/v1/frames/at-stations",
+            "?station=1",
+            "/api/v1/gauges/usable",
+            "?kind=CALLIPER&unit=mm");
+
+    /** What every shop has from its first start, by what it is of and the hole it fills. */
+    private static final Map<String, String> SHIPPED = Map.of(
+            "settings key",
+            "cost.hour",
+            "tolerances code",
+            "BUILT_ANGLE",
+            "routes letter",
+            "A",
+            "weld-procedures code",
+            "W-STEEL",
+            "weld-limits code",
+            "ISO-5817-2014");
+
     private LeftBehind() {}
+
+    static String shipped(String hole) {
+        String worth = SHIPPED.get(hole);
+        if (worth == null) {
+            throw new AssertionError("Nothing to put in for " + hole);
+        }
+        return worth;
+    }
 
     /** A lot somebody received. */
     static String lot(WholeShop shop, BeanFactory beans, long qa) {

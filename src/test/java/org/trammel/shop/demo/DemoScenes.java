@@ -334,6 +334,14 @@ abstract class DemoScenes extends DemoHands {
         assertThat(ticks("AV26119Y", "Scan every tube")).isEqualTo(1);
         assertThat(lotsUsed("AV26119Y") - lots).as("lots that went into it").isEqualTo(1);
         assertThat(onRecord() - before).as("acts on record").isEqualTo(1);
+        // The tube that was cut out of phase stays in the list of lots, as scrapped, beside the one that is cut
+        // instead.
+        hands.open(qa, "/frames/AV26119Y/made-of");
+        assertThat(text(qa.locator("main")))
+                .contains("TL-6061-188")
+                .contains("scrapped")
+                .contains("TL-6061-191");
+        hands.look(qa, "recut-made-of");
         hands.look(one, "two-tablets-one");
         hands.look(two, "two-tablets-two");
     }
