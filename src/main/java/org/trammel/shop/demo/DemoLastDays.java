@@ -36,6 +36,7 @@ class DemoLastDays {
     private final DemoLots lots;
     private final DemoOvens ovens;
     private final DemoCoats coats;
+    private final DemoWelds welds;
     private final Travellers travellers;
     private final Holds holds;
     private final Remarks remarks;
@@ -49,6 +50,7 @@ class DemoLastDays {
             DemoLots lots,
             DemoOvens ovens,
             DemoCoats coats,
+            DemoWelds welds,
             Travellers travellers,
             Holds holds,
             Remarks remarks,
@@ -60,6 +62,7 @@ class DemoLastDays {
         this.lots = lots;
         this.ovens = ovens;
         this.coats = coats;
+        this.welds = welds;
         this.travellers = travellers;
         this.holds = holds;
         this.remarks = remarks;
@@ -104,6 +107,8 @@ class DemoLastDays {
                         new BigDecimal("300"),
                         "reads 0,18 high at 300"));
         rejudgements.judgeToTheEnd();
+        clock.setTo(DemoStory.at("2026-03-17T17:00"));
+        welds.putInForce();
         clock.setTo(DemoStory.at("2026-03-18T08:20"));
         coats.tooCold(whole(orderIds.get("O-107")));
         remarks.note(

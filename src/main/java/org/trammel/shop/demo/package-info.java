@@ -25,6 +25,7 @@
             "gauges",
             "ovens",
             "coats",
+            "welding",
             "orders",
             "designs",
             "routes"
