@@ -12,7 +12,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -26,9 +25,6 @@ import org.trammel.shop.stations.Devices.Enrolled;
 class GuessTest {
 
     private static final String WRONG = "718293";
-
-    @Autowired
-    private GuessCountRepository counts;
 
     @Autowired
     private People people;
@@ -53,12 +49,6 @@ class GuessTest {
 
     @Autowired
     private JdbcClient jdbc;
-
-    /** The address all tests come from is slowed by what is guessed here, on a clock that is set back. */
-    @AfterEach
-    void theNextTestIsNotSlowed() {
-        counts.deleteAll();
-    }
 
     @Test
     void slipsOfTheFingerCostNoTimeThenTheDelayGrows() {
