@@ -135,7 +135,7 @@ class WeldBrowserTest {
         for (String node : List.of("Node 1: down tube to shell", "Node 3: down tube to head tube")) {
             assertThat(page.locator("#h-node")).containsText(node);
             Chromium.send(page, page.locator("button:has-text('Open the node')"));
-            assertThat(page.locator(".at-hand")).containsText("arc");
+            assertThat(page.locator(".node-now")).containsText("arc");
             Chromium.send(page, page.locator("button:has-text('Welded, close the node')"));
         }
         assertThat(page.locator("#h-nodes ~ ul")).containsText("Out of its order: clamp in the way");
