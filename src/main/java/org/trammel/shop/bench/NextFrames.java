@@ -11,8 +11,12 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.handwork.ProofSheet;
+import org.trammel.shop.handwork.ProofSheets;
+import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.routes.ClockKind;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.stations.Station;
 import org.trammel.shop.stations.Stations;
 import org.trammel.shop.travellers.AtHand;
@@ -29,9 +33,11 @@ class NextFrames {
     private final Stations stations;
     private final Words words;
     private final Formats formats;
+    private final ProofSheets proofs;
     private final Clock clock;
 
-    NextFrames(AtHand atHand, Stations stations, Words words, Formats formats, Clock clock) {
+    NextFrames(AtHand atHand, Stations stations, Words words, Formats formats, ProofSheets proofs, Clock clock) {
+        this.proofs = proofs;
         this.atHand = atHand;
         this.stations = stations;
         this.words = words;
@@ -110,7 +116,7 @@ class NextFrames {
         Map<String, List<AtHand.Line>> alike = lines.stream()
                 .filter(NextFrames::tickedTogether)
                 .collect(Collectors.groupingBy(
-                        line -> line.operation().station() + " "
+                        line -> line.operation().station() + " " + family(line) + " "
                                 + line.operation().code() + " "
                                 + Objects.requireNonNull(line.next()).text(),
                         LinkedHashMap::new,
@@ -124,6 +130,7 @@ class NextFrames {
                     formats.station(first.operation().station()),
                     Objects.requireNonNull(first.next()).text(),
                     first.next().lotKind(),
+                    proof(group),
                     group.stream()
                             .map(line -> new NextView.Member(
                                     line.head(),
@@ -133,6 +140,21 @@ class NextFrames {
         return batches;
     }
 
+    /** What touched one metal is not handed to another: those of one step that rests on more than its tick are of one family. */
+    private static String family(AtHand.Line line) {
+        return Objects.requireNonNull(line.next()).proof() == null
+                ? ""
+                : MetalFamily.of(line.head().metal()).name();
+    }
+
+    /** Of the first that still lacks it: the others are done by the same hands with the same tools. */
+    private @Nullable ProofSheet proof(List<AtHand.Line> group) {
+        return group.stream()
+                .flatMap(line -> proofs.of(line.head(), line.operation(), line.next()).stream())
+                .findFirst()
+                .orElse(null);
+    }
+
     private static boolean tickedTogether(AtHand.Line line) {
         boolean open = line.operation().state() == OperationState.WAITING
                 || line.operation().state() == OperationState.IN_WORK;
@@ -140,6 +162,7 @@ class NextFrames {
                 && open
                 && line.next() != null
                 && !line.next().photo()
+                && line.next().proof() != Proof.SERIAL_READ
                 && line.holds().isEmpty();
     }
 }

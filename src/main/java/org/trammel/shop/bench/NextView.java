@@ -2,6 +2,7 @@ package org.trammel.shop.bench;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.handwork.ProofSheet;
 import org.trammel.shop.travellers.FrameSheet;
 
 /**
@@ -38,6 +39,7 @@ record NextView(String heading, List<Choice> choices, List<Batch> batches, List<
      * Frames whose same step may be ticked at once.
      *
      * @param lotKind kind of the lot the step asks for; null if none
+     * @param proof what the step asks for beside its tick; null if nothing
      */
     record Batch(
             String id,
@@ -45,6 +47,7 @@ record NextView(String heading, List<Choice> choices, List<Batch> batches, List<
             String station,
             String step,
             @Nullable String lotKind,
+            @Nullable ProofSheet proof,
             List<Member> members) {}
 
     /** A frame of a batch, by its step. */

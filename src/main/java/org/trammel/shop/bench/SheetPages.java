@@ -16,6 +16,8 @@ import org.trammel.shop.alignment.TableCharacteristics;
 import org.trammel.shop.assembly.BuildSheets;
 import org.trammel.shop.assembly.TorqueSheets;
 import org.trammel.shop.coats.CoatSheets;
+import org.trammel.shop.handwork.ProofSheet;
+import org.trammel.shop.handwork.ProofSheets;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Signer;
@@ -46,6 +48,7 @@ class SheetPages {
     private final TorqueSheets torques;
     private final BuildSheets builds;
     private final WeldSheets welds;
+    private final ProofSheets proofs;
 
     SheetPages(
             Tags tags,
@@ -59,7 +62,8 @@ class SheetPages {
             CoatSheets coats,
             TorqueSheets torques,
             BuildSheets builds,
-            WeldSheets welds) {
+            WeldSheets welds,
+            ProofSheets proofs) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
@@ -72,6 +76,7 @@ class SheetPages {
         this.torques = torques;
         this.builds = builds;
         this.welds = welds;
+        this.proofs = proofs;
     }
 
     /** What the address of the sheet may ask for. */
@@ -104,6 +109,7 @@ class SheetPages {
         if (characteristic == null) {
             model.addAttribute("view", view);
             model.addAttribute("met", met(sheet, query));
+            model.addAttribute("proof", proof(sheet, view));
             model.addAttribute("unconfirmed", unconfirmed(sheet, view, who));
             return "bench/frame";
         }
@@ -170,6 +176,14 @@ class SheetPages {
         return at == null || view == null || !view.plate().is("STEP")
                 ? null
                 : overrides.lapsed(who.person().id(), at);
+    }
+
+    /** What the step at hand asks for beside its tick. */
+    private @Nullable ProofSheet proof(FrameSheet sheet, @Nullable FrameView view) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        return at == null || view == null || !view.plate().is("STEP")
+                ? null
+                : proofs.of(sheet.head(), at.line(), view.plate().step()).orElse(null);
     }
 
     private static @Nullable Long nextToRead(@Nullable FrameView view) {

@@ -15,6 +15,7 @@
             "coats",
             "assembly",
             "welding",
+            "handwork",
             "gauges",
             "materials",
             "designs",

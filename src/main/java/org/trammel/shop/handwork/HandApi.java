@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.math.BigDecimal;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -21,10 +22,49 @@ class HandApi {
 
     private final Handwork handwork;
     private final SerialReads serials;
+    private final ProofTicks ticks;
 
-    HandApi(Handwork handwork, SerialReads serials) {
+    HandApi(Handwork handwork, SerialReads serials, ProofTicks ticks) {
+        this.ticks = ticks;
         this.handwork = handwork;
         this.serials = serials;
+    }
+
+    record Proven(
+            @Schema(description = "ids of steps; several only where the operation is done for frames together")
+            @Nullable
+            List<Long> steps,
+
+            @Schema(description = "labels of what touched the metal") @Nullable
+            List<String> tools,
+
+            @Schema(description = "air and metal, where the step rests on them") @Nullable
+            MetalAir air,
+
+            @Schema(description = "as read from the metal, whole") @Nullable
+            String serial,
+
+            @Schema(description = "code of the lot, where the step asks for one") @Nullable
+            String lot,
+
+            @Schema(description = "why a step is ticked before an earlier one") @Nullable
+            String reason) {}
+
+    @PostMapping("/ticks")
+    @Operation(
+            summary = "Records what a step rests on and ticks it, in one act",
+            description =
+                    "What was recorded stays recorded where it is not enough for the tick, which is then refused.")
+    void ticks(Act act, @RequestBody Proven body) {
+        ticks.tick(
+                act,
+                body.steps() == null ? List.of() : body.steps(),
+                new ProofEntry(
+                        body.tools() == null ? List.of() : body.tools(),
+                        body.air() == null ? null : measured(body.air()),
+                        body.serial()),
+                body.lot(),
+                body.reason());
     }
 
     @GetMapping("/{operationId}")
@@ -55,15 +95,16 @@ class HandApi {
     @PostMapping("/{operationId}/air")
     @Operation(summary = "Air and metal; the margin over the dew or frost point is computed and kept, enough or not")
     HandRecord air(Act act, @PathVariable long operationId, @RequestBody MetalAir body) {
-        return handwork.measured(
-                act,
-                operationId,
-                new Handwork.Measured(
-                        body.airDegC(),
-                        body.humidityPercent(),
-                        body.metalDegC(),
-                        text(body.airGauge()),
-                        text(body.metalGauge())));
+        return handwork.measured(act, operationId, measured(body));
+    }
+
+    private static Handwork.Measured measured(MetalAir body) {
+        return new Handwork.Measured(
+                body.airDegC(),
+                body.humidityPercent(),
+                body.metalDegC(),
+                text(body.airGauge()),
+                text(body.metalGauge()));
     }
 
     record Keyed(

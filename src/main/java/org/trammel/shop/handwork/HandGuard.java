@@ -12,6 +12,7 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Proof;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.Awaited;
+import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.ProvenSteps;
 import org.trammel.shop.web.Formats;
 
@@ -47,13 +48,29 @@ class HandGuard implements Awaited {
         String cannot = "“" + step.text() + "” of " + operation.mark() + " was not ticked.";
         return Optional.ofNullable(
                 switch (step.proof()) {
-                    case CLEANED ->
-                        firstMissing(operation, cannot, List.of(List.of(ToolKind.CLEANER), List.of(ToolKind.CLOTH)));
-                    case BRUSHED -> firstMissing(operation, cannot, List.of(List.of(ToolKind.BRUSH, ToolKind.FILE)));
+                    case CLEANED, BRUSHED -> firstMissing(operation, cannot, ToolKind.askedBy(step.proof()));
                     case WARM_DRY -> metal(operation, cannot);
                     case SERIAL_STRUCK -> struck(operation, cannot);
                     case SERIAL_READ -> read(operation, cannot);
                 });
+    }
+
+    /** The same for a sheet or an act of this module. */
+    Optional<Refusal> lacking(HandTurn.At at, String text, Proof proof) {
+        FrameSheet.Head head = at.head();
+        FrameSheet.OperationLine line = at.line();
+        return proof(
+                new AtItsGate(
+                        line.operationId(),
+                        head.travellerId(),
+                        head.serial(),
+                        head.mark(),
+                        head.metal(),
+                        line.code(),
+                        line.code(),
+                        line.startedAt(),
+                        false),
+                new ProvenStep(text, proof));
     }
 
     private HandRecord record(AtItsGate operation, Proof proof) {

@@ -36,6 +36,11 @@ class HandTurn {
         return hasCome.opens(act, kind, "operation:" + operationId, List.of(operationId));
     }
 
+    /** @return false if the act was carried out before */
+    boolean opens(Act act, String kind, String subject, List<Long> operationIds) {
+        return hasCome.opens(act, kind, subject, operationIds);
+    }
+
     /** The operation as it is read, also after it is done. */
     At of(long operationId) {
         FrameSheet.Head head = travellers.headOf(operationId);

@@ -68,7 +68,7 @@ public class Handwork {
         }
         HandTurn.At at = turn.atHand(act, operationId, List.of(Proof.CLEANED, Proof.BRUSHED), deed);
         Tool tool = tools.fit(code, at.head().metal(), deed);
-        uses.saveAndFlush(new ToolUseRow(operationId, tool, act));
+        uses.saveAndFlush(new ToolUseRow(operationId, at.line().station(), tool, act));
         log.event(
                 Chains.bearing(at.head().serial()),
                 "tool-taken",

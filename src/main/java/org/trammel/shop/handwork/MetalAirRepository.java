@@ -1,6 +1,7 @@
 package org.trammel.shop.handwork;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
@@ -10,6 +11,8 @@ interface MetalAirRepository extends Repository<MetalAirRow, Long> {
     MetalAirRow saveAndFlush(MetalAirRow row);
 
     List<MetalAirRow> findByOperationIdOrderById(long operationId);
+
+    Optional<MetalAirRow> findFirstByOrderByIdDesc();
 
     @Query("select distinct r.by from MetalAirRow r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);

@@ -36,6 +36,9 @@ class ToolUseRow {
     @Column(nullable = false)
     private ToolKind kind;
 
+    @Column(nullable = false)
+    private String station;
+
     @Column(name = "by_person", nullable = false)
     private long by;
 
@@ -47,10 +50,11 @@ class ToolUseRow {
 
     protected ToolUseRow() {}
 
-    ToolUseRow(long operationId, Tool tool, Act act) {
+    ToolUseRow(long operationId, String station, Tool tool, Act act) {
         this.operationId = operationId;
         this.tool = tool.code();
         this.kind = tool.kind();
+        this.station = station;
         this.by = act.by();
         this.at = act.at();
         this.actId = act.id();

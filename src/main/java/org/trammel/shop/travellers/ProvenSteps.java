@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.routes.Proof;
@@ -23,6 +24,23 @@ public class ProvenSteps {
         this.travellers = travellers;
         this.operations = operations;
         this.steps = steps;
+    }
+
+    /** A step as it stands. */
+    public record Named(
+            long stepId,
+            long operationId,
+            String text,
+            @Nullable Proof proof,
+            boolean ticked) {}
+
+    /** Steps by their ids, in that order. */
+    public List<Named> named(List<Long> stepIds) {
+        return stepIds.stream()
+                .distinct()
+                .map(id -> steps.findById(id).orElseThrow(() -> Bench.noSuch("step")))
+                .map(step -> new Named(step.id(), step.operationId(), step.text(), step.proof(), step.ticked()))
+                .toList();
     }
 
     /** A step that is ticked. */

@@ -1,0 +1,21 @@
+package org.trammel.shop.handwork;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What somebody recorded of the proof of a step, together with its tick. What the step does not ask for is not looked at.
+ *
+ * @param tools codes of what touched the metal
+ * @param air air and metal as they were read; null if they were not
+ * @param serial as read from the metal
+ */
+public record ProofEntry(
+        List<String> tools,
+        Handwork.@Nullable Measured air,
+        @Nullable String serial) {
+
+    boolean nothing() {
+        return tools.isEmpty() && air == null && (serial == null || serial.isBlank());
+    }
+}
