@@ -14,6 +14,7 @@ import org.springframework.web.servlet.view.RedirectView;
 import org.trammel.shop.handwork.Handwork;
 import org.trammel.shop.handwork.ProofEntry;
 import org.trammel.shop.handwork.ProofTicks;
+import org.trammel.shop.handwork.WaterForm;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.web.Keyed;
@@ -65,6 +66,7 @@ class ProofForms {
                         .distinct()
                         .toList(),
                 air(fields),
+                WaterForm.seen(fields),
                 fields.getFirst("serial"));
     }
 

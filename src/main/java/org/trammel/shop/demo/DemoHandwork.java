@@ -1,6 +1,7 @@
 package org.trammel.shop.demo;
 
 import java.math.BigDecimal;
+import java.util.List;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.handwork.Coupons;
@@ -89,6 +90,12 @@ class DemoHandwork {
                         operationId,
                         new Handwork.Measured(
                                 new BigDecimal("21.0"), new BigDecimal("48"), new BigDecimal("19.5"), "TH-1", "IR-1"));
+            case WATER_BREAK ->
+                handwork.water(
+                        acts.by(by),
+                        operationId,
+                        new Handwork.WaterSeen(
+                                true, List.of("down tube", "top tube", "seat tube", "chainstays", "seatstays")));
             case SERIAL_READ -> serials.readBack(acts.by(READER), operationId, serial);
             case SERIAL_STRUCK -> {}
         }

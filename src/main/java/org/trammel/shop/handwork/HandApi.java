@@ -30,6 +30,18 @@ class HandApi {
         this.serials = serials;
     }
 
+    record WaterFilm(
+            @Schema(description = "in one film on all of the parts") @Nullable
+            Boolean held,
+
+            @Schema(description = "those that were looked at, or those on which it broke") @Nullable
+            List<String> parts) {
+
+        Handwork.WaterSeen seen() {
+            return new Handwork.WaterSeen(held, parts == null ? List.of() : parts);
+        }
+    }
+
     record Proven(
             @Schema(description = "ids of steps; several only where the operation is done for frames together")
             @Nullable
@@ -40,6 +52,9 @@ class HandApi {
 
             @Schema(description = "air and metal, where the step rests on them") @Nullable
             MetalAir air,
+
+            @Schema(description = "how water ran off, where the step rests on it") @Nullable
+            WaterFilm water,
 
             @Schema(description = "as read from the metal, whole") @Nullable
             String serial,
@@ -62,6 +77,7 @@ class HandApi {
                 new ProofEntry(
                         body.tools() == null ? List.of() : body.tools(),
                         body.air() == null ? null : measured(body.air()),
+                        body.water() == null ? null : body.water().seen(),
                         body.serial()),
                 body.lot(),
                 body.reason());
@@ -105,6 +121,12 @@ class HandApi {
                 body.metalDegC(),
                 text(body.airGauge()),
                 text(body.metalGauge()));
+    }
+
+    @PostMapping("/{operationId}/water")
+    @Operation(summary = "How water ran off the parts; where the film broke, cleaning and brushing are done again")
+    HandRecord water(Act act, @PathVariable long operationId, @RequestBody WaterFilm body) {
+        return handwork.water(act, operationId, body.seen());
     }
 
     record Keyed(

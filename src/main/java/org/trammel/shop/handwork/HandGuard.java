@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -20,6 +21,7 @@ import org.trammel.shop.web.Formats;
 @Component
 class HandGuard implements Awaited {
 
+    private static final Set<Proof> CLEANING = Set.of(Proof.CLEANED, Proof.BRUSHED);
     private static final String SHEET = " on the sheet of handwork.";
 
     private final HandRecords records;
@@ -50,6 +52,7 @@ class HandGuard implements Awaited {
                 switch (step.proof()) {
                     case CLEANED, BRUSHED -> firstMissing(operation, cannot, ToolKind.askedBy(step.proof()));
                     case WARM_DRY -> metal(operation, cannot);
+                    case WATER_BREAK -> water(operation, cannot);
                     case SERIAL_STRUCK -> struck(operation, cannot);
                     case SERIAL_READ -> read(operation, cannot);
                 });
@@ -74,7 +77,7 @@ class HandGuard implements Awaited {
     }
 
     private HandRecord record(AtItsGate operation, Proof proof) {
-        return records.of(operation.operationId(), java.util.Set.of(proof));
+        return records.of(operation.operationId(), Set.of(proof));
     }
 
     /** Asked for as soon as the shop keeps one of the kind for the metal. */
@@ -120,6 +123,39 @@ class HandGuard implements Awaited {
                         "Air and metal were measured at " + formats.time(air.at()) + ", more than " + minutes
                                 + " min ago.",
                         "Measure them once more.")
+                : null;
+    }
+
+    private @Nullable Refusal water(AtItsGate operation, String cannot) {
+        HandRecord record = record(operation, Proof.WATER_BREAK);
+        HandRecord.Water water = record.water();
+        if (water == null) {
+            return Refusal.state(
+                    cannot,
+                    "Nobody recorded how water runs off the parts.",
+                    "Let it run off, look at every part, and say whether the film holds.");
+        }
+        if (!water.held()) {
+            return Refusal.state(
+                    cannot,
+                    "The film broke into drops: " + water.parts() + ". What is left on the metal welds with pores.",
+                    "Clean and brush again from the start, then let the water run off once more.");
+        }
+        // A film that broke once holds because of what was done since.
+        Instant cleaned = record.brokeAt() == null
+                ? Instant.MIN
+                : steps.allTicked(operation.operationId(), CLEANING).orElse(null);
+        if (cleaned == null) {
+            return Refusal.state(
+                    cannot,
+                    "The film broke before, and the parts were not cleaned again since.",
+                    "Tick the steps that clean and brush, each with what was used.");
+        }
+        return water.at().isBefore(cleaned)
+                ? Refusal.state(
+                        cannot,
+                        "That the film holds was seen before the parts were cleaned again.",
+                        "Let the water run off once more.")
                 : null;
     }
 

@@ -1,8 +1,10 @@
 package org.trammel.shop.handwork;
 
+import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -22,9 +24,11 @@ class HandPages {
     private final SerialReads serials;
     private final HandTurn turn;
     private final HandGauges gauges;
+    private final ProofSheets proofs;
     private final Crew crew;
 
-    HandPages(Handwork handwork, SerialReads serials, HandTurn turn, HandGauges gauges, Crew crew) {
+    HandPages(Handwork handwork, SerialReads serials, HandTurn turn, HandGauges gauges, ProofSheets proofs, Crew crew) {
+        this.proofs = proofs;
         this.handwork = handwork;
         this.serials = serials;
         this.turn = turn;
@@ -38,6 +42,7 @@ class HandPages {
         model.addAttribute("at", at);
         model.addAttribute("record", handwork.of(operationId));
         model.addAttribute("names", crew.names());
+        model.addAttribute("parts", proofs.parts(at.head().designRevisionId()));
         model.addAttribute("airGauges", gauges.usableOnAir());
         model.addAttribute("metalGauges", gauges.usableOnMetal());
         model.addAttribute(
@@ -67,6 +72,13 @@ class HandPages {
                         Keyed.figureOrNone("metal", deed, fields.get("metal")),
                         fields.getOrDefault("airGauge", "").strip(),
                         fields.getOrDefault("metalGauge", "").strip()));
+        return sheet(operationId);
+    }
+
+    @PostMapping("/water")
+    String water(Act act, @PathVariable long operationId, @RequestParam MultiValueMap<String, String> fields) {
+        Handwork.WaterSeen seen = WaterForm.seen(fields);
+        handwork.water(act, operationId, seen == null ? new Handwork.WaterSeen(null, List.of()) : seen);
         return sheet(operationId);
     }
 

@@ -19,9 +19,19 @@ class HandRecords {
     private final ToolUseRepository uses;
     private final MetalAirRepository airs;
     private final SerialReadRepository reads;
+    private final MisreadRepository misreads;
+    private final WaterBreakRepository waters;
     private final Travellers travellers;
 
-    HandRecords(ToolUseRepository uses, MetalAirRepository airs, SerialReadRepository reads, Travellers travellers) {
+    HandRecords(
+            ToolUseRepository uses,
+            MetalAirRepository airs,
+            SerialReadRepository reads,
+            MisreadRepository misreads,
+            WaterBreakRepository waters,
+            Travellers travellers) {
+        this.misreads = misreads;
+        this.waters = waters;
         this.uses = uses;
         this.airs = airs;
         this.reads = reads;
@@ -40,7 +50,13 @@ class HandRecords {
                         .map(ToolUseRow::used)
                         .toList(),
                 last(airs.findByOperationIdOrderById(operationId).stream().map(MetalAirRow::air)),
-                last(reads.findByOperationIdOrderById(operationId).stream().map(SerialReadRow::read)));
+                last(reads.findByOperationIdOrderById(operationId).stream().map(SerialReadRow::read)),
+                misreads.findByOperationIdOrderById(operationId).stream()
+                        .map(MisreadRow::misread)
+                        .toList(),
+                waters.findByOperationIdOrderById(operationId).stream()
+                        .map(WaterBreakRow::water)
+                        .toList());
     }
 
     Set<Proof> asked(long operationId) {
@@ -51,7 +67,12 @@ class HandRecords {
     }
 
     Set<Long> peopleAt(long operationId) {
-        return Stream.of(uses.peopleAt(operationId), airs.peopleAt(operationId), reads.peopleAt(operationId))
+        return Stream.of(
+                        uses.peopleAt(operationId),
+                        airs.peopleAt(operationId),
+                        reads.peopleAt(operationId),
+                        misreads.peopleAt(operationId),
+                        waters.peopleAt(operationId))
                 .flatMap(Set::stream)
                 .collect(Collectors.toSet());
     }

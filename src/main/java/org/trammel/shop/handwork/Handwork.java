@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -14,9 +15,11 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.routes.Proof;
 import org.trammel.shop.settings.Setting;
 import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.DoneAgain;
 
 /** Records tools, air and metal at the operation a frame stands at. */
 @Service
@@ -27,6 +30,8 @@ public class Handwork {
 
     private final ToolUseRepository uses;
     private final MetalAirRepository airs;
+    private final WaterBreakRepository waters;
+    private final DoneAgain doneAgain;
     private final HandRecords records;
     private final HandTurn turn;
     private final Tools tools;
@@ -37,6 +42,8 @@ public class Handwork {
     Handwork(
             ToolUseRepository uses,
             MetalAirRepository airs,
+            WaterBreakRepository waters,
+            DoneAgain doneAgain,
             HandRecords records,
             HandTurn turn,
             Tools tools,
@@ -45,6 +52,8 @@ public class Handwork {
             ActLog log) {
         this.uses = uses;
         this.airs = airs;
+        this.waters = waters;
+        this.doneAgain = doneAgain;
         this.records = records;
         this.turn = turn;
         this.tools = tools;
@@ -80,6 +89,54 @@ public class Handwork {
                         "family",
                         tool.family().name()));
         return records.of(operationId, at.asked());
+    }
+
+    /**
+     * How water ran off the parts.
+     *
+     * @param held whether it ran off all of them in one film; null where nothing is said
+     * @param parts those that were looked at, or those on which it broke
+     */
+    public record WaterSeen(@Nullable Boolean held, List<String> parts) {}
+
+    /** Keeps how water ran off. Where the film broke, cleaning and brushing are done again. */
+    @Transactional
+    public HandRecord water(Act act, long operationId, WaterSeen seen) {
+        String deed = "The water film was not recorded.";
+        if (!turn.opens(act, "record-water-film", operationId)) {
+            return of(operationId);
+        }
+        HandTurn.At at = turn.atHand(act, operationId, List.of(Proof.WATER_BREAK), deed);
+        if (seen.held() == null) {
+            throw Refusal.input(
+                    "water",
+                    deed,
+                    "It is not said whether the film holds.",
+                    "Let the water run off and look at every part for half a minute.");
+        }
+        String parts = parts(deed, seen);
+        waters.saveAndFlush(new WaterBreakRow(operationId, seen.held(), parts, act));
+        log.event(
+                Chains.bearing(at.head().serial()),
+                "water-film-seen",
+                Map.of("operation", operationId, "held", seen.held()));
+        if (!seen.held()) {
+            doneAgain.stepsOn(act, operationId, Set.of(Proof.CLEANED, Proof.BRUSHED), "the water film broke: " + parts);
+        }
+        return records.of(operationId, at.asked());
+    }
+
+    private static String parts(String deed, WaterSeen seen) {
+        if (seen.parts().isEmpty()) {
+            throw Refusal.input(
+                    "part",
+                    deed,
+                    Boolean.TRUE.equals(seen.held())
+                            ? "It is not said on which parts it was looked at."
+                            : "It is not said on which parts it broke.",
+                    "Mark the parts.");
+        }
+        return TypedText.line("part", "The parts", deed, String.join(", ", seen.parts()), 400);
     }
 
     /** Air and metal as they were read. */

@@ -1,5 +1,6 @@
 package org.trammel.shop.handwork;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +14,8 @@ interface MetalAirRepository extends Repository<MetalAirRow, Long> {
     List<MetalAirRow> findByOperationIdOrderById(long operationId);
 
     Optional<MetalAirRow> findFirstByOrderByIdDesc();
+
+    List<MetalAirRow> findByOperationIdInOrderById(Collection<Long> operationIds);
 
     @Query("select distinct r.by from MetalAirRow r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);

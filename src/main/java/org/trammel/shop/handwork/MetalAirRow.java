@@ -91,6 +91,10 @@ class MetalAirRow {
         this.actId = act.id();
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     HandRecord.Air air() {
         return new HandRecord.Air(
                 air_degC,

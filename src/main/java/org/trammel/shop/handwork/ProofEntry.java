@@ -8,14 +8,16 @@ import org.jspecify.annotations.Nullable;
  *
  * @param tools codes of what touched the metal
  * @param air air and metal as they were read; null if they were not
+ * @param water how water ran off; null if nobody says
  * @param serial as read from the metal
  */
 public record ProofEntry(
         List<String> tools,
         Handwork.@Nullable Measured air,
+        Handwork.@Nullable WaterSeen water,
         @Nullable String serial) {
 
     boolean nothing() {
-        return tools.isEmpty() && air == null && (serial == null || serial.isBlank());
+        return tools.isEmpty() && air == null && water == null && (serial == null || serial.isBlank());
     }
 }

@@ -9,13 +9,15 @@ import org.trammel.shop.routes.Proof;
  * What the sheet of a frame asks for where a step rests on more than its tick.
  *
  * @param kinds tools of each kind that is still to be taken
+ * @param parts of the frame, as its cut list calls them; empty where the step does not ask for them
  * @param air with what air and metal may be read; null where the step does not ask for them
  */
 public record ProofSheet(
         long operationId,
         Proof proof,
         List<Kind> kinds,
-        @Nullable AirAsked air) {
+        @Nullable AirAsked air,
+        List<String> parts) {
 
     /**
      * One kind of tool, or several that do the same.

@@ -4,10 +4,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.designs.TubeBlanks;
 import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.routes.Proof;
 import org.trammel.shop.travellers.FrameSheet;
@@ -23,6 +25,7 @@ public class ProofSheets {
     private final Tools tools;
     private final ToolUseRepository uses;
     private final MetalAirRepository airs;
+    private final TubeBlanks blanks;
 
     ProofSheets(
             HandRecords records,
@@ -30,7 +33,9 @@ public class ProofSheets {
             HandGauges gauges,
             Tools tools,
             ToolUseRepository uses,
-            MetalAirRepository airs) {
+            MetalAirRepository airs,
+            TubeBlanks blanks) {
+        this.blanks = blanks;
         this.records = records;
         this.guard = guard;
         this.gauges = gauges;
@@ -44,21 +49,25 @@ public class ProofSheets {
             FrameSheet.Head head, FrameSheet.OperationLine line, FrameSheet.@Nullable StepLine step) {
         Proof proof = step == null ? null : step.proof();
         if (proof == null
-                || guard.lacking(new HandTurn.At(head, line, java.util.Set.of(proof)), "", proof)
+                || guard.lacking(new HandTurn.At(head, line, Set.of(proof)), "", proof)
                         .isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(
                 switch (proof) {
-                    case CLEANED, BRUSHED -> new ProofSheet(line.operationId(), proof, kinds(head, line, proof), null);
-                    case WARM_DRY -> new ProofSheet(line.operationId(), proof, List.of(), air());
-                    case SERIAL_READ, SERIAL_STRUCK -> new ProofSheet(line.operationId(), proof, List.of(), null);
+                    case CLEANED, BRUSHED ->
+                        new ProofSheet(line.operationId(), proof, kinds(head, line, proof), null, List.of());
+                    case WARM_DRY -> new ProofSheet(line.operationId(), proof, List.of(), air(), List.of());
+                    case WATER_BREAK ->
+                        new ProofSheet(line.operationId(), proof, List.of(), null, parts(head.designRevisionId()));
+                    case SERIAL_READ, SERIAL_STRUCK ->
+                        new ProofSheet(line.operationId(), proof, List.of(), null, List.of());
                 });
     }
 
     private List<ProofSheet.Kind> kinds(FrameSheet.Head head, FrameSheet.OperationLine line, Proof proof) {
         MetalFamily family = MetalFamily.of(head.metal());
-        HandRecord record = records.of(line.operationId(), java.util.Set.of(proof));
+        HandRecord record = records.of(line.operationId(), Set.of(proof));
         List<String> last = uses.lastAt(line.station());
         List<Tool> fit = tools.all().stream()
                 .filter(tool -> tool.family() == family && tool.retiredOn() == null && !tool.chlorinated())
@@ -75,6 +84,16 @@ public class ProofSheets {
                                 .toList()))
                 .filter(kind -> !kind.tools().isEmpty())
                 .toList();
+    }
+
+    /** Of a drawing that gives no cut list it is said of all of them at once. */
+    List<String> parts(@Nullable Long revisionId) {
+        List<String> words = revisionId == null
+                ? List.of()
+                : blanks.of(List.of(revisionId)).stream()
+                        .map(blank -> blank.count() > 1 ? blank.tube() + "s" : blank.tube())
+                        .toList();
+        return words.isEmpty() ? List.of("every part") : words;
     }
 
     private ProofSheet.AirAsked air() {

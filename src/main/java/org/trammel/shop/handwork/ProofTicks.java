@@ -8,6 +8,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.ProvenSteps;
 
@@ -65,8 +66,12 @@ public class ProofTicks {
         if (!turn.opens(act, "prove-and-tick", subject, operations(named))) {
             return lacking(named);
         }
-        named.stream().filter(step -> !step.ticked()).forEach(step -> record(act, step, entry));
-        Optional<Refusal> lacking = lacking(named);
+        Optional<Refusal> wrong = named.stream()
+                .filter(step -> !step.ticked())
+                .map(step -> record(act, step, entry))
+                .flatMap(Optional::stream)
+                .reduce((first, later) -> first);
+        Optional<Refusal> lacking = wrong.isPresent() ? wrong : lacking(named);
         if (lacking.isPresent() && entry.nothing()) {
             throw lacking.get();
         }
@@ -80,24 +85,22 @@ public class ProofTicks {
         return named.stream().map(ProvenSteps.Named::operationId).distinct().toList();
     }
 
-    private void record(Act act, ProvenSteps.Named step, ProofEntry entry) {
-        if (step.proof() == null) {
-            return;
+    /** What is wrong with what was recorded, where the record itself does not tell. */
+    private Optional<Refusal> record(Act act, ProvenSteps.Named step, ProofEntry entry) {
+        long at = step.operationId();
+        if (step.proof() == Proof.SERIAL_READ) {
+            return entry.serial() == null || entry.serial().isBlank()
+                    ? Optional.empty()
+                    : serials.taken(act, at, entry.serial());
         }
-        switch (step.proof()) {
-            case CLEANED, BRUSHED -> entry.tools().forEach(code -> handwork.touched(act, step.operationId(), code));
-            case WARM_DRY -> {
-                if (entry.air() != null) {
-                    handwork.measured(act, step.operationId(), entry.air());
-                }
-            }
-            case SERIAL_READ -> {
-                if (entry.serial() != null && !entry.serial().isBlank()) {
-                    serials.readBack(act, step.operationId(), entry.serial());
-                }
-            }
-            case SERIAL_STRUCK -> {}
+        if (step.proof() == Proof.CLEANED || step.proof() == Proof.BRUSHED) {
+            entry.tools().forEach(code -> handwork.touched(act, at, code));
+        } else if (step.proof() == Proof.WARM_DRY && entry.air() != null) {
+            handwork.measured(act, at, entry.air());
+        } else if (step.proof() == Proof.WATER_BREAK && entry.water() != null) {
+            handwork.water(act, at, entry.water());
         }
+        return Optional.empty();
     }
 
     private Optional<Refusal> lacking(List<ProvenSteps.Named> named) {

@@ -11,7 +11,7 @@ import java.util.UUID;
 import org.hibernate.annotations.Immutable;
 import org.trammel.shop.records.Act;
 
-/** A serial read back from the metal. Only one that is the frame's is kept; any other is refused. */
+/** A serial read back from the metal. One that is not the frame's is a {@link MisreadRow}. */
 @Entity
 @Immutable
 @Table(name = "serial_read")
@@ -40,6 +40,10 @@ class SerialReadRow {
         this.by = act.by();
         this.at = act.at();
         this.actId = act.id();
+    }
+
+    long operationId() {
+        return operationId;
     }
 
     HandRecord.SerialRead read() {

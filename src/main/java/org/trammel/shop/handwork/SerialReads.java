@@ -2,10 +2,12 @@ package org.trammel.shop.handwork;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.calc.marks.SerialNumber;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
@@ -21,32 +23,73 @@ import org.trammel.shop.travellers.ProvenSteps;
 @Service
 public class SerialReads {
 
+    private static final String NOT_READ = "The serial was not read back.";
+    private static final int LONGEST = 20;
+
     private final SerialReadRepository reads;
+    private final MisreadRepository misreads;
     private final HandRecords records;
     private final HandTurn turn;
     private final ProvenSteps steps;
     private final ActLog log;
+    private final TransactionTemplate transaction;
 
-    SerialReads(SerialReadRepository reads, HandRecords records, HandTurn turn, ProvenSteps steps, ActLog log) {
+    SerialReads(
+            SerialReadRepository reads,
+            MisreadRepository misreads,
+            HandRecords records,
+            HandTurn turn,
+            ProvenSteps steps,
+            ActLog log,
+            TransactionTemplate transaction) {
         this.reads = reads;
+        this.misreads = misreads;
+        this.transaction = transaction;
         this.records = records;
         this.turn = turn;
         this.steps = steps;
         this.log = log;
     }
 
-    /** Takes what was read from the metal. */
-    @Transactional
+    /** Takes what was read from the metal. What is not the serial of the frame is kept too, and refused. */
     public HandRecord readBack(Act act, long operationId, @Nullable String keyed) {
-        String deed = "The serial was not read back.";
+        // A refusal thrown inside would take the wrong reading back.
+        Optional<Refusal> wrong = transaction.execute(begun -> taken(act, operationId, keyed));
+        wrong.ifPresent(refusal -> {
+            throw refusal;
+        });
+        return records.of(operationId);
+    }
+
+    /** The same within a transaction; what is wrong with what was read, if something is. */
+    Optional<Refusal> taken(Act act, long operationId, @Nullable String keyed) {
         if (!turn.opens(act, "read-serial-back", operationId)) {
-            return records.of(operationId);
+            return misreads.findByActId(act.id())
+                    .flatMap(row -> wrong(
+                            turn.of(operationId).head().serial(), row.misread().readAs()));
         }
-        HandTurn.At at = turn.atHand(act, operationId, List.of(Proof.SERIAL_READ), deed);
-        List<ProvenSteps.Done> struck = steps.ticked(at.head().travellerId(), Proof.SERIAL_STRUCK);
+        HandTurn.At at = turn.atHand(act, operationId, List.of(Proof.SERIAL_READ), NOT_READ);
+        requireStruck(act, steps.ticked(at.head().travellerId(), Proof.SERIAL_STRUCK));
+        if (keyed == null || keyed.isBlank()) {
+            throw Refusal.input("serial", NOT_READ, "Nothing was keyed.", "Key every character that is struck.");
+        }
+        Optional<Refusal> wrong = wrong(at.head().serial(), keyed);
+        if (wrong.isEmpty()) {
+            reads.saveAndFlush(new SerialReadRow(operationId, act));
+            log.event(Chains.bearing(at.head().serial()), "serial-read-back", Map.of("operation", operationId));
+            return wrong;
+        }
+        String readAs = asStruck(keyed);
+        misreads.saveAndFlush(new MisreadRow(operationId, readAs, act));
+        log.event(
+                Chains.bearing(at.head().serial()), "serial-misread", Map.of("operation", operationId, "read", readAs));
+        return wrong;
+    }
+
+    private static void requireStruck(Act act, List<ProvenSteps.Done> struck) {
         if (struck.isEmpty()) {
             throw Refusal.state(
-                    deed,
+                    NOT_READ,
                     "It is not struck yet: the step that strikes it is not ticked.",
                     "Strike it, photograph it and tick that step; then somebody else reads it.");
         }
@@ -56,45 +99,44 @@ public class SerialReads {
                         .by()
                 == act.by()) {
             throw Refusal.person(
-                    deed,
+                    NOT_READ,
                     "You struck it, and whoever knows what it should be does not see what it is.",
                     "Call somebody else to sign on and key what the metal says.");
         }
-        requireOfTheFrame(at.head().serial(), keyed, deed);
-        reads.saveAndFlush(new SerialReadRow(operationId, act));
-        log.event(Chains.bearing(at.head().serial()), "serial-read-back", Map.of("operation", operationId));
-        return records.of(operationId, at.asked());
     }
 
-    private static void requireOfTheFrame(String serial, @Nullable String keyed, String deed) {
+    /** Only what can be struck is kept: no words, which could not be erased from the log. */
+    private static String asStruck(String keyed) {
+        String struck = keyed.toUpperCase(Locale.ROOT).replaceAll("[^A-Z0-9-]", "");
+        return struck.isEmpty() ? "?" : struck.length() <= LONGEST ? struck : struck.substring(0, LONGEST);
+    }
+
+    private static Optional<Refusal> wrong(String serial, String keyed) {
         SerialNumber.Result read = SerialNumber.read(keyed);
         if (read instanceof SerialNumber.Result.Unreadable not) {
-            throw Refusal.input("serial", deed, not.reason(), "Key every character that is struck.");
+            return refused(not.reason(), "Key every character that is struck.");
         }
         if (read instanceof SerialNumber.Result.Tag) {
-            throw Refusal.input(
-                    "serial",
-                    deed,
+            return refused(
                     "These are the last characters only.",
                     "Key the whole of it: letters, year, number and check character.");
         }
         if (read instanceof SerialNumber.Result.Whole whole) {
             boolean own = SerialNumber.read(serial) instanceof SerialNumber.Result.Whole right
                     && right.serial().frame().equals(whole.serial().frame());
-            if (!own) {
-                throw Refusal.input(
-                        "serial",
-                        deed,
-                        whole.serial().shown() + " is the serial of another frame.",
-                        "Read the metal again. If it says just this, stop the work and call the QA lead.");
-            }
-            return;
+            return own
+                    ? Optional.empty()
+                    : refused(
+                            whole.serial().shown() + " is the serial of another frame. It is kept as it was read.",
+                            "Read the metal again. If it says just this, stop the work and call the QA lead.");
         }
-        throw Refusal.input(
-                "serial",
-                deed,
+        return refused(
                 "Its check character does not belong to the rest (ISO/IEC 7064): one character was misread, misstruck or"
-                        + " two were swapped.",
+                        + " two were swapped. It is kept as it was read.",
                 "Read the metal again. If it says just this, stop the work and call the QA lead.");
+    }
+
+    private static Optional<Refusal> refused(String why, String instead) {
+        return Optional.of(Refusal.input("serial", NOT_READ, why, instead));
     }
 }

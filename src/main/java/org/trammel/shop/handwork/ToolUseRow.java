@@ -60,6 +60,10 @@ class ToolUseRow {
         this.actId = act.id();
     }
 
+    long operationId() {
+        return operationId;
+    }
+
     HandRecord.Used used() {
         return new HandRecord.Used(tool, kind, by, at);
     }

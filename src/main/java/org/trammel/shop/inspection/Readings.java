@@ -41,6 +41,7 @@ public class Readings {
     private final ReadAgain again;
     private final GivenReadings given;
     private final PartTemperature temperature;
+    private final BlindAttempts attempts;
     private final ApplicationEventPublisher events;
 
     Readings(
@@ -53,7 +54,9 @@ public class Readings {
             ReadAgain again,
             GivenReadings given,
             PartTemperature temperature,
+            BlindAttempts attempts,
             ApplicationEventPublisher events) {
+        this.attempts = attempts;
         this.readings = readings;
         this.coldSets = coldSets;
         this.evidence = evidence;
@@ -83,8 +86,11 @@ public class Readings {
      * @throws Refusal if the characteristic is not at hand, the person may not read it, the gauge may not be used or
      *     cannot decide; as a question if a value is unlikely and not confirmed
      */
-    @Transactional
     public ReadingLine read(Act act, long characteristicId, Input input) {
+        return attempts.keeping(act, characteristicId, input.raw(), () -> taken(act, characteristicId, input));
+    }
+
+    private ReadingLine taken(Act act, long characteristicId, Input input) {
         if (!evidence.opens(act, "read", characteristicId)) {
             return repeated(act);
         }
@@ -154,7 +160,7 @@ public class Readings {
         return readings.findByActId(act.id()).stream()
                 .findFirst()
                 .map(r -> ReadingLine.of(r, false))
-                .orElseThrow();
+                .orElseThrow(() -> attempts.asked(act));
     }
 
     private ReadingLine take(
@@ -340,7 +346,7 @@ public class Readings {
         };
     }
 
-    /** True if another person has read it, conforming, right before this reading, and that reading still stands. */
+    /** True if another person has read it, conforming, right before, and that reading still stands. */
     private boolean secondReading(Act act, Evidence.Wanted wanted, @Nullable Long replaces) {
         if (replaces != null) {
             Instant bent = coldSets.findByOperationIdInOrderById(List.of(wanted.operationId())).stream()
@@ -357,8 +363,8 @@ public class Readings {
         return wanted.state() == CharacteristicState.FIRST_READ;
     }
 
-    private List<ReadingLine> standing(long characteristicId) {
-        return of(List.of(characteristicId)).stream().filter(r -> !r.replaced()).toList();
+    private List<ReadingLine> standing(long id) {
+        return of(List.of(id)).stream().filter(r -> !r.replaced()).toList();
     }
 
     /** Every reading of the characteristics, oldest first, replaced ones marked. */
@@ -372,11 +378,9 @@ public class Readings {
     /** The newest readings of a characteristic's code on whatever frame, oldest first; none that was corrected. */
     @Transactional(readOnly = true)
     public List<ReadingLine> newestOf(String code, int most) {
-        List<ReadingLine> newest = new ArrayList<>(readings.newestOf(code, Limit.of(most)).stream()
-                .map(r -> ReadingLine.of(r, false))
-                .toList());
+        List<Reading> newest = new ArrayList<>(readings.newestOf(code, Limit.of(most)));
         Collections.reverse(newest);
-        return newest;
+        return newest.stream().map(r -> ReadingLine.of(r, false)).toList();
     }
 
     /** Every reading of the travellers, oldest first. */

@@ -9,6 +9,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.assembly.AssemblyStory;
 import org.trammel.shop.coats.CoatHistory;
+import org.trammel.shop.handwork.HandHistory;
+import org.trammel.shop.inspection.BlindAttempts;
 import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.nonconformance.NonconformanceLine;
 import org.trammel.shop.travellers.FrameSheet;
@@ -237,6 +239,27 @@ final class Entries {
                 names.of(line.by()),
                 false,
                 line.reason(),
+                null));
+        at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
+    }
+
+    /** What its ticks rest on, each at its operation. */
+    void hands(List<HandHistory.Told> lines) {
+        lines.forEach(line ->
+                add(line.operationId(), line.at(), line.kind(), line.what(), names.of(line.by()), false, null, null));
+        at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
+    }
+
+    /** What was read back blind and asked about. */
+    void attempts(List<BlindAttempts.Told> lines) {
+        lines.forEach(line -> add(
+                line.operationId(),
+                line.at(),
+                "undecided",
+                line.code() + " read back as " + line.readAs() + ", asked about and not taken",
+                names.of(line.by()),
+                false,
+                null,
                 null));
         at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
     }

@@ -13,6 +13,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.assembly.AssemblyStory;
 import org.trammel.shop.coats.CoatHistory;
+import org.trammel.shop.handwork.HandHistory;
+import org.trammel.shop.inspection.BlindAttempts;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.materials.Lots;
@@ -48,6 +50,8 @@ class Stories {
     private final AssemblyStory assembly;
     private final CoatHistory coats;
     private final WeldStories welds;
+    private final HandHistory hands;
+    private final BlindAttempts attempts;
 
     Stories(
             FrameStories frames,
@@ -62,7 +66,9 @@ class Stories {
             Heats heats,
             AssemblyStory assembly,
             CoatHistory coats,
-            WeldStories welds) {
+            WeldStories welds,
+            HandHistory hands,
+            BlindAttempts attempts) {
         this.frames = frames;
         this.readings = readings;
         this.nonconformances = nonconformances;
@@ -76,6 +82,8 @@ class Stories {
         this.assembly = assembly;
         this.coats = coats;
         this.welds = welds;
+        this.hands = hands;
+        this.attempts = attempts;
     }
 
     /** The story of a frame as this reader may see it. */
@@ -99,6 +107,8 @@ class Stories {
                 .toList();
         Entries entries = new Entries(told, assembly.of(serial, operations), coats.of(operations), seen);
         entries.welds(welds.of(operations));
+        entries.hands(hands.of(operations));
+        entries.attempts(attempts(told, operations));
         List<Story.PartOf> parts = told.travellers().stream()
                 .map(t -> new Story.PartOf(
                         t.head(),
@@ -179,6 +189,19 @@ class Stories {
                 .max(Comparator.comparing((FrameSheet.Head h) -> h.state() != TravellerState.WITHDRAWN)
                         .thenComparing(FrameSheet.Head::travellerId))
                 .orElse(told.travellers().get(0).head());
+    }
+
+    /** As a value typed blind is kept back until the second has read, so is what was asked about. */
+    private List<BlindAttempts.Told> attempts(FrameStory told, List<Long> operations) {
+        Set<Long> blind = told.travellers().stream()
+                .flatMap(t -> t.operations().stream())
+                .flatMap(o -> o.characteristics().stream())
+                .filter(FrameSheet.CharacteristicLine::blind)
+                .map(FrameSheet.CharacteristicLine::characteristicId)
+                .collect(Collectors.toSet());
+        return attempts.of(operations).stream()
+                .filter(one -> !blind.contains(one.characteristicId()))
+                .toList();
     }
 
     private Map<Long, List<Story.ReadingOf>> readings(FrameStory told, List<ReadingLine> read, Names seen) {

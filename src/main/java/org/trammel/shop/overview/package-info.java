@@ -18,6 +18,7 @@
             "ovens",
             "coats",
             "welding",
+            "handwork",
             "orders",
             "designs",
             "routes"

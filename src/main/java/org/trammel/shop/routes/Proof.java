@@ -11,7 +11,9 @@ public enum Proof {
     /** A brush or file was scanned, and is kept for the metal. */
     BRUSHED("a brush or file is scanned"),
     /** Air and metal were measured: the metal is warm enough and far enough above the dew point. */
-    WARM_DRY("the metal is measured, warm and dry");
+    WARM_DRY("the metal is measured, warm and dry"),
+    /** Water was seen to run off in one film; where it broke, the parts are cleaned again. */
+    WATER_BREAK("the water film is seen to hold");
 
     private final String words;
 

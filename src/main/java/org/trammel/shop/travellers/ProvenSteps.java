@@ -1,8 +1,10 @@
 package org.trammel.shop.travellers;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -41,6 +43,22 @@ public class ProvenSteps {
                 .map(id -> steps.findById(id).orElseThrow(() -> Bench.noSuch("step")))
                 .map(step -> new Named(step.id(), step.operationId(), step.text(), step.proof(), step.ticked()))
                 .toList();
+    }
+
+    /**
+     * When the last was ticked of the steps of an operation that rest on one of these; long ago where it has none, empty
+     * while one is not ticked.
+     */
+    public Optional<Instant> allTicked(long operationId, Set<Proof> proofs) {
+        List<Step> asked = steps.findByOperationIdOrderByPosition(operationId).stream()
+                .filter(step -> step.proof() != null && proofs.contains(step.proof()))
+                .toList();
+        return asked.stream().allMatch(Step::ticked)
+                ? Optional.of(asked.stream()
+                        .map(step -> Objects.requireNonNull(step.tickedAt()))
+                        .max(Comparator.naturalOrder())
+                        .orElse(Instant.MIN))
+                : Optional.empty();
     }
 
     /** A step that is ticked. */

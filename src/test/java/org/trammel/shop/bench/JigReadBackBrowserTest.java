@@ -143,6 +143,9 @@ class JigReadBackBrowserTest {
             assertThat(page.locator(".ans .state")).hasText("not conforming");
             assertThat(page.locator(".banner").first()).isVisible();
             Chromium.picture(page, "jig-on-last-frames-numbers");
+            page.navigate("http://localhost:" + port + "/frames/" + now.serial());
+            assertThat(page.locator("main"))
+                    .containsText("060-2 read back as " + LAST_FRAME + " mm, asked about and not taken");
 
             // The last frame itself reads right once, and then its sheet is closed until the second has read.
             page.navigate(address(last));

@@ -38,7 +38,7 @@ class ProofTickTest extends AtTheBrushes {
     }
 
     private static ProofEntry tools(String... codes) {
-        return new ProofEntry(List.of(codes), null, null);
+        return new ProofEntry(List.of(codes), null, null, null);
     }
 
     private ProofEntry air(String metal) {
@@ -46,6 +46,7 @@ class ProofTickTest extends AtTheBrushes {
                 List.of(),
                 new Handwork.Measured(
                         new BigDecimal("21"), new BigDecimal("68"), new BigDecimal(metal), hygrometer, thermometer),
+                null,
                 null);
     }
 

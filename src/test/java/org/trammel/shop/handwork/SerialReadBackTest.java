@@ -3,6 +3,7 @@ package org.trammel.shop.handwork;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.trammel.shop.floor.SmallRoute.op;
 
+import java.util.List;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -13,6 +14,7 @@ import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.LotRegister;
 import org.trammel.shop.materials.NewLot;
+import org.trammel.shop.records.Act;
 import org.trammel.shop.routes.Proof;
 
 /** A serial in the metal is the frame's when somebody who did not strike it reads it so. */
@@ -20,6 +22,9 @@ class SerialReadBackTest extends AtTheBrushes {
 
     @Autowired
     private LotRegister lots;
+
+    @Autowired
+    private HandHistory history;
 
     private Floor.Frame marked() {
         Floor.Frame frame =
@@ -62,6 +67,29 @@ class SerialReadBackTest extends AtTheBrushes {
         refused(() -> serials.readBack(crew.act(second), at(frame), anothers), "the serial of another frame");
         refused(() -> serials.readBack(crew.act(second), at(frame), own.tag()), "the last characters only");
         refused(() -> tick(frame, "read back", second), "Nobody has keyed");
+        assertThat(handwork.of(at(frame)).misreads())
+                .as("kept as they were read, by whom; of what cannot be struck nothing is kept")
+                .extracting(HandRecord.Misread::readAs)
+                .contains(wrong, anothers, own.tag(), "HB27", "B");
+        assertThat(handwork.of(at(frame)).misreads())
+                .extracting(HandRecord.Misread::by)
+                .containsOnly(second);
+        assertThat(history.of(List.of(at(frame))))
+                .extracting(HandHistory.Told::what)
+                .contains("serial read as " + anothers + ", which is not that of this frame");
+    }
+
+    /** The same act, sent twice by a tablet that heard no answer, is kept once and answered alike. */
+    @Test
+    void aWrongReadingSentTwiceIsKeptOnceAndRefusedAgain() {
+        Floor.Frame frame = marked();
+        SerialNumber own = serial(frame);
+        String anothers = SerialNumber.of(own.shop(), own.year(), (own.number() + 90) % 1000)
+                .shown();
+        Act act = crew.act(second);
+        refused(() -> serials.readBack(act, at(frame), anothers), "the serial of another frame");
+        refused(() -> serials.readBack(act, at(frame), anothers), "the serial of another frame");
+        assertThat(handwork.of(at(frame)).misreads()).hasSize(1);
     }
 
     @Test

@@ -35,6 +35,8 @@ record Elsewhere(Bench bench, Readings readings, Handwork handwork, SerialReads 
                     operation,
                     new Handwork.Measured(
                             new BigDecimal("21"), new BigDecimal("50"), new BigDecimal("20"), "TH-1", "IR-1"));
+        } else if (proof == Proof.WATER_BREAK) {
+            handwork.water(act(who), operation, new Handwork.WaterSeen(true, List.of("every part")));
         } else if (proof == Proof.SERIAL_READ) {
             serials.readBack(act(second), operation, sheet.head().serial());
         }
