@@ -45,7 +45,10 @@ class OwnPartApi {
             @Schema(description = "of the design it is measured against; left out where that says nothing of it")
             OwnPartCheck.@Nullable Figure figure,
 
-            @Nullable BigDecimal measuredMm) {}
+            @Nullable BigDecimal measuredMm,
+
+            @Schema(description = "label of what it was measured with, where it is measured") @Nullable
+            String gauge) {}
 
     @PostMapping
     OwnPartCheck checkIn(Act act, @PathVariable String serial, @RequestBody Came body) {
@@ -53,6 +56,12 @@ class OwnPartApi {
                 act,
                 travellers.inForce(serial, "").travellerId(),
                 new OwnPartChecks.Came(
-                        body.part(), body.condition(), body.makerSerial(), null, body.figure(), body.measuredMm()));
+                        body.part(),
+                        body.condition(),
+                        body.makerSerial(),
+                        null,
+                        body.figure(),
+                        body.measuredMm(),
+                        body.gauge()));
     }
 }

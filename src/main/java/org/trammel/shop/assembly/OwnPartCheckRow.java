@@ -48,6 +48,8 @@ class OwnPartCheckRow {
     @Column(name = "measured_mm")
     private @Nullable BigDecimal measured_mm;
 
+    private @Nullable String gauge;
+
     @Column(name = "nominal_mm")
     private @Nullable BigDecimal nominal_mm;
 
@@ -76,6 +78,7 @@ class OwnPartCheckRow {
         this.photo = check.photo();
         this.figure = check.figure();
         this.measured_mm = check.measured_mm();
+        this.gauge = check.gauge();
         this.nominal_mm = check.nominal_mm();
         this.within_mm = check.within_mm();
         this.conforming = check.conforming();
@@ -92,6 +95,7 @@ class OwnPartCheckRow {
                 photo,
                 figure,
                 measured_mm,
+                gauge,
                 nominal_mm,
                 within_mm,
                 conforming,

@@ -9,8 +9,12 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.designs.Designs;
+import org.trammel.shop.gauges.Gauge;
+import org.trammel.shop.gauges.GaugeRange;
+import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.orders.OwnPartsHeld;
 import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
@@ -30,11 +34,15 @@ public class OwnPartChecks {
     private static final String DEED = "The part was not checked in.";
     private static final BigDecimal GREATEST_mm = BigDecimal.valueOf(2000);
 
+    /** What reads a length of a fork or shock, the coarsest last. */
+    private static final List<String> LENGTH = List.of("CALLIPER", "LONG-CALLIPER", "SCALE-RULE", "TAPE");
+
     private final OwnPartCheckRepository rows;
     private final OwnPartsHeld held;
     private final Travellers travellers;
     private final Designs designs;
     private final Files files;
+    private final Gauges gauges;
     private final Settings settings;
     private final HasCome hasCome;
     private final Crew crew;
@@ -46,6 +54,7 @@ public class OwnPartChecks {
             Travellers travellers,
             Designs designs,
             Files files,
+            Gauges gauges,
             Settings settings,
             HasCome hasCome,
             Crew crew,
@@ -55,6 +64,7 @@ public class OwnPartChecks {
         this.travellers = travellers;
         this.designs = designs;
         this.files = files;
+        this.gauges = gauges;
         this.settings = settings;
         this.hasCome = hasCome;
         this.crew = crew;
@@ -123,6 +133,7 @@ public class OwnPartChecks {
      * @param makerSerial number on it; "none" where it has none
      * @param photo its picture; null for none
      * @param figure of the design it is measured against; null for none
+     * @param gauge label of what it was measured with; asked where there is a figure
      */
     public record Came(
             long ownPartId,
@@ -130,7 +141,8 @@ public class OwnPartChecks {
             @Nullable String makerSerial,
             @Nullable Picture photo,
             OwnPartCheck.@Nullable Figure figure,
-            @Nullable BigDecimal measured_mm) {}
+            @Nullable BigDecimal measured_mm,
+            @Nullable String gauge) {}
 
     /** A picture as it was sent. */
     public record Picture(byte[] content, String mediaType, String name) {}
@@ -159,6 +171,7 @@ public class OwnPartChecks {
         if (!part.withUs()) {
             throw Refusal.state(DEED, "It is " + part.state() + ".", "Book it in on the order first.");
         }
+        requireFigure(head, part, came.figure(), act);
         OwnPartCheck check = read(head, came, act);
         rows.saveAndFlush(new OwnPartCheckRow(java.util.Objects.requireNonNull(head.orderId()), check, act));
         log.event(
@@ -169,6 +182,37 @@ public class OwnPartChecks {
             hasCome.to(act, head.currentOperationId());
         }
         return check;
+    }
+
+    /** A part once measured against a figure is measured against it again: it does not come to fit by leaving that out. */
+    private void requireFigure(
+            FrameSheet.Head head, OwnPartsHeld.Held part, OwnPartCheck.@Nullable Figure figure, Act act) {
+        boolean mayName = crew.byId(act.by()).isAny(Role.QA_LEAD, Role.OWNER);
+        OwnPartCheck.Figure before =
+                rows.findByOrderIdOrderById(java.util.Objects.requireNonNull(head.orderId())).stream()
+                        .map(OwnPartCheckRow::check)
+                        .filter(check -> check.ownPartId() == part.id() && check.figure() != null)
+                        .map(OwnPartCheck::figure)
+                        .reduce((earlier, later) -> later)
+                        .orElse(null);
+        if (before != null && before != figure && (figure == null || !mayName)) {
+            throw Refusal.input(
+                    "figure",
+                    DEED,
+                    "It was measured against “" + before.word() + "” before.",
+                    figure == null
+                            ? "Measure it against that again; what does not fit is given back."
+                            : "Measure it against that again. Where that was a slip, QA lead or owner names another.");
+        }
+        OwnPartCheck.Figure called = OwnPartCheck.Figure.of(part.what()).orElse(null);
+        if (figure == null && called != null && !mayName && figureOf(head, called) != null) {
+            throw Refusal.input(
+                    "figure",
+                    DEED,
+                    "The drawing of " + head.mark() + " gives “" + called.word() + "”.",
+                    "Measure the " + part.what()
+                            + " against it. Where it is another thing, QA lead or owner checks it in.");
+        }
     }
 
     private OwnPartCheck read(FrameSheet.Head head, Came came, Act act) {
@@ -184,6 +228,7 @@ public class OwnPartChecks {
                             : measured.toPlainString() + " mm do not lie above 0 and up to " + GREATEST_mm + " mm.",
                     "Measure it; never take it from memory or a maker's page.");
         }
+        String gauge = nominal == null || measured == null ? null : gauge(came.gauge(), measured);
         return new OwnPartCheck(
                 came.ownPartId(),
                 TypedText.line("condition", "Its condition", DEED, came.condition(), 400),
@@ -191,6 +236,7 @@ public class OwnPartChecks {
                 photo(came.photo()),
                 came.figure(),
                 nominal == null ? null : measured,
+                gauge,
                 nominal,
                 within,
                 nominal == null
@@ -201,11 +247,30 @@ public class OwnPartChecks {
                 act.at());
     }
 
-    private BigDecimal drawn(FrameSheet.Head head, OwnPartCheck.Figure figure) {
+    /** What it was measured with: in date, and reaching what it read. */
+    private String gauge(@Nullable String typed, BigDecimal measured_mm) {
+        if (typed == null || typed.isBlank()) {
+            throw Refusal.input("gauge", DEED, "It is not said with which gauge.", "Scan the label on the gauge.");
+        }
+        gauges.keep(List.of(typed));
+        List<String> kinds = gauges.byCode(typed).map(Gauge::ranges).orElse(List.of()).stream()
+                .map(GaugeRange::kind)
+                .toList();
+        String kind = LENGTH.stream().filter(kinds::contains).findFirst().orElse("TAPE");
+        return gauges.require(typed, kind, "mm", List.of(measured_mm), settings.today())
+                .code();
+    }
+
+    private @Nullable String figureOf(FrameSheet.Head head, OwnPartCheck.Figure figure) {
         String typed = head.designRevisionId() == null
                 ? null
                 : designs.revision(head.designRevisionId()).geometry().get(figure.name());
-        if (typed == null || typed.isBlank()) {
+        return typed == null || typed.isBlank() ? null : typed;
+    }
+
+    private BigDecimal drawn(FrameSheet.Head head, OwnPartCheck.Figure figure) {
+        String typed = figureOf(head, figure);
+        if (typed == null) {
             throw Refusal.input(
                     "figure",
                     DEED,

@@ -73,7 +73,8 @@ class OwnPartPages {
                         fields.get("makerSerial"),
                         picture(photo),
                         figure.isBlank() ? null : Keyed.one(OwnPartCheck.Figure.class, "figure", DEED, figure),
-                        Keyed.figureOrNone("measured", DEED, fields.get("measured"))));
+                        Keyed.figureOrNone("measured", DEED, fields.get("measured")),
+                        fields.get("gauge")));
         return "redirect:/own-parts/" + travellerId;
     }
 

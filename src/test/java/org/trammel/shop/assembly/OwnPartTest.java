@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -46,6 +47,7 @@ class OwnPartTest {
 
     private WholeShop shop;
     private WholeShop.Frame frame;
+    private String calliper;
     private long owner;
     private long worker;
     private String fit;
@@ -55,6 +57,7 @@ class OwnPartTest {
         shop = new WholeShop(beans);
         owner = shop.hire(Role.OWNER);
         worker = shop.hire(Role.STATION_WORKER);
+        calliper = shop.gauge("LONG-CALLIPER", "mm", "0.05", LocalDate.of(2027, 1, 1));
         fit = "5" + UUID.randomUUID().toString().substring(0, 6);
         BigDecimal none = BigDecimal.ZERO;
         book.putInForce(
@@ -99,6 +102,38 @@ class OwnPartTest {
         assertThat(shop.at(frame).line().code()).isEqualTo("999");
     }
 
+    /** 207.9 lies 2.1 mm off what was drawn, beyond the 2 mm of the setting. */
+    @Test
+    void whatWasFoundWrongDoesNotComeToFitByLeavingTheFigureOut() {
+        long shock = part();
+        ownParts.arrive(shop.act(worker), frame.orderId(), shock, "210 eye to eye");
+        drawn("210");
+        refused(() -> checkIn(shock, null, null), "gives “shock, eye to eye”");
+        checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "207.9");
+        refused(() -> checkIn(shock, null, null), "measured against “shock, eye to eye” before");
+        refused(() -> checkIn(owner, shock, null, null), "measured against “shock, eye to eye” before");
+        shop.tickAll(frame, worker);
+        assertThat(why()).contains("measures 207.9 mm");
+        assertThat(shop.at(frame).line().code()).isEqualTo(fit);
+    }
+
+    @Test
+    void aPartIsMeasuredWithAGaugeThatMayBeUsed() {
+        long shock = part();
+        ownParts.arrive(shop.act(worker), frame.orderId(), shock, "210 eye to eye");
+        drawn("210");
+        String good = calliper;
+        calliper = " ";
+        refused(() -> checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "210"), "not said with which gauge");
+        calliper = shop.gauge("LONG-CALLIPER", "mm", "0.05", LocalDate.of(2026, 1, 2));
+        refused(() -> checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "210"), "calibration was due");
+        calliper = shop.gauge("HEIGHT", "mm", "0.1", LocalDate.of(2027, 1, 1));
+        refused(() -> checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "210"), "cannot be used here");
+        calliper = good;
+        assertThat(checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "210").gauge())
+                .isEqualTo(good);
+    }
+
     @Test
     void aPartThatWasLostIsTold() {
         long shock = part();
@@ -117,11 +152,21 @@ class OwnPartTest {
     }
 
     private OwnPartCheck checkIn(long part, OwnPartCheck.@Nullable Figure figure, @Nullable String measured) {
+        return checkIn(worker, part, figure, measured);
+    }
+
+    private OwnPartCheck checkIn(long by, long part, OwnPartCheck.@Nullable Figure figure, @Nullable String measured) {
         return checks.checkIn(
-                shop.act(worker),
+                shop.act(by),
                 frame.travellerId(),
                 new OwnPartChecks.Came(
-                        part, "as new", "none", null, figure, measured == null ? null : new BigDecimal(measured)));
+                        part,
+                        "as new",
+                        "none",
+                        null,
+                        figure,
+                        measured == null ? null : new BigDecimal(measured),
+                        calliper));
     }
 
     private long part() {
