@@ -29,6 +29,13 @@ public record OwnPartCheck(
         long by,
         Instant at) {
 
+    /** Whether what was measured lies as close to a figure as it was asked to. */
+    boolean conformsTo(BigDecimal drawn_mm) {
+        return measured_mm != null
+                && within_mm != null
+                && measured_mm.subtract(drawn_mm).abs().compareTo(within_mm) <= 0;
+    }
+
     /** A figure of the design that a part must have; its name is the design's own code for it. */
     public enum Figure {
         FORK_LENGTH("fork", "fork, axle to crown"),

@@ -32,6 +32,7 @@ import org.trammel.shop.travellers.Travellers;
 public class OwnPartChecks {
 
     private static final String DEED = "The part was not checked in.";
+    private static final int DECIMALS = 3;
     private static final BigDecimal GREATEST_mm = BigDecimal.valueOf(2000);
 
     /** What reads a length of a fork or shock, the coarsest last. */
@@ -71,12 +72,25 @@ public class OwnPartChecks {
         this.log = log;
     }
 
-    /** A part of the order with the newest check of it. */
-    public record Line(OwnPartsHeld.Held part, @Nullable OwnPartCheck check) {
+    /**
+     * A part of the order with the newest check of it.
+     *
+     * @param drawn_mm what the drawing in force says of the figure it was measured against, which may not be what it was
+     *     measured for; null where it says nothing
+     */
+    public record Line(
+            OwnPartsHeld.Held part,
+            @Nullable OwnPartCheck check,
+            @Nullable BigDecimal drawn_mm) {
 
-        /** Whether it may be fitted: with us, looked at, and what the frame was drawn for. */
+        /** Whether it may be fitted: with us, looked at, and what the frame is drawn for. */
         public boolean fits() {
-            return part.withUs() && check != null && check.conforming();
+            return part.withUs() && check != null && conforming();
+        }
+
+        /** Whether what was measured is what the drawing in force asks for. */
+        public boolean conforming() {
+            return check != null && (check.figure() == null || drawn_mm != null && check.conformsTo(drawn_mm));
         }
     }
 
@@ -93,7 +107,16 @@ public class OwnPartChecks {
         Map<Long, OwnPartCheck> newest = new HashMap<>();
         rows.findByOrderIdOrderById(head.orderId())
                 .forEach(row -> newest.put(row.check().ownPartId(), row.check()));
-        return parts.stream().map(part -> new Line(part, newest.get(part.id()))).toList();
+        return parts.stream()
+                .map(part -> line(head, part, newest.get(part.id())))
+                .toList();
+    }
+
+    private Line line(FrameSheet.Head head, OwnPartsHeld.Held part, @Nullable OwnPartCheck check) {
+        String drawn = check == null || check.figure() == null
+                ? null
+                : figureOf(travellers.inForce(head.serial(), head.part()), check.figure());
+        return new Line(part, check, drawn == null ? null : new BigDecimal(drawn));
     }
 
     /** The first own part that may not be fitted; one that was given back is not fitted and not awaited. */
@@ -109,18 +132,17 @@ public class OwnPartChecks {
                                         : line.check() == null
                                                 ? "is with us and has no record of how it came."
                                                 : "measures " + NewFastener.plain(measured(line.check()))
-                                                        + " mm; the frame was drawn for "
-                                                        + NewFastener.plain(nominal(line.check())) + " ± "
-                                                        + NewFastener.plain(within(line.check())) + " mm."),
+                                                        + " mm; the frame is drawn for "
+                                                        + (line.drawn_mm() == null
+                                                                ? "no such part now."
+                                                                : NewFastener.plain(line.drawn_mm()) + " ± "
+                                                                        + NewFastener.plain(within(line.check()))
+                                                                        + " mm.")),
                         "Measure and check it in on the sheet of own parts, or agree with the customer on another."));
     }
 
     private static BigDecimal measured(OwnPartCheck check) {
         return check.measured_mm() == null ? BigDecimal.ZERO : check.measured_mm();
-    }
-
-    private static BigDecimal nominal(OwnPartCheck check) {
-        return check.nominal_mm() == null ? BigDecimal.ZERO : check.nominal_mm();
     }
 
     private static BigDecimal within(OwnPartCheck check) {
@@ -150,9 +172,13 @@ public class OwnPartChecks {
     /** Checks a part in; one that is not what the frame was drawn for is kept so, and is not fitted. */
     @Transactional
     public OwnPartCheck checkIn(Act act, long travellerId, Came came) {
-        FrameSheet.Head head = travellers.head(travellerId);
-        if (!hasCome.opens(
-                act, "check-in-own-part", "own-part:" + came.ownPartId(), List.of(), Chains.bearing(head.serial()))) {
+        String serial = travellers.head(travellerId).serial();
+        String piece = travellers.head(travellerId).part();
+        boolean opened = hasCome.opens(
+                act, "check-in-own-part", "own-part:" + came.ownPartId(), List.of(), Chains.bearing(serial));
+        // A sheet opened before a new drawing came names the traveller of the old one.
+        FrameSheet.Head head = travellers.inForce(serial, piece);
+        if (!opened) {
             return of(head).stream()
                     .filter(line -> line.part().id() == came.ownPartId())
                     .map(Line::check)
@@ -219,13 +245,18 @@ public class OwnPartChecks {
         BigDecimal nominal = came.figure() == null ? null : drawn(head, came.figure());
         BigDecimal within = nominal == null ? null : settings.number("own.part.within");
         BigDecimal measured = came.measured_mm();
-        if (nominal != null && (measured == null || measured.signum() <= 0 || measured.compareTo(GREATEST_mm) > 0)) {
+        if (nominal != null
+                && (measured == null
+                        || measured.signum() <= 0
+                        || measured.compareTo(GREATEST_mm) > 0
+                        || measured.stripTrailingZeros().scale() > DECIMALS)) {
             throw Refusal.input(
                     "measured",
                     DEED,
                     measured == null
                             ? "It was not measured."
-                            : measured.toPlainString() + " mm do not lie above 0 and up to " + GREATEST_mm + " mm.",
+                            : measured.toPlainString() + " mm do not lie above 0 and up to " + GREATEST_mm
+                                    + " mm, with three decimals at most.",
                     "Measure it; never take it from memory or a maker's page.");
         }
         String gauge = nominal == null || measured == null ? null : gauge(came.gauge(), measured);
