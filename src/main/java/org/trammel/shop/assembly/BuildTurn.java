@@ -5,6 +5,7 @@ import org.springframework.stereotype.Component;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.HasCome;
 import org.trammel.shop.travellers.Travellers;
@@ -15,12 +16,14 @@ class BuildTurn {
 
     private final HasCome hasCome;
     private final Travellers travellers;
+    private final Evidence evidence;
     private final BuildRulesBook book;
     private final Crew crew;
 
-    BuildTurn(HasCome hasCome, Travellers travellers, BuildRulesBook book, Crew crew) {
+    BuildTurn(HasCome hasCome, Travellers travellers, Evidence evidence, BuildRulesBook book, Crew crew) {
         this.hasCome = hasCome;
         this.travellers = travellers;
+        this.evidence = evidence;
         this.book = book;
         this.crew = crew;
     }
@@ -59,6 +62,13 @@ class BuildTurn {
                             + at.line().code() + ".",
                     "Open the frame again to see where it stands.");
         }
+        return at;
+    }
+
+    /** The same for what is done to the bicycle itself: nothing on hold is joined, bedded, ridden or packed, freed or not. */
+    At atHandAndFree(Act act, long operationId, String deed) {
+        At at = atHand(act, operationId, deed);
+        evidence.requireFree(operationId, "go on");
         return at;
     }
 

@@ -86,7 +86,7 @@ public class Builds {
         if (!turn.opens(act, "join-parts", operationId)) {
             return of(operationId);
         }
-        BuildTurn.At at = turn.atHand(act, operationId, deed);
+        BuildTurn.At at = turn.atHandAndFree(act, operationId, deed);
         turn.require(at.rules().joins(at.line().code()), at, deed);
         Set<String> tags = new TreeSet<>();
         scanned.stream().filter(tag -> !tag.isBlank()).forEach(tag -> tags.add(part(at.head(), tag, deed)));
@@ -172,7 +172,7 @@ public class Builds {
         if (!turn.opens(act, "bed-brake", operationId)) {
             return of(operationId);
         }
-        BuildTurn.At at = turn.atHand(act, operationId, deed);
+        BuildTurn.At at = turn.atHandAndFree(act, operationId, deed);
         turn.require(at.rules().rides(at.line().code()), at, deed);
         if (entry.brake() == null) {
             throw Refusal.input("brake", deed, "It is not said which brake.", "Choose front or rear.");
@@ -220,7 +220,7 @@ public class Builds {
         if (!turn.opens(act, "ride", operationId)) {
             return of(operationId);
         }
-        BuildTurn.At at = turn.atHand(act, operationId, deed);
+        BuildTurn.At at = turn.atHandAndFree(act, operationId, deed);
         turn.require(at.rules().rides(at.line().code()), at, deed);
         Person rider = crew.byId(riderId);
         if (!rider.active() || !rider.maySign()) {
@@ -271,7 +271,7 @@ public class Builds {
         if (!turn.opens(act, "pack", operationId)) {
             return of(operationId);
         }
-        BuildTurn.At at = turn.atHand(act, operationId, deed);
+        BuildTurn.At at = turn.atHandAndFree(act, operationId, deed);
         turn.require(at.rules().packs(at.line().code()), at, deed);
         Stream.of(Map.entry("frame", frame), Map.entry("box", box), Map.entry("paper", paper))
                 .forEach(scan -> requireSame(at.head(), scan.getKey(), scan.getValue(), deed));

@@ -109,6 +109,43 @@ class BuildTest extends AtTheDoor {
     }
 
     @Test
+    void whatIsOnHoldIsNeitherJoinedBeddedRiddenNorPacked() {
+        Floor.Frame frame = atItsCheck();
+        bed(frame, BuildRecord.Brake.FRONT, 20, "25", true);
+        bed(frame, BuildRecord.Brake.REAR, 20, "25", true);
+        long hold = held(frame);
+        refused(() -> bed(frame, BuildRecord.Brake.FRONT, 20, "25", true), "on hold", "crack at the head tube");
+        refused(() -> ride(frame, second, true), "on hold", "crack at the head tube");
+        holds.lift(crew.act(qa), hold, "it is a scratch");
+        holds.lift(crew.act(owner), hold, "seen");
+        ride(frame, second, true);
+        tick(frame, "bell");
+        tick(frame, "manual");
+        floor.tickAll(frame, fitter);
+        assertThat(code(frame)).isEqualTo(pack);
+        held(frame);
+        refused(() -> packed(frame, frame.serial(), frame.serial(), frame.serial()), "on hold");
+        Floor.Frame two = ofTwo();
+        floor.tickAll(part(two, "FT"), fitter);
+        floor.tickAll(part(two, "SA"), fitter);
+        held(two);
+        refused(() -> join(two, two.serial() + "-FT", two.serial() + "-SA"), "on hold");
+    }
+
+    private long held(Floor.Frame frame) {
+        return holds.place(
+                crew.act(qa),
+                new Holds.Request(
+                        frame.travellerId(),
+                        HoldScope.FRAME,
+                        null,
+                        HoldReason.SAFETY,
+                        "crack at the head tube",
+                        "",
+                        Set.of()));
+    }
+
+    @Test
     void whoMayNotSignDoesNotRideForTheShop() {
         Floor.Frame frame = atItsCheck();
         bed(frame, BuildRecord.Brake.FRONT, 20, "25", true);
