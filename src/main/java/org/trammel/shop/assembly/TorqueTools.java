@@ -55,13 +55,16 @@ class TorqueTools {
         return new Tool(code, error(code, figures_Nm.get(figures_Nm.size() - 1)));
     }
 
-    /** What a tool may err by at a torque: its own figure where the register has one, else that of ISO 6789-1. */
+    /**
+     * What a tool may err by at a torque: its own figure where the register has one, else that of ISO 6789-1. Where two ranges
+     * of it meet, the greater of the two: nobody says which one it was set by.
+     */
     private BigDecimal error(String code, BigDecimal set_Nm) {
         return gauges.byCode(code).map(Gauge::ranges).orElse(List.of()).stream()
                 .filter(range -> range.kind().equals(FrameComponents.TORQUE) && range.covers(set_Nm))
                 .map(GaugeRange::errorPercent)
                 .filter(java.util.Objects::nonNull)
-                .min(BigDecimal::compareTo)
+                .max(BigDecimal::compareTo)
                 .orElse(ToolError.percent(set_Nm));
     }
 

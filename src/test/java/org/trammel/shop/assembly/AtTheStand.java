@@ -90,25 +90,26 @@ abstract class AtTheStand {
     }
 
     protected String tool(String from, String to, @Nullable String error, LocalDate due) {
+        return tool(due, range(from, to, error));
+    }
+
+    protected static GaugeRange range(String from, String to, @Nullable String error) {
+        return new GaugeRange(
+                "TORQUE",
+                "N·m",
+                figure(from),
+                figure(to),
+                figure("0.1"),
+                null,
+                figure("3"),
+                "half of what ISO 6789-1 permits",
+                error == null ? null : figure(error));
+    }
+
+    protected String tool(LocalDate due, GaugeRange... ranges) {
         String code = "W" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
         register.register(
-                crew.act(qa),
-                code,
-                new NewGauge(
-                        "torque wrench of a test",
-                        null,
-                        "stand",
-                        false,
-                        List.of(new GaugeRange(
-                                "TORQUE",
-                                "N·m",
-                                figure(from),
-                                figure(to),
-                                figure("0.1"),
-                                null,
-                                figure("3"),
-                                "half of what ISO 6789-1 permits",
-                                error == null ? null : figure(error)))));
+                crew.act(qa), code, new NewGauge("torque wrench of a test", null, "stand", false, List.of(ranges)));
         register.calibrated(crew.act(qa), code, LocalDate.of(2026, 1, 1), due, "C-1", null, "as it should be");
         return code;
     }

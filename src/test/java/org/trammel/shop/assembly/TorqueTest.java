@@ -90,6 +90,17 @@ class TorqueTest extends AtTheStand {
         assertThat(sheet(frame).done()).isEqualTo(1);
     }
 
+    /** Both ranges hold at 5.5 N·m: 4 % reach 5.72, within 5.7 to 5.2 only the 2 % of the other would fit. */
+    @Test
+    void whereTwoRangesOfAToolMeetTheGreaterErrorCounts() {
+        Floor.Frame frame = frame();
+        give(frame, component(ComponentKind.SEAT_CLAMP, single("clamp", "5.2", "5.5", "5.7")), "");
+        String both = tool(LocalDate.of(2026, 12, 31), range("2", "6", "4"), range("5", "14", "2"));
+        refused(
+                () -> torques.tighten(crew.act(fitter), at(frame), next(frame, both, null, null)),
+                "may give 5,28 to 5,72 N·m (± 4 %)");
+    }
+
     @Test
     void aBandNarrowerThanTheToolNamesTheToolThatWouldDo() {
         Floor.Frame frame = frame();
