@@ -42,6 +42,9 @@ class TorqueApi {
             long part,
             long fastener,
 
+            @Schema(description = "as the sheet says; it rises when the fastener is loosened")
+            int round,
+
             @Schema(description = "as the sheet says next") int pass,
 
             @Schema(description = "as the sheet says next") int bolt,
@@ -63,6 +66,7 @@ class TorqueApi {
                 new Torques.Tightened(
                         body.part(),
                         body.fastener(),
+                        body.round(),
                         body.pass(),
                         body.bolt(),
                         body.gauge() == null ? "" : body.gauge(),

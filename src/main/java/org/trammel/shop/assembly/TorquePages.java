@@ -131,6 +131,7 @@ class TorquePages {
                 new Torques.Tightened(
                         of.partId(),
                         of.fastenerId(),
+                        whole(fields, "round"),
                         whole(fields, "pass"),
                         whole(fields, "bolt"),
                         text(fields, "gauge"),

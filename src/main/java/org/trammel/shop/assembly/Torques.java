@@ -60,13 +60,14 @@ public class Torques {
     /**
      * A bolt to record.
      *
-     * @param pass and bolt as the sheet showed them: another tablet may have recorded them meanwhile
+     * @param round and pass and bolt as the sheet showed them: another tablet may have recorded them, or loosened all, meanwhile
      * @param target_Nm another target than the sheet's; null for that one
      * @param reading_Nm what it reached, where it did not click at what was set
      */
     public record Tightened(
             long partId,
             long fastenerId,
+            int round,
             int pass,
             int bolt,
             String gauge,
@@ -144,6 +145,13 @@ public class Torques {
                         case CLASHES -> "Call the QA lead: one of the two parts does not belong on this frame.";
                         default -> "Nothing is left to tighten here; if it was loosened, begin it again with a reason.";
                     });
+        }
+        if (line.round() != entry.round()) {
+            throw Refusal.stale(
+                    DEED,
+                    line.called() + " was loosened meanwhile: its bolts are tightened for time " + line.round()
+                            + ", and this was sent for time " + entry.round() + ".",
+                    "Open the torque sheet again, and tighten it from its first bolt.");
         }
         if (next.pass() != entry.pass() || next.bolt() != entry.bolt()) {
             throw Refusal.stale(

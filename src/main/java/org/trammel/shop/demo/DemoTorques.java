@@ -230,6 +230,7 @@ class DemoTorques {
                         new Torques.Tightened(
                                 now.part().id(),
                                 now.fastener().id(),
+                                now.round(),
                                 next.pass(),
                                 next.bolt(),
                                 next.set_Nm().compareTo(BigDecimal.valueOf(14)) > 0 ? "TW-2" : "TW-1",

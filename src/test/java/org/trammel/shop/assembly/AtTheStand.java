@@ -242,6 +242,7 @@ abstract class AtTheStand {
         return new Torques.Tightened(
                 line.part().id(),
                 line.fastener().id(),
+                line.round(),
                 line.next().pass(),
                 line.next().bolt(),
                 with,

@@ -42,9 +42,10 @@ class TorquePagesTest extends AtTheStand {
                         "3,3",
                         tool,
                         "Torque from this part");
-        form(address + "/bolts", "of", of, "pass", "1", "bolt", "1", "gauge", tool);
+        form(address + "/bolts", "of", of, "round", "1", "pass", "1", "bolt", "1", "gauge", tool);
         assertThat(page(address)).contains("Bolt 3 clicked");
-        MockHttpServletResponse stale = form(address + "/bolts", "of", of, "pass", "1", "bolt", "1", "gauge", tool);
+        MockHttpServletResponse stale =
+                form(address + "/bolts", "of", of, "round", "1", "pass", "1", "bolt", "1", "gauge", tool);
         assertThat(stale.getStatus()).isEqualTo(409);
         tightenAll(frame);
         assertThat(page(address)).contains("To be witnessed, 1", "to be witnessed");
@@ -73,7 +74,8 @@ class TorquePagesTest extends AtTheStand {
         assertThat(given).contains("\"code\":\"" + code + "\"");
         TorqueSheet.Line line = sheet(frame).lines().get(0);
         String bolts = "/api/v1/torques/" + at(frame) + "/bolts";
-        String body = "{\"part\":%d,\"fastener\":%d,\"pass\":1,\"bolt\":1,\"gauge\":\"%s\",\"targetNm\":%s}";
+        String body =
+                "{\"part\":%d,\"fastener\":%d,\"round\":1,\"pass\":1,\"bolt\":1,\"gauge\":\"%s\",\"targetNm\":%s}";
         MockHttpServletResponse refused = json(
                 fitter, bolts, body.formatted(line.part().id(), line.fastener().id(), tool, "5.9"));
         assertThat(refused.getStatus()).isEqualTo(422);

@@ -62,7 +62,7 @@ class TorqueTest extends AtTheStand {
                 () -> torques.tighten(
                         crew.act(fitter),
                         at(frame),
-                        new Torques.Tightened(line.part().id(), line.fastener().id(), 1, 2, tool, null, null)),
+                        new Torques.Tightened(line.part().id(), line.fastener().id(), 1, 1, 2, tool, null, null)),
                 "Bolt 1 of pass 1 is next",
                 "not bolt 2 of pass 1");
         tightenAll(frame);
@@ -150,7 +150,7 @@ class TorqueTest extends AtTheStand {
                 () -> torques.tighten(
                         crew.act(fitter),
                         at(frame),
-                        new Torques.Tightened(line.part().id(), line.fastener().id(), 1, 1, tool, null, null)),
+                        new Torques.Tightened(line.part().id(), line.fastener().id(), 1, 1, 1, tool, null, null)),
                 "to be torqued again",
                 "Loosen all of it");
         refused(
@@ -174,6 +174,22 @@ class TorqueTest extends AtTheStand {
         tighten(frame);
         assertThat(sheet(frame).done()).isEqualTo(1);
         assertThat(sheet(frame).lines().get(0).earlier()).hasSize(2);
+    }
+
+    /** One tablet shows the first bolt as tight; another loosens it; the first one records what it still shows. */
+    @Test
+    void aBoltLoosenedMeanwhileIsNotRecordedAsTightFromASheetThatDoesNotKnow() {
+        Floor.Frame frame = frame();
+        give(frame, component(ComponentKind.STEM, plate(null)), "");
+        Torques.Tightened shown = next(frame, tool, null, null);
+        tighten(frame);
+        TorqueSheet.Line line = sheet(frame).lines().get(0);
+        torques.again(
+                crew.act(fitter), at(frame), line.part().id(), line.fastener().id(), "bar moved");
+        refused(() -> torques.tighten(crew.act(fitter), at(frame), shown), "loosened meanwhile", "time 2");
+        assertThat(sheet(frame).lines().get(0).bolts()).isEmpty();
+        tighten(frame);
+        assertThat(sheet(frame).lines().get(0).bolts()).hasSize(1);
     }
 
     @Test
@@ -230,7 +246,7 @@ class TorqueTest extends AtTheStand {
                 () -> torques.tighten(
                         crew.act(fitter),
                         at(frame),
-                        new Torques.Tightened(line.part().id(), line.fastener().id(), 1, 1, tool, null, null)),
+                        new Torques.Tightened(line.part().id(), line.fastener().id(), 1, 1, 1, tool, null, null)),
                 "sheets clash",
                 "at most 4 N·m");
         list.remove(crew.act(owner), bar.id(), "wrong bar");

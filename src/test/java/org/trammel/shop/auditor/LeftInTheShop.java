@@ -248,7 +248,7 @@ final class LeftInTheShop {
         FramePart part = beans.getBean(FrameComponents.class).give(shop.act(qa), traveller, code, "");
         long fastener = part.component().fasteners().get(0).id();
         Torques torques = beans.getBean(Torques.class);
-        torques.tighten(shop.act(worker), at, new Torques.Tightened(part.id(), fastener, 1, 1, tool, null, null));
+        torques.tighten(shop.act(worker), at, new Torques.Tightened(part.id(), fastener, 1, 1, 1, tool, null, null));
         torques.witness(shop.act(worker), at, second, List.of(new Torques.Seen(part.id(), fastener)));
         BigDecimal none = BigDecimal.ZERO;
         beans.getBean(BuildRulesBook.class)
