@@ -97,6 +97,14 @@ public record NewBuildRules(
                             : kmh.toPlainString() + " km/h does not lie above 0 and up to " + FASTEST_kmh + " km/h.",
                     "Enter it in km/h.");
         }
+        // What is kept has one decimal; a finer figure would be judged as one thing and read back as another.
+        if (kmh.stripTrailingZeros().scale() > 1) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    kmh.toPlainString() + " km/h has more than one decimal.",
+                    "Enter what the instrument shows, with one decimal at most.");
+        }
         return kmh;
     }
 

@@ -225,6 +225,7 @@ class BuildTest extends AtTheDoor {
         Floor.Frame frame = atItsCheck();
         refused(() -> bed(frame, BuildRecord.Brake.FRONT, 0, "25", true), "0 stops");
         refused(() -> bed(frame, BuildRecord.Brake.FRONT, 20, "90", true), "90 km/h");
+        refused(() -> bed(frame, BuildRecord.Brake.FRONT, 20, "24.96", true), "more than one decimal");
         refused(
                 () -> builds.bed(
                         crew.act(fitter),
