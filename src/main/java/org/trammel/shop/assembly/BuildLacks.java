@@ -46,9 +46,7 @@ class BuildLacks {
     List<String> of(FrameSheet.Head head, long packing) {
         List<String> lacks = new ArrayList<>();
         List<FrameSheet.Head> pieces = new ArrayList<>(List.of(head));
-        travellers.heads(head.serial()).stream()
-                .filter(one -> one.parentId() != null && one.parentId() == head.travellerId())
-                .forEach(pieces::add);
+        pieces.addAll(travellers.partsInForce(head.travellerId()));
         Set<String> used = new HashSet<>();
         lots.madeOf(head.serial()).stream()
                 .filter(use -> !use.scrapped())

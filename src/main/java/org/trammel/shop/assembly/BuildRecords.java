@@ -74,9 +74,7 @@ class BuildRecords implements EvidenceGivers {
     }
 
     List<FrameSheet.Head> children(FrameSheet.Head head) {
-        return travellers.heads(head.serial()).stream()
-                .filter(one -> one.parentId() != null && one.parentId() == head.travellerId())
-                .toList();
+        return travellers.partsInForce(head.travellerId());
     }
 
     private List<BuildRecord.Item> items(FrameSheet.Head head, long operationId, BuildRules rules) {

@@ -81,6 +81,13 @@ public class Travellers {
                 .toList();
     }
 
+    /** The newest copy of every part of a frame: one that was scrapped and made anew counts no more. */
+    public List<FrameSheet.Head> partsInForce(long wholeId) {
+        return travellers.partsInForce(wholeId).stream()
+                .map(FrameSheet.Head::of)
+                .toList();
+    }
+
     /**
      * The traveller in force of a frame or part: the newest that is not withdrawn. Where all of them are, since the order
      * was called off, the last of them tells so.

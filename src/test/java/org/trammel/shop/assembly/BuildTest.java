@@ -7,18 +7,31 @@ import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.ActLog;
+import org.trammel.shop.records.Chains;
 import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.Holds;
+import org.trammel.shop.travellers.Rework;
 
 /** Parts of one frame joined, brakes bedded, ridden by somebody named, packed with a whole record: or the gate stays shut. */
 class BuildTest extends AtTheDoor {
 
     @Autowired
     private Holds holds;
+
+    @Autowired
+    private Rework rework;
+
+    @Autowired
+    private TransactionTemplate transaction;
+
+    @Autowired
+    private ActLog log;
 
     /** By hand: 0.3² + 0.3² + 0.1² + 0.2² = 0.23, its root 0.4796; the sum 0.9. */
     @Test
@@ -53,6 +66,29 @@ class BuildTest extends AtTheDoor {
         assertThat(Objects.requireNonNull(record.joined()).rss_mm()).isEqualByComparingTo("0.48");
         assertThat(record.joined().worst_mm()).isEqualByComparingTo("0.9");
         assertThat(code(frame)).isEqualTo(check);
+    }
+
+    /** The arm was scrapped after its coat and made anew: the frame is joined with the new one, and packed with it. */
+    @Test
+    void aPartMadeAnewTakesThePlaceOfTheScrappedOne() {
+        Floor.Frame frame = ofTwo();
+        floor.tickAll(part(frame, "FT"), fitter);
+        long arm = part(frame, "SA").travellerId();
+        Act scrapping = crew.act(qa);
+        transaction.executeWithoutResult(t -> {
+            log.opens(scrapping, "scrap", "traveller:" + arm, Chains.frame(frame.serial()));
+            rework.scrap(scrapping, arm, "NC-0001", false, Set.of());
+        });
+        String front = frame.serial() + "-FT";
+        refused(() -> join(frame, front, frame.serial() + "-SA"), "SA is scrapped");
+        rework.makeAnew(crew.act(qa), arm);
+        refused(() -> join(frame, front, frame.serial() + "-SA"), "SA is released");
+        floor.tickAll(part(frame, "SA"), fitter);
+        BuildRecord record = join(frame, front, frame.serial() + "-SA");
+        assertThat(record.parts()).containsExactly(front, frame.serial() + "-SA");
+        floor.tickAll(frame, fitter);
+        toThePacking(frame);
+        assertThat(builds.of(at(frame)).missing()).containsExactly("torques: none is recorded of the whole bicycle");
     }
 
     private BuildRecord join(Floor.Frame frame, String first, String second) {
