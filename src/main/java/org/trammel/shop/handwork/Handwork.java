@@ -26,6 +26,7 @@ import org.trammel.shop.travellers.DoneAgain;
 public class Handwork {
 
     private static final BigDecimal COLDEST = BigDecimal.valueOf(-45);
+    private static final int DECIMALS = 3;
     private static final BigDecimal HOTTEST = BigDecimal.valueOf(120);
 
     private final ToolUseRepository uses;
@@ -214,6 +215,13 @@ public class Handwork {
     private static BigDecimal figure(String field, String what, String deed, @Nullable BigDecimal value, String unit) {
         if (value == null) {
             throw Refusal.input(field, deed, what + " is missing.", "Read it and enter it in " + unit + ".");
+        }
+        if (value.stripTrailingZeros().scale() > DECIMALS) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    what + " has more than " + DECIMALS + " decimals, and what is not kept is not judged.",
+                    "Enter it as the gauge shows it.");
         }
         return value;
     }
