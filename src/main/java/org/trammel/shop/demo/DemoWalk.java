@@ -197,7 +197,7 @@ class DemoWalk {
             }
             if (step.proof() != null) {
                 FrameSheet.Head head = travellers.headOf(at.line().operationId());
-                hands.prove(at.line().operationId(), head.metal(), head.serial(), step.proof(), by);
+                hands.prove(at.line().operationId(), head.metal(), head.serial() + head.part(), step.proof(), by);
             }
             bench.tick(
                     acts.by(by),

@@ -40,9 +40,19 @@ class HandGuard implements Awaited {
         this.clock = clock;
     }
 
+    /** What was measured or read anew since the tick may fall short of it; what touched the metal did. */
     @Override
     public Optional<Refusal> outstanding(AtItsGate operation) {
-        return Optional.empty();
+        return steps.tickedAt(operation.operationId()).stream()
+                .flatMap(proof -> Optional.ofNullable(
+                        switch (proof) {
+                            case WARM_DRY -> metal(operation, operation.cannot(), false);
+                            case WATER_BREAK -> water(operation, operation.cannot());
+                            case SERIAL_READ -> read(operation, operation.cannot());
+                            default -> null;
+                        })
+                        .stream())
+                .findFirst();
     }
 
     @Override
@@ -51,7 +61,7 @@ class HandGuard implements Awaited {
         return Optional.ofNullable(
                 switch (step.proof()) {
                     case CLEANED, BRUSHED -> firstMissing(operation, cannot, ToolKind.askedBy(step.proof()));
-                    case WARM_DRY -> metal(operation, cannot);
+                    case WARM_DRY -> metal(operation, cannot, true);
                     case WATER_BREAK -> water(operation, cannot);
                     case SERIAL_STRUCK -> struck(operation, cannot);
                     case SERIAL_READ -> read(operation, cannot);
@@ -95,7 +105,8 @@ class HandGuard implements Awaited {
                 .orElse(null);
     }
 
-    private @Nullable Refusal metal(AtItsGate operation, String cannot) {
+    /** @param fresh whether it must have been measured just now, as for the tick */
+    private @Nullable Refusal metal(AtItsGate operation, String cannot, boolean fresh) {
         HandRecord.Air air = record(operation, Proof.WARM_DRY).air();
         if (air == null) {
             return Refusal.state(
@@ -117,7 +128,7 @@ class HandGuard implements Awaited {
                             + " °C, and measure again.");
         }
         int minutes = settings.whole("prep.minutes");
-        return air.olderThan(minutes, clock.instant())
+        return fresh && air.olderThan(minutes, clock.instant())
                 ? Refusal.state(
                         cannot,
                         "Air and metal were measured at " + formats.time(air.at()) + ", more than " + minutes
@@ -171,17 +182,18 @@ class HandGuard implements Awaited {
     }
 
     private @Nullable Refusal read(AtItsGate operation, String cannot) {
-        HandRecord.SerialRead read = record(operation, Proof.SERIAL_READ).read();
-        ProvenSteps.Done struck = steps.ticked(operation.travellerId(), Proof.SERIAL_STRUCK).stream()
-                .max(java.util.Comparator.comparing(ProvenSteps.Done::at))
-                .orElse(null);
-        Instant since = struck == null ? Instant.MIN : struck.at();
-        boolean stands = read != null && !read.at().isBefore(since) && (struck == null || struck.by() != read.by());
-        return stands
+        ProvenSteps.Struck struck = steps.struck(operation.travellerId());
+        if (!struck.stands()) {
+            return Refusal.state(
+                    cannot,
+                    "It is not struck: no step that strikes it is ticked.",
+                    "Strike it, photograph it and tick that step; then somebody else reads it.");
+        }
+        return records.readSince(operation.operationId(), struck.tick())
                 ? null
                 : Refusal.state(
                         cannot,
-                        read == null
+                        record(operation, Proof.SERIAL_READ).read() == null
                                 ? "Nobody has keyed what is struck into the metal."
                                 : "It was struck after it was read back.",
                         "Somebody who did not strike it signs on and keys it" + SHEET);

@@ -59,6 +59,11 @@ class HandRecords {
                         .toList());
     }
 
+    /** Whether the serial was read back as it was struck by that tick, the newest. */
+    boolean readSince(long operationId, long strikeTickId) {
+        return reads.existsByOperationIdAndStrikeTickId(operationId, strikeTickId);
+    }
+
     Set<Proof> asked(long operationId) {
         return travellers.operation(operationId).steps().stream()
                 .map(FrameSheet.StepLine::proof)

@@ -41,6 +41,11 @@ class HandTurn {
         return hasCome.opens(act, kind, subject, operationIds);
     }
 
+    /** The operation goes on, where it waited for nothing but what was just recorded. */
+    void goesOn(Act act, long operationId) {
+        hasCome.to(act, operationId);
+    }
+
     /** The operation as it is read, also after it is done. */
     At of(long operationId) {
         FrameSheet.Head head = travellers.headOf(operationId);

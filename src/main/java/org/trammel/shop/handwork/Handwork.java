@@ -124,6 +124,7 @@ public class Handwork {
         if (!seen.held()) {
             doneAgain.stepsOn(act, operationId, Set.of(Proof.CLEANED, Proof.BRUSHED), "the water film broke: " + parts);
         }
+        turn.goesOn(act, operationId);
         return records.of(operationId, at.asked());
     }
 
@@ -197,6 +198,7 @@ public class Handwork {
                         "margin", kept.margin_K().toPlainString(),
                         "enough", kept.enough(),
                         "settings", List.of(wanted.id(), least.id())));
+        turn.goesOn(act, operationId);
         return records.of(operationId, at.asked());
     }
 

@@ -14,6 +14,8 @@ interface SerialReadRepository extends Repository<SerialReadRow, Long> {
 
     List<SerialReadRow> findByOperationIdInOrderById(Collection<Long> operationIds);
 
+    boolean existsByOperationIdAndStrikeTickId(long operationId, long strikeTickId);
+
     @Query("select distinct r.by from SerialReadRow r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);
 }

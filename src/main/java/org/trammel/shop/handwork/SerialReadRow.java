@@ -9,6 +9,7 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Act;
 
 /** A serial read back from the metal. One that is not the frame's is a {@link MisreadRow}. */
@@ -24,6 +25,9 @@ class SerialReadRow {
     @Column(name = "operation_id", nullable = false)
     private long operationId;
 
+    @Column(name = "strike_tick_id")
+    private @Nullable Long strikeTickId;
+
     @Column(name = "by_person", nullable = false)
     private long by;
 
@@ -35,8 +39,9 @@ class SerialReadRow {
 
     protected SerialReadRow() {}
 
-    SerialReadRow(long operationId, Act act) {
+    SerialReadRow(long operationId, long strikeTickId, Act act) {
         this.operationId = operationId;
+        this.strikeTickId = strikeTickId;
         this.by = act.by();
         this.at = act.at();
         this.actId = act.id();

@@ -1,6 +1,6 @@
 package org.trammel.shop.handwork;
 
-import java.util.Comparator;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +14,7 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Proof;
+import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.ProvenSteps;
 
 /**
@@ -64,19 +65,25 @@ public class SerialReads {
     /** The same within a transaction; what is wrong with what was read, if something is. */
     Optional<Refusal> taken(Act act, long operationId, @Nullable String keyed) {
         if (!turn.opens(act, "read-serial-back", operationId)) {
-            return misreads.findByActId(act.id())
-                    .flatMap(row -> wrong(
-                            turn.of(operationId).head().serial(), row.misread().readAs()));
+            return misreads.findByActId(act.id()).flatMap(row -> {
+                FrameSheet.Head head = turn.of(operationId).head();
+                return wrong(
+                        head.serial(),
+                        steps.struck(head.travellerId()).parts(),
+                        row.misread().readAs());
+            });
         }
         HandTurn.At at = turn.atHand(act, operationId, List.of(Proof.SERIAL_READ), NOT_READ);
-        requireStruck(act, steps.ticked(at.head().travellerId(), Proof.SERIAL_STRUCK));
+        ProvenSteps.Struck struck = steps.struck(at.head().travellerId());
+        requireStruck(act, struck);
         if (keyed == null || keyed.isBlank()) {
             throw Refusal.input("serial", NOT_READ, "Nothing was keyed.", "Key every character that is struck.");
         }
-        Optional<Refusal> wrong = wrong(at.head().serial(), keyed);
+        Optional<Refusal> wrong = wrong(at.head().serial(), struck.parts(), keyed);
         if (wrong.isEmpty()) {
-            reads.saveAndFlush(new SerialReadRow(operationId, act));
+            reads.saveAndFlush(new SerialReadRow(operationId, struck.tick(), act));
             log.event(Chains.bearing(at.head().serial()), "serial-read-back", Map.of("operation", operationId));
+            turn.goesOn(act, operationId);
             return wrong;
         }
         String readAs = asStruck(keyed);
@@ -86,21 +93,17 @@ public class SerialReads {
         return wrong;
     }
 
-    private static void requireStruck(Act act, List<ProvenSteps.Done> struck) {
-        if (struck.isEmpty()) {
+    private static void requireStruck(Act act, ProvenSteps.Struck struck) {
+        if (!struck.stands()) {
             throw Refusal.state(
                     NOT_READ,
                     "It is not struck yet: the step that strikes it is not ticked.",
                     "Strike it, photograph it and tick that step; then somebody else reads it.");
         }
-        if (struck.stream()
-                        .max(Comparator.comparing(ProvenSteps.Done::at))
-                        .orElseThrow()
-                        .by()
-                == act.by()) {
+        if (struck.by().contains(act.by())) {
             throw Refusal.person(
                     NOT_READ,
-                    "You struck it, and whoever knows what it should be does not see what it is.",
+                    "You struck it, now or before, and whoever knows what it should be does not see what it is.",
                     "Call somebody else to sign on and key what the metal says.");
         }
     }
@@ -111,7 +114,7 @@ public class SerialReads {
         return struck.isEmpty() ? "?" : struck.length() <= LONGEST ? struck : struck.substring(0, LONGEST);
     }
 
-    private static Optional<Refusal> wrong(String serial, String keyed) {
+    private static Optional<Refusal> wrong(String serial, Collection<String> parts, String keyed) {
         SerialNumber.Result read = SerialNumber.read(keyed);
         if (read instanceof SerialNumber.Result.Unreadable not) {
             return refused(not.reason(), "Key every character that is struck.");
@@ -122,13 +125,14 @@ public class SerialReads {
                     "Key the whole of it: letters, year, number and check character.");
         }
         if (read instanceof SerialNumber.Result.Whole whole) {
-            boolean own = SerialNumber.read(serial) instanceof SerialNumber.Result.Whole right
-                    && right.serial().frame().equals(whole.serial().frame());
-            return own
+            return parts.stream().anyMatch(part -> whole.serial().equals(borne(serial, part)))
                     ? Optional.empty()
                     : refused(
-                            whole.serial().shown() + " is the serial of another frame. It is kept as it was read.",
-                            "Read the metal again. If it says just this, stop the work and call the QA lead.");
+                            whole.serial().shown()
+                                    + " is the serial of another frame, or of another part of this one. It is kept as it"
+                                    + " was read.",
+                            "Read the metal again, the letters of the part too where it bears some. If it says just this,"
+                                    + " stop the work and call the QA lead.");
         }
         return refused(
                 "Its check character does not belong to the rest (ISO/IEC 7064): one character was misread, misstruck or"
@@ -138,5 +142,13 @@ public class SerialReads {
 
     private static Optional<Refusal> refused(String why, String instead) {
         return Optional.of(Refusal.input("serial", NOT_READ, why, instead));
+    }
+
+    /** A front triangle and a swing arm bear letters of their own, so that one is never taken for the other. */
+    private static @Nullable SerialNumber borne(String serial, String part) {
+        if (SerialNumber.read(serial + part) instanceof SerialNumber.Result.Whole own) {
+            return own.serial();
+        }
+        return SerialNumber.read(serial) instanceof SerialNumber.Result.Whole frame ? frame.serial() : null;
     }
 }

@@ -15,6 +15,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.web.Formats;
 
@@ -36,6 +37,8 @@ public class Bench {
     private final Gate gate;
     private final WindowWork windowWork;
     private final DoneSince doneSince;
+    private final OpenAgain openAgain;
+    private final StruckAnew struckAnew;
     private final Crewed crewed;
     private final Settings settings;
     private final ActLog log;
@@ -55,6 +58,8 @@ public class Bench {
             Gate gate,
             WindowWork windowWork,
             DoneSince doneSince,
+            OpenAgain openAgain,
+            StruckAnew struckAnew,
             Crewed crewed,
             Settings settings,
             ActLog log,
@@ -72,6 +77,8 @@ public class Bench {
         this.gate = gate;
         this.windowWork = windowWork;
         this.doneSince = doneSince;
+        this.openAgain = openAgain;
+        this.struckAnew = struckAnew;
         this.crewed = crewed;
         this.settings = settings;
         this.log = log;
@@ -165,6 +172,9 @@ public class Bench {
                 traveller.chain(),
                 "ticked",
                 Map.of("step", step.id(), "operation", operation.id(), "part", traveller.part()));
+        if (step.proof() == Proof.SERIAL_STRUCK) {
+            struckAnew.readAgain(act, traveller);
+        }
         WindowWork.meet(windows, all);
         startClock(act, traveller, step);
         progress.ticked(act, traveller, operation, all);
@@ -307,16 +317,7 @@ public class Bench {
 
     /** Opens the operation again after something it was done by was taken back. */
     void reopen(Act act, Traveller traveller, Operation operation) {
-        if (operation.state() == OperationState.IN_WORK) {
-            return;
-        }
-        operation.reopen(signatures.findByOperationIdOrderById(operation.id()).stream()
-                .map(Signature::id)
-                .reduce((a, b) -> b)
-                .orElse(null));
-        progress.coldSetAgain(traveller, operation);
-        progress.takeUpAgain(act, traveller);
-        progress.standsAtFirstOpen(traveller);
+        openAgain.open(act, traveller, operation);
     }
 
     /** Breaks the work off with a reason; it is taken up again by {@link #resume}. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -21,11 +22,17 @@ public class ProvenSteps {
     private final TravellerRepository travellers;
     private final OperationRepository operations;
     private final StepRepository steps;
+    private final TickRepository ticks;
 
-    ProvenSteps(TravellerRepository travellers, OperationRepository operations, StepRepository steps) {
+    ProvenSteps(
+            TravellerRepository travellers,
+            OperationRepository operations,
+            StepRepository steps,
+            TickRepository ticks) {
         this.travellers = travellers;
         this.operations = operations;
         this.steps = steps;
+        this.ticks = ticks;
     }
 
     /** A step as it stands. */
@@ -78,6 +85,69 @@ public class ProvenSteps {
                                 .serial()),
                         proof)
                 : own;
+    }
+
+    /** What the ticked steps of an operation rest on. */
+    public Set<Proof> tickedAt(long operationId) {
+        return steps.provenAt(operationId);
+    }
+
+    /**
+     * How the serial came into the metal of a piece.
+     *
+     * @param stands whether a step that strikes it is ticked
+     * @param tick id of the newest tick of such a step, also where it was taken back; 0 where there is none
+     * @param by everybody who ever ticked such a step, also where it was taken back
+     * @param parts those that bear it, such as the piece's own; empty for a whole frame
+     */
+    public record Struck(boolean stands, long tick, Set<Long> by, Set<String> parts) {}
+
+    /** Of a piece without a step that strikes, as a frame that was joined of parts, it is that of all of the frame. */
+    public Struck struck(long travellerId) {
+        List<Traveller> of = travellers.ofSamePiece(travellerId);
+        List<Operation> at = operations.ofSamePiece(of);
+        List<Step> striking = striking(at);
+        if (striking.isEmpty()) {
+            of = travellers.findBySerialOrderById(travellers
+                    .findById(travellerId)
+                    .orElseThrow(() -> Bench.noSuch("traveller"))
+                    .serial());
+            at = operations.ofSamePiece(of);
+            striking = striking(at);
+        }
+        Set<Long> inForce = at.stream()
+                .filter(one -> one.travellerId() == travellerId && one.state() != OperationState.REPEATED)
+                .map(Operation::id)
+                .collect(Collectors.toSet());
+        List<Step> now = striking.stream()
+                .filter(step -> inForce.contains(step.operationId()))
+                .toList();
+        Set<Long> ids = striking.stream().map(Step::id).collect(Collectors.toSet());
+        Set<Long> places = striking.stream().map(Step::operationId).collect(Collectors.toSet());
+        List<Tick> blows = ticks.findByOperationIdInOrderById(places).stream()
+                .filter(tick -> !tick.untick() && ids.contains(tick.stepId()))
+                .toList();
+        Set<Long> bearing = at.stream()
+                .filter(one -> places.contains(one.id()))
+                .map(Operation::travellerId)
+                .collect(Collectors.toSet());
+        return new Struck(
+                (now.isEmpty() ? striking : now).stream().anyMatch(Step::ticked),
+                blows.isEmpty() ? 0 : blows.get(blows.size() - 1).id(),
+                blows.stream().map(Tick::personId).collect(Collectors.toSet()),
+                of.stream()
+                        .filter(one -> bearing.contains(one.id()))
+                        .map(Traveller::part)
+                        .collect(Collectors.toSet()));
+    }
+
+    private List<Step> striking(List<Operation> at) {
+        return steps
+                .findByOperationIdInOrderByOperationIdAscPositionAsc(
+                        at.stream().map(Operation::id).toList())
+                .stream()
+                .filter(step -> step.proof() == Proof.SERIAL_STRUCK)
+                .toList();
     }
 
     private List<Done> done(List<Traveller> pieces, Proof proof) {

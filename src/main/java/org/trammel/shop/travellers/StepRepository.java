@@ -2,9 +2,11 @@ package org.trammel.shop.travellers;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
+import org.trammel.shop.routes.Proof;
 
 interface StepRepository extends JpaRepository<Step, Long> {
 
@@ -17,6 +19,10 @@ interface StepRepository extends JpaRepository<Step, Long> {
             order by s.tickedAt desc, o.position desc, s.position desc
             """)
     List<Step> lastTicked(long travellerId, Limit limit);
+
+    @Query(
+            "select distinct s.proof from Step s where s.operationId = :operationId and s.ticked = true and s.proof is not null")
+    Set<Proof> provenAt(long operationId);
 
     List<Step> findByOperationIdInOrderByOperationIdAscPositionAsc(Collection<Long> operationIds);
 }

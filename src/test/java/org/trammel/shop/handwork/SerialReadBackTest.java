@@ -14,8 +14,11 @@ import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.LotRegister;
 import org.trammel.shop.materials.NewLot;
+import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.routes.Proof;
+import org.trammel.shop.travellers.TravellerState;
+import org.trammel.shop.travellers.Travellers;
 
 /** A serial in the metal is the frame's when somebody who did not strike it reads it so. */
 class SerialReadBackTest extends AtTheBrushes {
@@ -25,6 +28,9 @@ class SerialReadBackTest extends AtTheBrushes {
 
     @Autowired
     private HandHistory history;
+
+    @Autowired
+    private Travellers travellers;
 
     private Floor.Frame marked() {
         Floor.Frame frame =
@@ -115,14 +121,95 @@ class SerialReadBackTest extends AtTheBrushes {
                 "It is not struck yet");
         tick(frame, "struck", worker);
         serials.readBack(crew.act(second), at(frame), serial(frame).shown());
-        long step = floor.at(frame).steps().get(0).stepId();
-        bench.untick(crew.act(worker), step, null);
-        clock.pass(java.time.Duration.ofMinutes(1));
+        untick(frame, "struck", worker);
+        refused(() -> tickFirst(frame, "read back"), "no step that strikes it is ticked");
         tick(frame, "struck", second);
         refused(() -> tick(frame, "read back", worker), "It was struck after it was read back");
-        serials.readBack(crew.act(worker), at(frame), serial(frame).shown());
+        serials.readBack(
+                crew.act(floor.hire(Role.STATION_WORKER)),
+                at(frame),
+                serial(frame).shown());
         tick(frame, "read back", worker);
         assertThat(floor.at(frame).line().code()).isEqualTo("999");
+    }
+
+    /** Out of order, with a reason. */
+    private void tickFirst(Floor.Frame frame, String step) {
+        bench.tick(crew.act(worker), List.of(step(frame, step)), null, "the order is another one this time");
+    }
+
+    private void untick(Floor.Frame frame, String step, long by) {
+        bench.untick(crew.act(by), step(frame, step), null);
+    }
+
+    private long step(Floor.Frame frame, String text) {
+        return floor.at(frame).steps().stream()
+                .filter(one -> one.text().equals(text))
+                .findFirst()
+                .orElseThrow()
+                .stepId();
+    }
+
+    /** Whoever struck it and let somebody else tick still knows what it should be. */
+    @Test
+    void nobodyWhoEverTickedThatItIsStruckReadsItBack() {
+        Floor.Frame frame = marked();
+        untick(frame, "struck", worker);
+        tick(frame, "struck", second);
+        for (long striker : new long[] {worker, second}) {
+            refused(
+                    () -> serials.readBack(
+                            crew.act(striker), at(frame), serial(frame).shown()),
+                    "You struck it, now or before",
+                    "Call somebody else");
+        }
+    }
+
+    /** What was read through the coat is gone with the blow it was read from; both readings are asked for anew. */
+    @Test
+    void struckAnewItIsReadAnewInLaterOperationsToo() {
+        Floor.Frame frame = floor.frame(SmallRoute.of(
+                        op("140").step(proven("struck", Proof.SERIAL_STRUCK)).sheet(),
+                        op("160").step(proven("read back", Proof.SERIAL_READ)).sheet(),
+                        op("170").step("joined").step("on").sheet())
+                .sheet());
+        long struck = step(frame, "struck");
+        tick(frame, "struck", worker);
+        serials.readBack(crew.act(second), at(frame), serial(frame).shown());
+        tick(frame, "read back", worker);
+        tick(frame, "joined", worker);
+        bench.untick(crew.act(qa), struck, "the figure 3 is not legible");
+        tick(frame, "struck", worker);
+        assertThat(floor.at(frame).line().code()).isEqualTo("160");
+        refused(() -> tick(frame, "read back", worker), "It was struck after it was read back");
+        serials.readBack(crew.act(second), at(frame), serial(frame).shown());
+        tick(frame, "read back", worker);
+        assertThat(floor.at(frame).line().code()).isEqualTo("170");
+    }
+
+    @Test
+    void aSwingArmDoesNotPassOnTheMarkOfTheFrontTriangle() {
+        Floor.Frame frame = floor.frame(SmallRoute.of(op("170").step("joined").sheet())
+                .child("FT", SmallRoute.of(op("140").step("on").sheet()))
+                .child("SA", marking())
+                .sheet());
+        Floor.Frame arm = new Floor.Frame(
+                frame.orderId(), travellers.inForce(frame.serial(), "SA").travellerId(), frame.serial());
+        tick(arm, "struck", worker);
+        SerialNumber own = serial(frame);
+        for (String other : new String[] {own.shown(), own.part("FT").shown()}) {
+            refused(() -> serials.readBack(crew.act(second), at(arm), other), "of another part of this one");
+        }
+        serials.readBack(crew.act(second), at(arm), own.part("SA").shown());
+        tick(arm, "read back", worker);
+        assertThat(travellers.head(arm.travellerId()).state()).isEqualTo(TravellerState.FINISHED);
+    }
+
+    private static SmallRoute marking() {
+        return SmallRoute.of(op("140")
+                .step(proven("struck", Proof.SERIAL_STRUCK))
+                .step(proven("read back", Proof.SERIAL_READ))
+                .sheet());
     }
 
     @Test

@@ -38,7 +38,8 @@ record Elsewhere(Bench bench, Readings readings, Handwork handwork, SerialReads 
         } else if (proof == Proof.WATER_BREAK) {
             handwork.water(act(who), operation, new Handwork.WaterSeen(true, List.of("every part")));
         } else if (proof == Proof.SERIAL_READ) {
-            serials.readBack(act(second), operation, sheet.head().serial());
+            serials.readBack(
+                    act(second), operation, sheet.head().serial() + sheet.head().part());
         }
     }
 
