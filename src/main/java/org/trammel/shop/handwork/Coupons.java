@@ -79,8 +79,8 @@ public class Coupons implements ShopLimits {
     public Optional<Window> window(String metal) {
         return interval(metal) instanceof Answer.Determined<ToleranceInterval> told
                 ? Optional.of(new Window(
-                        tenths(told.value().least(), RoundingMode.FLOOR),
-                        tenths(told.value().greatest(), RoundingMode.CEILING),
+                        tenths(told.value().least(), RoundingMode.CEILING),
+                        tenths(told.value().greatest(), RoundingMode.FLOOR),
                         of(metal).size() + " coupons of known stock"))
                 : Optional.empty();
     }
@@ -93,8 +93,9 @@ public class Coupons implements ShopLimits {
                 : Optional.empty();
     }
 
-    private static BigDecimal tenths(double value, RoundingMode outward) {
-        return BigDecimal.valueOf(value).setScale(1, outward);
+    /** Inward: rounding never lets in what lies beyond. */
+    private static BigDecimal tenths(double value, RoundingMode inward) {
+        return BigDecimal.valueOf(value).setScale(1, inward);
     }
 
     /** A coupon as it was read. */

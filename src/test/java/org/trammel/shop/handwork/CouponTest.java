@@ -92,7 +92,8 @@ class CouponTest extends AtTheBrushes {
 
     /**
      * 35.0 to 36.8 by fifths: mean 35.9 and deviation √(3.3/9) = 0.6055, by hand; the factor for ten, 95 % with 95 %
-     * confidence, is 3.38 (NIST/SEMATECH e-Handbook 7.2.6.3), so the window goes from 33.8 to 38.0, rounded outward.
+     * confidence, is 3.38 (NIST/SEMATECH e-Handbook 7.2.6.3), so they go from 33.85 to 37.95, and the window in tenths from
+     * 33.9 to 37.9: rounded inward, since a limit that grew by rounding would let in what lies beyond it.
      */
     @Test
     void tenCouponsGiveAWindowToFramesReleasedAfterwardsOnly() {
@@ -106,8 +107,8 @@ class CouponTest extends AtTheBrushes {
         assertThat(released().lowerLimit()).as("nine are too few").isEqualByComparingTo("30");
         read(meter, "K-9", "36.8");
         FrameSheet.CharacteristicLine after = released();
-        assertThat(after.lowerLimit()).isEqualByComparingTo("33.8");
-        assertThat(after.upperLimit()).isEqualByComparingTo("38.0");
+        assertThat(after.lowerLimit()).isEqualByComparingTo("33.9");
+        assertThat(after.upperLimit()).isEqualByComparingTo("37.9");
         assertThat(before.lowerLimit()).isEqualByComparingTo("30");
 
         Coupon last = coupons.of("AL7005").get(9);
