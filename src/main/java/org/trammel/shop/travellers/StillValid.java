@@ -67,6 +67,13 @@ final class StillValid {
         if (step.lotKind() != null && !step.lotKind().equals(was.lotKind())) {
             return Optional.of("no lot (" + step.lotKind() + ") was asked for at the step " + step.text());
         }
+        if (step.proof() != null && step.proof() != was.proof()) {
+            return Optional.of("it was not asked for that " + step.proof().words() + " at the step " + step.text());
+        }
+        if (step.irreversible() && !was.irreversible()) {
+            return Optional.of(
+                    "what the step " + step.text() + " waits for because it cannot be undone was not asked for");
+        }
         return unqualified(
                 Objects.requireNonNullElse(was.qualification(), orNone(old.qualification())),
                 step.qualification() == null ? fresh.qualification() : step.qualification());
