@@ -38,6 +38,9 @@ class DemoWalk {
 
     private static final String TACK = "060";
 
+    /** Of frames whose jig the story does not tell. */
+    private static final String ANY_JIG = "J3";
+
     private static final Duration STEP = Duration.ofMinutes(4);
 
     private static final Duration SOAK = Duration.ofMinutes(45);
@@ -111,12 +114,13 @@ class DemoWalk {
             String code = at.line().code();
             if (!code.equals(last)) {
                 moveClock(order, code, sheet);
-                if (code.equals(TACK) && order.jig() != null) {
+                if (code.equals(TACK)) {
                     jigs.setUp(
                             acts.by(doer(order, at)),
                             sheet.head().serial(),
                             sheet.head().part(),
-                            order.jig());
+                            order.jig() == null ? ANY_JIG : order.jig(),
+                            null);
                 }
                 last = code;
             }

@@ -29,13 +29,19 @@ class JigApi {
         return uses.pieces(serial);
     }
 
-    /** @param part left out for the whole frame */
-    record SetUp(@Nullable String part, String jig) {}
+    /**
+     * What is noted.
+     *
+     * @param part left out for the whole frame
+     * @param reason asked for where it was read already as set up in another jig
+     */
+    record SetUp(
+            @Nullable String part, String jig, @Nullable String reason) {}
 
     @PostMapping
     @Operation(summary = "Notes that a frame, or a part of one, is set up in a jig")
     List<JigUses.Piece> setUp(Act act, @PathVariable String serial, @RequestBody SetUp body) {
-        uses.setUp(act, serial, body.part() == null ? "" : body.part(), body.jig());
+        uses.setUp(act, serial, body.part() == null ? "" : body.part(), body.jig(), body.reason());
         return uses.pieces(serial);
     }
 }

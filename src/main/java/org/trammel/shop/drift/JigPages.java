@@ -3,12 +3,14 @@ package org.trammel.shop.drift;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.people.Role;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.stations.Jig;
@@ -38,6 +40,7 @@ class JigPages {
         stations.jigs().stream().filter(jig -> !jig.stopped()).map(Jig::code).forEach(code -> jigs.put(code, code));
         model.addAttribute("jigs", jigs);
         model.addAttribute("works", who.person().mayWork());
+        model.addAttribute("keeps", who.person().is(Role.QA_LEAD));
         return "drift/jig";
     }
 
@@ -46,8 +49,9 @@ class JigPages {
             Act act,
             @PathVariable String serial,
             @RequestParam(defaultValue = "") String part,
-            @RequestParam(defaultValue = "") String jig) {
-        uses.setUp(act, serial, part, jig);
+            @RequestParam(defaultValue = "") String jig,
+            @RequestParam @Nullable String reason) {
+        uses.setUp(act, serial, part, jig, reason);
         return "redirect:/frames/" + serial + "/jig";
     }
 }

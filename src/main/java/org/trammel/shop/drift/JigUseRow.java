@@ -8,6 +8,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.travellers.FrameSheet;
 
@@ -37,13 +38,17 @@ class JigUseRow {
     @Column(name = "act_id")
     private UUID actId;
 
+    private @Nullable String reason;
+
     protected JigUseRow() {}
 
-    JigUseRow(Act act, FrameSheet.Head head, String jigCode) {
+    /** @param reason why it is another jig than the one it was read in; null where it is not */
+    JigUseRow(Act act, FrameSheet.Head head, String jigCode, @Nullable String reason) {
         this.travellerId = head.travellerId();
         this.serial = head.serial();
         this.part = head.part();
         this.jigCode = jigCode;
+        this.reason = reason;
         this.personId = act.by();
         this.at = act.at();
         this.actId = act.id();

@@ -3,17 +3,22 @@ package org.trammel.shop.drift;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.inspection.PreSetReadings;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.records.TypedText;
 import org.trammel.shop.stations.Jig;
 import org.trammel.shop.stations.Stations;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HasCome;
 import org.trammel.shop.travellers.Pieces;
 import org.trammel.shop.travellers.TravellerState;
 import org.trammel.shop.travellers.Travellers;
@@ -28,6 +33,8 @@ public class JigUses {
     private final Pieces pieces;
     private final DriftCharts charts;
     private final JigCalls calls;
+    private final PreSetReadings readings;
+    private final HasCome hasCome;
     private final Crew crew;
     private final ActLog log;
 
@@ -38,6 +45,8 @@ public class JigUses {
             Pieces pieces,
             DriftCharts charts,
             JigCalls calls,
+            PreSetReadings readings,
+            HasCome hasCome,
             Crew crew,
             ActLog log) {
         this.uses = uses;
@@ -46,6 +55,8 @@ public class JigUses {
         this.pieces = pieces;
         this.charts = charts;
         this.calls = calls;
+        this.readings = readings;
+        this.hasCome = hasCome;
         this.crew = crew;
         this.log = log;
     }
@@ -77,12 +88,13 @@ public class JigUses {
 
     /**
      * Notes that a frame, or a part of one, is set up in a jig; said again it corrects what was said before. Where it was
-     * read already, its readings count on that jig's charts from now on.
+     * read already, its readings count on that jig's charts from now on; that takes the QA lead and a reason where they stand
+     * on another jig's.
      *
      * @param part empty for the whole frame
      */
     @Transactional
-    public void setUp(Act act, String serial, String part, String jigCode) {
+    public void setUp(Act act, String serial, String part, String jigCode, @Nullable String reason) {
         FrameSheet.Head head = travellers.inForce(serial, part);
         if (!log.opens(act, "set-up-in-jig", "traveller:" + head.travellerId(), Chains.bearing(head.serial()))) {
             return;
@@ -101,11 +113,32 @@ public class JigUses {
                     "Jig " + jig.code() + " is stopped.",
                     "Set the frame up in another one, or call the QA lead, who frees it after a check.");
         }
-        JigUseRow use = uses.save(new JigUseRow(act, head, jig.code()));
+        JigUseRow use = uses.save(
+                new JigUseRow(act, head, jig.code(), moved(person, head.travellerId(), jig.code(), reason, not)));
         log.event(
                 Chains.bearing(head.serial()),
                 "set up in a jig",
                 Map.of("traveller", use.travellerId(), "jig", use.jigCode()));
         calls.changed(act, head.travellerId(), null, charts.watched());
+        if (head.currentOperationId() != null) {
+            hasCome.to(act, head.currentOperationId());
+        }
+    }
+
+    /** @return why its readings move to another jig's charts; null where they do not */
+    private @Nullable String moved(Person person, long travellerId, String jig, @Nullable String reason, String not) {
+        String before = of(travellerId).orElse(jig);
+        List<String> codes =
+                charts.watched().stream().map(Series::code).distinct().toList();
+        if (before.equals(jig) || readings.of(codes, pieces.same(travellerId)).isEmpty()) {
+            return null;
+        }
+        if (!person.is(Role.QA_LEAD)) {
+            throw Refusal.person(
+                    not,
+                    "It was read as set up in jig " + before + ", and its readings stand on the charts of that jig.",
+                    "Call the QA lead, who notes another one with a reason.");
+        }
+        return TypedText.words("reason", "The reason", not, reason, 1000);
     }
 }

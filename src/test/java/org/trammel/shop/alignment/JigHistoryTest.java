@@ -54,7 +54,7 @@ class JigHistoryTest extends OnThePlate {
     private Read read(String jig, String high) {
         WholeShop.Frame frame = frame(characteristic(code, "Lean of seat tube", "°", "0.30", "100 to 400"));
         if (!jig.isEmpty()) {
-            uses.setUp(shop.act(welder), frame.serial(), "", jig);
+            uses.setUp(shop.act(welder), frame.serial(), "", jig, null);
         }
         long operation = operation(frame);
         seatTube(frame, "150.00", high);
@@ -86,7 +86,7 @@ class JigHistoryTest extends OnThePlate {
         assertThat(told.chart().values().get(1)).isCloseTo(lean(0.4), org.assertj.core.data.Offset.offset(0.001));
         assertThat(history(elsewhere)).isNull();
         // said again, the jig is another: its frames are, too
-        uses.setUp(shop.act(welder), elsewhere.frame().serial(), "", one);
+        uses.setUp(shop.act(welder), elsewhere.frame().serial(), "", one, null);
         assertThat(history(second).chart().values()).hasSize(3);
     }
 
@@ -98,7 +98,7 @@ class JigHistoryTest extends OnThePlate {
         TableSheet sheet = sheets.of(none.operation(), null);
         assertThat(sheet.history().of()).isEqualTo("Lean of seat tube, last 3");
         assertThat(sheet.notes()).anyMatch(note -> note.startsWith("No jig is noted for this frame"));
-        uses.setUp(shop.act(welder), none.frame().serial(), "", one);
+        uses.setUp(shop.act(welder), none.frame().serial(), "", one, null);
         assertThat(sheets.of(none.operation(), null).notes()).noneMatch(note -> note.startsWith("No jig"));
         assertThat(history(none).of()).isEqualTo("Jig " + one + ", Lean of seat tube, last 2");
     }

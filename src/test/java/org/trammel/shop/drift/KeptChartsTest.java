@@ -1,6 +1,7 @@
 package org.trammel.shop.drift;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -26,6 +27,7 @@ import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
+import org.trammel.shop.records.Refusal;
 
 /** What is kept of charts is what gathering all readings and charting them from the first one on would give. */
 class KeptChartsTest extends WatchedJigs {
@@ -145,7 +147,7 @@ class KeptChartsTest extends WatchedJigs {
         WholeShop.Frame frame = frame();
         long welder = shop.qualified("WELD", LocalDate.of(2027, 1, 1), Role.WELDER);
         shop.tickAll(frame, welder);
-        uses.setUp(shop.act(worker), frame.serial(), "", jig);
+        uses.setUp(shop.act(worker), frame.serial(), "", jig, null);
         shop.clock().pass(Duration.ofMinutes(1));
         return frame;
     }
@@ -170,12 +172,19 @@ class KeptChartsTest extends WatchedJigs {
         correct(first, wrong, "0.19");
         assertThat(charts.of(here.id()).values()).endsWith(0.2, 0.19);
         asFromTheFirst(here);
-        uses.setUp(shop.act(worker), first.serial(), "", two);
+        assertThatThrownBy(() -> uses.setUp(shop.act(worker), first.serial(), "", two, "so it was"))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.kind()).isEqualTo(Refusal.Kind.PERSON));
+        assertThatThrownBy(() -> uses.setUp(hands.act(qa), first.serial(), "", two, " "))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.field()).isEqualTo("reason"));
+        uses.setUp(shop.act(worker), first.serial(), "", one, null);
+        uses.setUp(hands.act(qa), first.serial(), "", two, "the welder noted the wrong one");
         assertThat(charts.of(there.id()).values()).containsExactly(0.19);
         assertThat(charts.of(here.id()).values()).endsWith(0.4, 0.2);
         asFromTheFirst(here);
         asFromTheFirst(there);
-        uses.setUp(shop.act(worker), first.serial(), "", one);
+        uses.setUp(hands.act(qa), first.serial(), "", one, "it was right at first");
         asFromTheFirst(here);
         assertThat(charts.of(there.id()).points()).isEmpty();
         asFromTheFirst(there);
@@ -316,7 +325,7 @@ class KeptChartsTest extends WatchedJigs {
                         SmallRoute.op("040").plain(code, "2").step("lay it by").sheet(),
                         SmallRoute.op("060").qualified("WELD").step("weld").sheet())
                 .sheet());
-        uses.setUp(shop.act(worker), frame.serial(), "", one);
+        uses.setUp(shop.act(worker), frame.serial(), "", one, null);
         read(frame, "0.1");
         assertThat(charts.of(byWelder.id()).points()).isEmpty();
         shop.tickAll(frame, worker);
@@ -343,7 +352,7 @@ class KeptChartsTest extends WatchedJigs {
                         .getResponse()
                         .getContentAsString())
                 .contains("On no chart", "no jig noted", "/frames/" + frame.serial() + "/jig");
-        uses.setUp(shop.act(worker), frame.serial(), "", one);
+        uses.setUp(shop.act(worker), frame.serial(), "", one, null);
         assertThat(charts.of(series.id()).values()).containsExactly(0.1);
         assertThat(missing.of(List.of(series)).count()).isZero();
     }

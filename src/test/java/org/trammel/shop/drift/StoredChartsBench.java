@@ -181,7 +181,7 @@ class StoredChartsBench {
                                 .sheet(),
                         SmallRoute.op("200").step("pack").sheet())
                 .sheet());
-        uses.setUp(shop.act(worker), frame.serial(), "", "BJ0");
+        uses.setUp(shop.act(worker), frame.serial(), "", "BJ0", null);
         long characteristic = shop.at(frame).characteristics().get(0).characteristicId();
         long operation = shop.at(frame).line().operationId();
         long reading = shop.read(

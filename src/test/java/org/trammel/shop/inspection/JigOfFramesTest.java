@@ -106,24 +106,24 @@ class JigOfFramesTest extends AtTheTable {
                         "begin",
                         null));
         WholeShop.Frame first = measured(code);
-        uses.setUp(shop.act(worker), first.serial(), "", jig);
+        uses.setUp(shop.act(worker), first.serial(), "", jig, null);
         read(worker, first, gauge("0.010"), "0.05");
         assertThat(calls(jig)).isZero();
         assertThat(stations.jig(jig).orElseThrow().stopped()).isFalse();
         WholeShop.Frame next = measured(code);
-        uses.setUp(shop.act(worker), next.serial(), "", jig);
+        uses.setUp(shop.act(worker), next.serial(), "", jig, null);
         read(worker, next, gauge("0.010"), "0.27");
         assertThat(calls(jig)).isEqualTo(1);
         assertThat(stations.jig(jig).orElseThrow().stopped()).isTrue();
         WholeShop.Frame third = measured(code);
-        Refusal stopped = refusal(() -> uses.setUp(shop.act(worker), third.serial(), "", jig));
+        Refusal stopped = refusal(() -> uses.setUp(shop.act(worker), third.serial(), "", jig, null));
         assertThat(stopped.kind()).isEqualTo(Refusal.Kind.STATE);
         assertThat(uses.of(third.travellerId())).isEmpty();
-        assertThat(refusal(() -> uses.setUp(shop.act(worker), third.serial(), "", "NONE"))
+        assertThat(refusal(() -> uses.setUp(shop.act(worker), third.serial(), "", "NONE", null))
                         .field())
                 .isEqualTo("jig");
         long auditor = shop.hire(Role.AUDITOR);
-        assertThat(refusal(() -> uses.setUp(shop.act(auditor), third.serial(), "", jig))
+        assertThat(refusal(() -> uses.setUp(shop.act(auditor), third.serial(), "", jig, null))
                         .kind())
                 .isEqualTo(Refusal.Kind.PERSON);
     }
@@ -133,7 +133,7 @@ class JigOfFramesTest extends AtTheTable {
         String code = "086-" + NUMBER.incrementAndGet();
         WholeShop.Frame frame = measured(code);
         String jig = jig();
-        uses.setUp(shop.act(worker), frame.serial(), "", jig);
+        uses.setUp(shop.act(worker), frame.serial(), "", jig, null);
         read(worker, frame, gauge("0.010"), "0.10");
         long route = shop.sheet(frame).head().routeRevisionId();
         revising.supersede(
