@@ -1,6 +1,7 @@
 package org.trammel.shop.handwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.trammel.shop.floor.SmallRoute.op;
 
 import java.math.BigDecimal;
@@ -9,10 +10,13 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.NewGauge;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Signed;
 import org.trammel.shop.routes.CharacteristicSheet;
 import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.RouteSheet;
@@ -25,6 +29,12 @@ class CouponTest extends AtTheBrushes {
 
     @Autowired
     private Coupons coupons;
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private Crew people;
 
     private static CharacteristicSheet conductivity() {
         return new CharacteristicSheet(
@@ -140,5 +150,16 @@ class CouponTest extends AtTheBrushes {
         read(meter, "TWICE", "36");
         refused(() -> read(meter, "twice", "36.1"), "no second piece");
         coupons.takeOut(crew.act(qa), coupons.of("AL7005").get(0).id(), "end of the test");
+    }
+
+    /** A page that breaks off in the middle was sent with all its marks of success. */
+    @Test
+    void thePageShowsEachCouponToItsEnd() throws Exception {
+        read(meter(), "SHOWN-1", "35.4");
+        assertThat(mvc.perform(get("/shop/coupons").with(Signed.on(people.byId(qa))))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString())
+                .contains("aria-label=\"Coupons of aluminium 7005\"", "SHOWN-1", "</html>");
     }
 }
