@@ -110,6 +110,21 @@ public class DesignGate {
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(GateCheck.class)));
     }
 
+    /** The checks that nobody says are met, since inputs of the drawing are missing for a figure. */
+    @Transactional(readOnly = true)
+    public Set<GateCheck> notComputed(long revisionId) {
+        DesignSheet sheet = opening.load(revisionId).sheet();
+        return stand.figures(sheet).entrySet().stream()
+                .filter(one -> uncomputed(sheet, one.getKey(), one.getValue()))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(GateCheck.class)));
+    }
+
+    /** Of a frame all whose numbers are typed nothing is computed; people look at its checks. */
+    private static boolean uncomputed(DesignSheet sheet, GateCheck check, CheckFigures now) {
+        return check.isComputed() && sheet.isDrawn() && !now.lacking().isEmpty();
+    }
+
     /** The checks that the gate asks of a revision. */
     @Transactional(readOnly = true)
     public Set<GateCheck> asked(long revisionId) {
@@ -161,6 +176,13 @@ public class DesignGate {
                     deed,
                     "Not met: " + now.whyRed() + ".",
                     "Change the inputs in a draft, or decide it in writing for this frame.");
+        }
+        if (answer == GateAnswer.MEETS && uncomputed(revision.sheet(), check, now)) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    "It was not computed: " + String.join(" ", now.lacking()),
+                    "Enter that in a draft, or decide it in writing for this frame.");
         }
         GateEntry entry =
                 entries.findByRevisionIdAndCheck(revisionId, check).orElseGet(() -> new GateEntry(revisionId, check));

@@ -39,6 +39,22 @@ public enum GateCheck {
                 || sheet.geometry().containsKey(GeometryInput.PIVOT_AHEAD.code());
     }
 
+    /** Whether its figures say all that is to say of it, so that one that was not computed leaves it open. */
+    boolean isComputed() {
+        return switch (this) {
+            case TYRE_CLEARANCE,
+                    TYRE_STAYS,
+                    SWING,
+                    TOE_CLEARANCE,
+                    STANDOVER,
+                    HEAD_NODES,
+                    MITRES,
+                    SEATPOST,
+                    OVERALL_LENGTH -> true;
+            case RIDER_DATA, COMPONENTS, CLOSURE, TRAIL, TEST_FAMILY, COUNTRY, NOMINALS, DEPOSIT -> false;
+        };
+    }
+
     public String label() {
         return label;
     }

@@ -141,8 +141,20 @@ public final class DrawnFrame {
 
     public void answerAll(long revision) {
         for (GateCheck check : desk.gate().asked(revision)) {
-            desk.gate().answer(desk.crew().act(qa), revision, check, GateAnswer.MEETS, null);
+            answer(revision, check);
         }
+    }
+
+    /** That it is met; where inputs are missing for a figure, that it was decided. */
+    void answer(long revision, GateCheck check) {
+        boolean open = desk.gate().notComputed(revision).contains(check);
+        desk.gate()
+                .answer(
+                        desk.crew().act(qa),
+                        revision,
+                        check,
+                        open ? GateAnswer.DECIDED : GateAnswer.MEETS,
+                        open ? "looked at without a figure" : null);
     }
 
     public long checked() {

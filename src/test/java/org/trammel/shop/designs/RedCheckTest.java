@@ -84,7 +84,10 @@ class RedCheckTest extends AtTheDrawingDesk {
 
         frame.retype(id, "SEAT_TUBE_OUTSIDE -");
         assertThat(line(id, GateCheck.TYRE_CLEARANCE).lacking()).containsExactly("Seat tube outside is not given.");
-        gate.answer(hands.act(frame.qa), id, GateCheck.TYRE_CLEARANCE, GateAnswer.MEETS, "measured on the mock-up");
+        Refusal unknown = DrawnFrame.refusal(
+                () -> gate.answer(hands.act(frame.qa), id, GateCheck.TYRE_CLEARANCE, GateAnswer.MEETS, "surely"));
+        assertThat(unknown.why()).isEqualTo("It was not computed: Seat tube outside is not given.");
+        gate.answer(hands.act(frame.qa), id, GateCheck.TYRE_CLEARANCE, GateAnswer.DECIDED, "measured on the mock-up");
         assertThat(line(id, GateCheck.TYRE_CLEARANCE).counts()).isTrue();
     }
 
@@ -132,7 +135,7 @@ class RedCheckTest extends AtTheDrawingDesk {
         assertThat(designs.revision(id).state()).as("signed again").isEqualTo(DesignState.APPROVED);
         for (GateCheck other : gate.asked(id)) {
             if (!line(id, other).counts()) {
-                gate.answer(hands.act(frame.owner), id, other, GateAnswer.MEETS, null);
+                frame.answer(id, other);
             }
         }
         sign(id, frame.owner, Role.OWNER);

@@ -130,7 +130,7 @@ public final class InventedShop extends InventedSetUp {
                 "on",
                 "2026-03-18");
         for (String check : checks()) {
-            qa.form(drawing + "/check", "check", check, "answer", "MEETS");
+            qa.form(drawing + "/check", "check", check, "answer", "DECIDED", "check." + check, "looked at " + SCRIPT);
         }
         owner.form(drawing + "/signature", "signer", person("ZB") + ":OWNER", "pin", PIN);
         owner.form(drawing + "/signature", "signer", person("QM") + ":QA_LEAD", "pin", PIN);
