@@ -85,7 +85,8 @@ class TableSheets {
         boolean atHand = AT_HAND.contains(operation.line().state());
         long outside =
                 all.stream().filter(one -> one.kind().equals("not-conforming")).count();
-        boolean judged = worst != null && worst.read();
+        long unread = all.stream().filter(one -> !one.read()).count();
+        boolean judged = worst != null && worst.read() && (unread == 0 || outside > 0);
         return new TableSheet(
                 head,
                 operation,
@@ -93,9 +94,9 @@ class TableSheets {
                 sheet,
                 lies(operation, sheet),
                 clock(frame.clocks(), measured),
-                judged ? worst.word() : "not judged",
+                judged ? worst.word() : unread > 0 ? "to be read" : "not judged",
                 judged ? worst.kind() : "waiting",
-                outside + " of " + all.size() + " outside",
+                outside + " of " + all.size() + " outside" + (unread == 0 ? "" : ", " + unread + " to be read"),
                 all,
                 row,
                 views.drawing(head, sheet, measured, all),

@@ -31,6 +31,9 @@ class TableReductionTest extends OnThePlate {
     private static final double MANDREL_MM = Math.sqrt(0.030 * 0.030 + 0.006 * 0.006 + 0.030 * 0.030 + 0.005 * 0.005);
 
     @Autowired
+    private TableSheets sheets;
+
+    @Autowired
     private Readings readings;
 
     @Autowired
@@ -61,6 +64,21 @@ class TableReductionTest extends OnThePlate {
         assertThat(state(frame, "100-1")).isEqualTo(CharacteristicState.OPEN);
         assertThat(readings.ofTravellers(List.of(frame.travellerId()))).isEmpty();
         assertThat(sheet(frame).standing()).hasSize(4);
+    }
+
+    /** One characteristic that conforms says nothing of those that nobody has read. */
+    @Test
+    void theSheetConformsNotBeforeEverythingIsRead() {
+        WholeShop.Frame frame = readOnTheTube();
+        onThe(frame, TableSetUp.Base.MANDREL);
+        read(frame, Spot.MANDREL_LOW, "150.20");
+        read(frame, Spot.MANDREL_HIGH, "150.20");
+        reduce(frame);
+        TableSheet sheet = sheets.of(shop.at(frame).line().operationId(), null);
+        assertThat(sheet.rows()).filteredOn(row -> !row.read()).isNotEmpty();
+        assertThat(sheet.rows()).filteredOn(TableSheet.Row::read).isNotEmpty();
+        assertThat(sheet.word()).isEqualTo("to be read");
+        assertThat(sheet.told()).contains("to be read");
     }
 
     @Test
