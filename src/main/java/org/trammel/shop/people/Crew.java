@@ -69,11 +69,14 @@ public class Crew {
         return persons(people.lines(settings.today()));
     }
 
-    /** What everybody who works here or did is called to whoever asks now: see {@link SeenAs}. */
+    /**
+     * What everybody who works here or did is called to whoever asks now, see {@link SeenAs}: a record made under another
+     * name goes on showing that one too.
+     */
     public Map<Long, String> names() {
         boolean hidden = SeenAs.hidden();
         return people.called().stream()
-                .collect(Collectors.toMap(CalledPerson::id, called -> hidden ? called.initials() : called.name()));
+                .collect(Collectors.toMap(CalledPerson::id, called -> hidden ? called.initials() : called.told()));
     }
 
     /** Everybody who works here now, by name. */

@@ -74,6 +74,8 @@ interface PersonRepository extends JpaRepository<PersonRow, Long> {
     List<Initials> initials();
 
     /** Names stand on nearly every sheet; they are read without what their bearers may do. */
-    @Query("select new org.trammel.shop.people.CalledPerson(p.id, p.initials, p.name) from PersonRow p where p.id > 0")
+    @Query("select new org.trammel.shop.people.CalledPerson(p.id, p.initials, p.name, n.name) from PersonRow p"
+            + " left join PersonName n on n.personId = p.id"
+            + " and n.id = (select min(m.id) from PersonName m where m.personId = p.id) where p.id > 0")
     List<CalledPerson> called();
 }

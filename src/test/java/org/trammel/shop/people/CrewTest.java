@@ -47,6 +47,7 @@ class CrewTest {
         assertThat(crew.byId(person.id()).name()).isEqualTo("Another Name");
         assertThat(crew.nameAt(person.id(), before)).isEqualTo("Person of tests");
         assertThat(crew.nameAt(person.id(), clock.instant())).isEqualTo("Another Name");
+        assertThat(crew.names().get(person.id())).isEqualTo("Another Name (before: Person of tests)");
     }
 
     @Test
