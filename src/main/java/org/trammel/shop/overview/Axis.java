@@ -68,16 +68,24 @@ final class Axis {
             boolean labelled = week % every == 0;
             line(svg, x, labelled ? 33 : 39, x, HEAD, "var(--ink)", 1.4, null);
             if (labelled) {
+                // On a narrow sheet only every fourth of them has room.
+                boolean few = week % (every * 4) == 0;
+                if (!few) {
+                    svg.append("<g class=\"fine\">");
+                }
                 text(svg, x, 5, 41, DAY.format(monday), "var(--ink-2)", monday.getDayOfMonth() <= 7);
                 if (week % (every * 2) == 0) {
                     text(svg, x, 5, 28, "week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR), "var(--ink-3)", false);
+                }
+                if (!few) {
+                    svg.append("</g>");
                 }
             }
         }
         line(svg, "0", HEAD - 1, "100%", HEAD - 1, "var(--ink)", 2, null);
         double left = place(now);
         int width = moment.length() * 8 + 8;
-        double shift = left < 12 ? -20 : -width / 2.0;
+        double shift = left < 24 ? -20 : -width / 2.0;
         open(svg, percent(left), 0)
                 .append("<path d=\"M")
                 .append(n(shift))
