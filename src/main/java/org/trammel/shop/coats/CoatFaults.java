@@ -15,7 +15,7 @@ import org.trammel.shop.travellers.Awaited;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.Travellers;
 
-/** What does not conform of a coat opens a nonconformance, as a refused reading does; one that is open stands for it. */
+/** What does not conform of a coat opens a nonconformance, as a refused reading does. */
 @Component
 class CoatFaults {
 
@@ -34,12 +34,20 @@ class CoatFaults {
         this.settings = settings;
     }
 
-    /** @return number of the nonconformance */
-    String open(Act act, CoatTurn.At at, String words) {
+    /**
+     * Opens one. One about the same thing that nobody put a decision forward for stands for it; any other does not: a
+     * decision about one thing releases nothing else.
+     *
+     * @param what does not conform, as a sentence
+     * @return its number
+     */
+    String open(Act act, CoatTurn.At at, String what, String found) {
         long operation = at.line().operationId();
+        String words = what + " " + found;
         return reads.of(at.head().serial()).stream()
                 .filter(one -> one.operationId() == operation
-                        && (one.state() == NonconformanceState.OPEN || one.state() == NonconformanceState.PROPOSED))
+                        && one.state() == NonconformanceState.OPEN
+                        && one.words().startsWith(what))
                 .map(NonconformanceLine::number)
                 .findFirst()
                 .orElseGet(() -> opening.ofRecord(

@@ -129,9 +129,7 @@ public class Films {
                 CoatFaults.numberOf(
                         judged.verdict(),
                         () -> faults.open(
-                                act,
-                                at,
-                                "Film not conforming. " + judged.words().get(0))),
+                                act, at, "Film not conforming.", judged.words().get(0))),
                 act.by(),
                 act.at());
         rows.saveAndFlush(new FilmRow(operationId, at.finish().id(), film, factor, act));
@@ -172,8 +170,7 @@ public class Films {
                 verdict,
                 List.copyOf(found.keySet()),
                 CoatFaults.numberOf(
-                        verdict,
-                        () -> faults.open(act, at, "Coat not conforming. " + String.join(" ", found.keySet()))),
+                        verdict, () -> faults.open(act, at, "Coat not conforming.", String.join(" ", found.keySet()))),
                 act.by(),
                 act.at());
         looks.saveAndFlush(new LookRow(operationId, at.finish().id(), look, gauge, act));

@@ -32,6 +32,11 @@ class SurfaceGivers implements EvidenceGivers {
     }
 
     @Override
+    public Set<Long> workedAt(long operationId) {
+        return peopleAt(operationId);
+    }
+
+    @Override
     public Set<Long> peopleOn(Collection<Long> characteristicIds) {
         return Set.of();
     }

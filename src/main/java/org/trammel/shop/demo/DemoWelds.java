@@ -32,8 +32,8 @@ class DemoWelds {
     }
 
     void putInForce() {
-        procedures.draft(acts.by("PW"), CODE, steel());
-        procedures.putInForce(acts.by("TR"), CODE);
+        long version = procedures.draft(acts.by("PW"), CODE, steel()).version();
+        procedures.putInForce(acts.by("TR"), CODE, version);
     }
 
     private static NewProcedure steel() {

@@ -21,6 +21,11 @@ class HandGivers implements EvidenceGivers {
     }
 
     @Override
+    public Set<Long> workedAt(long operationId) {
+        return records.workedAt(operationId);
+    }
+
+    @Override
     public Set<Long> peopleOn(Collection<Long> characteristicIds) {
         return Set.of();
     }

@@ -71,6 +71,13 @@ class HandRecords {
                 .collect(Collectors.toSet());
     }
 
+    /** Whoever worked with tools or measured metal and air; reading back is no work. */
+    Set<Long> workedAt(long operationId) {
+        return Stream.of(uses.peopleAt(operationId), airs.peopleAt(operationId))
+                .flatMap(Set::stream)
+                .collect(Collectors.toSet());
+    }
+
     Set<Long> peopleAt(long operationId) {
         return Stream.of(
                         uses.peopleAt(operationId),

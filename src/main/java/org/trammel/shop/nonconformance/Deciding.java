@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.orders.CostKind;
@@ -40,6 +41,7 @@ public class Deciding {
     private final Orders orders;
     private final Settings settings;
     private final Voices voices;
+    private final ObjectProvider<RecordedFaults> records;
     private final ActLog log;
 
     Deciding(
@@ -55,6 +57,7 @@ public class Deciding {
             Orders orders,
             Settings settings,
             Voices voices,
+            ObjectProvider<RecordedFaults> records,
             ActLog log) {
         this.all = all;
         this.agreements = agreements;
@@ -68,6 +71,7 @@ public class Deciding {
         this.orders = orders;
         this.settings = settings;
         this.voices = voices;
+        this.records = records;
         this.log = log;
     }
 
@@ -116,6 +120,9 @@ public class Deciding {
         ProposalCheck.requireDoneSince(n, proposal, doneSince.since(n.operationId()));
         if (proposal.decision() == Decision.CLEARED) {
             requireConforming(n, "The decision was not put forward.");
+        }
+        if (proposal.decision() == Decision.CONCESSION) {
+            requireMayStay(n, "The decision was not put forward.");
         }
         if (proposal.decision() == Decision.SCRAP && !confirmed) {
             throw Refusal.ask(
@@ -220,8 +227,27 @@ public class Deciding {
         }
     }
 
-    /** A word alone clears no reading: a newer one has to say that it conforms. */
+    /** What conforms to nothing, such as a crack, stays by nobody's concession. */
+    private void requireMayStay(Nonconformance n, String what) {
+        records.stream()
+                .flatMap(one -> one.neverStays(n.serial(), n.number()).stream())
+                .findFirst()
+                .ifPresent(why -> {
+                    throw Refusal.state(what, why, "Decide on rework, repair or scrap.");
+                });
+    }
+
+    /** A word alone clears no reading and no record: a newer one has to say that it conforms. */
     private void requireConforming(Nonconformance n, String what) {
+        records.stream()
+                .flatMap(one -> one.notCleared(n.serial(), n.number()).stream())
+                .findFirst()
+                .ifPresent(why -> {
+                    throw Refusal.state(
+                            what,
+                            why,
+                            "Have it recorded again; it is cleared once the newest record conforms, or decide otherwise.");
+                });
         if (n.characteristicId() == null) {
             return;
         }
@@ -247,6 +273,7 @@ public class Deciding {
                 holds.liftOf(act, n.serial(), n.number(), words);
             }
             case CONCESSION -> {
+                requireMayStay(n, n.number() + " was not conceded.");
                 if (n.characteristicId() != null) {
                     evidence.concede(act, n.characteristicId(), n.number(), n.expiresOn());
                 }
@@ -280,6 +307,9 @@ public class Deciding {
         Nonconformance n = find(id);
         Person person = voices.mayDecide(act, n, n.number() + " was not closed.");
         String found = TypedText.words("words", "What was found", n.number() + " was not closed.", words, 1000);
+        doneSince.outstanding(n.serial(), n.number()).ifPresent(why -> {
+            throw Refusal.state(n.number() + " was not closed.", why, "Close it once what was decided is carried out.");
+        });
         n.close(person.id(), act.at());
         wordings.keep(n, Wording.About.CLOSING, found);
         log.event(chain(n), "nonconformance closed", Map.of("nonconformance", id));

@@ -137,7 +137,13 @@ public class Opening {
      */
     @Transactional
     public String ofRecord(Act act, long travellerId, long operationId, String words) {
-        return opened(act, travellerId, operationId, null, null, words, true);
+        return ofRecord(act, travellerId, operationId, null, words);
+    }
+
+    /** The same where another operation is at fault than the one at which it was found; null where it is this one. */
+    @Transactional
+    public String ofRecord(Act act, long travellerId, long operationId, @Nullable String faultCode, String words) {
+        return opened(act, travellerId, operationId, null, faultCode, words, true);
     }
 
     private String opened(

@@ -64,6 +64,14 @@ final class RouteCheck {
             if (!operations.add(operation.code())) {
                 finds(operation.code(), "Two operations have this code.", "Give one of them another code.");
             }
+            Set<String> nodes = new HashSet<>();
+            operation.steps().stream()
+                    .filter(step -> step.irreversible() && !nodes.add(step.text()))
+                    .findFirst()
+                    .ifPresent(step -> finds(
+                            operation.code(),
+                            "Two steps that cannot be undone have the same words, “" + step.text() + "”.",
+                            "Tell them apart: what is recorded of one is no record of the other."));
             for (CharacteristicSheet characteristic : operation.characteristics()) {
                 if (!characteristics.add(characteristic.code())) {
                     finds(

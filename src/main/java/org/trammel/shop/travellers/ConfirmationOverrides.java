@@ -85,6 +85,12 @@ public class ConfirmationOverrides implements LapsedWork {
                 : lapsed(crew.byId(personId), kind, at.line().operationId()).orElse(null);
     }
 
+    /** Whether somebody's lapsed confirmation of a kind was overridden for an operation. */
+    @Transactional(readOnly = true)
+    public boolean given(long operationId, long personId, String kind) {
+        return overrides.existsByOperationIdAndPersonIdAndQualification(operationId, personId, kind);
+    }
+
     private Optional<Lapsed> lapsed(Person person, String kind, long operationId) {
         Standing standing = crew.standing(person.id(), kind, settings.today());
         LocalDate until = standing.until();

@@ -42,6 +42,30 @@ public class DoneSince {
         return new Done(o.id(), traveller.part(), o.called(), o.name());
     }
 
+    /**
+     * What of the operations that were put in to be done over is not done yet, as a sentence; empty if all is.
+     *
+     * @param source what they were put in for, such as the number of a nonconformance
+     */
+    @Transactional(readOnly = true)
+    public Optional<String> outstanding(String serial, String source) {
+        return travellers.findBySerialOrderById(serial).stream()
+                .filter(traveller -> traveller.state().open())
+                .flatMap(traveller -> outstanding(traveller, source).stream())
+                .findFirst();
+    }
+
+    private Optional<String> outstanding(Traveller traveller, String source) {
+        List<Operation> all = operations.findByTravellerIdOrderByPosition(traveller.id());
+        return all.stream()
+                .filter(o -> o.state() == OperationState.REPEATED && source.equals(o.stateReason()))
+                .map(o -> inForce(all, o))
+                .filter(o -> !o.state().past())
+                .findFirst()
+                .map(o -> "Operation " + o.called() + " of " + traveller.mark() + " is "
+                        + o.state().word() + ".");
+    }
+
     /** Where the operation a fault was found at is done over already, its newest loop. */
     static Operation inForce(List<Operation> all, Operation found) {
         return found.state() != OperationState.REPEATED

@@ -16,6 +16,7 @@ public class HasCome {
     private final Locator locator;
     private final OperationRepository operations;
     private final TravellerRepository travellers;
+    private final Bench bench;
     private final Progress progress;
     private final ActLog log;
 
@@ -23,11 +24,13 @@ public class HasCome {
             Locator locator,
             OperationRepository operations,
             TravellerRepository travellers,
+            Bench bench,
             Progress progress,
             ActLog log) {
         this.locator = locator;
         this.operations = operations;
         this.travellers = travellers;
+        this.bench = bench;
         this.progress = progress;
         this.log = log;
     }
@@ -46,12 +49,18 @@ public class HasCome {
         return log.opens(act, kind, subject, all.toArray(String[]::new));
     }
 
-    /** The operation goes on, where nothing else is left. */
+    /**
+     * The operation goes on, where nothing else is left. Whoever signed a point that is not passed yet did so for what was
+     * recorded before: its signatures are asked for anew, so that nobody signs first and does the work after.
+     */
     @Transactional(propagation = Propagation.MANDATORY)
     public void to(Act act, long operationId) {
         Operation operation = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
         Traveller traveller = travellers.findById(operation.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
         if (traveller.state().open()) {
+            if (operation.state() == OperationState.AT_POINT && bench.signed(operation)) {
+                bench.reopen(act, traveller, operation);
+            }
             progress.settle(act, traveller, operation);
         }
     }

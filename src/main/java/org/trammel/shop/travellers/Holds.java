@@ -323,4 +323,12 @@ public class Holds {
             throw Refusal.stale(deed + " is not needed.", "It was freed before.", "Open the frame again.");
         }
     }
+
+    /** Whether an open hold covers an operation, freed under it or not: nothing that cannot be undone is done there. */
+    @Transactional(readOnly = true)
+    public boolean cover(long operationId) {
+        Operation operation = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller traveller = travellers.findById(operation.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        return holds.openOn(traveller.serial()).stream().anyMatch(hold -> hold.covers(traveller, operation));
+    }
 }

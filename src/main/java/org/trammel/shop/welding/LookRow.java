@@ -85,15 +85,15 @@ class LookRow {
 
     protected LookRow() {}
 
-    LookRow(long operationId, String node, SeenNode.Look look, WeldLooks.Sighting sighting, Act act) {
+    LookRow(long operationId, String node, SeenNode.Look look, Act act) {
         this.operationId = operationId;
         this.node = node;
         this.imperfection = look.imperfection();
         this.size = look.size();
-        this.isShort = sighting.isShort();
+        this.isShort = look.isShort();
         this.wall_mm = look.wall_mm();
-        this.width_mm = sighting.width_mm();
-        this.throat_mm = sighting.throat_mm();
+        this.width_mm = look.width_mm();
+        this.throat_mm = look.throat_mm();
         this.level = look.level();
         this.limits = look.limits();
         this.limit = look.limit();
@@ -115,6 +115,19 @@ class LookRow {
 
     SeenNode.Look look() {
         return new SeenNode.Look(
-                imperfection, size, wall_mm, level, limits, limit, verdict, words, nonconformance, by, at);
+                imperfection,
+                size,
+                isShort,
+                wall_mm,
+                width_mm,
+                throat_mm,
+                level,
+                limits,
+                limit,
+                verdict,
+                words,
+                nonconformance,
+                by,
+                at);
     }
 }

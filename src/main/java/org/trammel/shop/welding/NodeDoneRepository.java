@@ -2,6 +2,7 @@ package org.trammel.shop.welding;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
@@ -9,6 +10,10 @@ import org.springframework.data.repository.Repository;
 interface NodeDoneRepository extends Repository<NodeDoneRow, Long> {
 
     NodeDoneRow saveAndFlush(NodeDoneRow row);
+
+    Optional<NodeDoneRow> findByNonconformance(String number);
+
+    List<NodeDoneRow> findByOpenedIdOrderByNumber(long openedId);
 
     List<NodeDoneRow> findByOperationIdInOrderById(Collection<Long> operationIds);
 

@@ -80,6 +80,17 @@ class NodeDoneRow {
     @Column(name = "nonconformance")
     private @Nullable String nonconformance;
 
+    /** 0 for what was entered first, then counted for each correction. */
+    @Column(name = "number", nullable = false)
+    private int number;
+
+    @Column(name = "correction")
+    private @Nullable String correction;
+
+    /** The one by which it was judged; null of what was closed before that was kept. */
+    @Column(name = "procedure_id")
+    private @Nullable Long procedureId;
+
     @Column(name = "by_person", nullable = false)
     private long by;
 
@@ -91,7 +102,7 @@ class NodeDoneRow {
 
     protected NodeDoneRow() {}
 
-    NodeDoneRow(long operationId, long stepId, String node, NodeRecord.Done done, Act act) {
+    NodeDoneRow(long operationId, long stepId, String node, int number, NodeRecord.Done done, Act act) {
         this.openedId = done.openedId();
         this.operationId = operationId;
         this.stepId = stepId;
@@ -109,6 +120,9 @@ class NodeDoneRow {
         this.gauge = done.gauge();
         this.words = String.join("\n", done.words());
         this.nonconformance = done.nonconformance();
+        this.number = number;
+        this.correction = done.correction();
+        this.procedureId = done.procedureId();
         this.by = act.by();
         this.at = act.at();
         this.actId = act.id();
@@ -128,7 +142,9 @@ class NodeDoneRow {
 
     NodeRecord.Done done() {
         return new NodeRecord.Done(
+                id == null ? 0 : id,
                 openedId,
+                procedureId == null ? 0 : procedureId,
                 ampsLeast,
                 ampsMost,
                 volts,
@@ -142,6 +158,7 @@ class NodeDoneRow {
                 gauge,
                 words.lines().toList(),
                 nonconformance,
+                correction,
                 by,
                 at);
     }

@@ -19,9 +19,6 @@ class NodeJudge {
     private static final BigDecimal MOST_A = BigDecimal.valueOf(1000);
     private static final BigDecimal MOST_MM = BigDecimal.valueOf(100);
 
-    /** Of the meters of a welding set. */
-    private static final String METER = "METER";
-
     private final WeldGauges gauges;
     private final Formats formats;
 
@@ -30,13 +27,8 @@ class NodeJudge {
         this.formats = formats;
     }
 
-    /**
-     * One thing that was judged.
-     *
-     * @param gaugeKind kind of gauge that a route asks for where it has a characteristic for this; null where it has none
-     */
-    record Finding(
-            String words, boolean conforming, @Nullable String gaugeKind) {}
+    /** One thing that was judged, in a sentence. */
+    record Finding(String words, boolean conforming) {}
 
     /** What it came to. */
     record Judged(
@@ -53,9 +45,12 @@ class NodeJudge {
             return found.stream().map(Finding::words).toList();
         }
 
-        /** The first thing that does not conform. */
-        Finding first() {
-            return found.stream().filter(one -> !one.conforming()).findFirst().orElseThrow();
+        /** Everything that does not conform, a sentence to each. */
+        List<String> wrong() {
+            return found.stream()
+                    .filter(one -> !one.conforming())
+                    .map(Finding::words)
+                    .toList();
         }
     }
 
@@ -87,8 +82,7 @@ class NodeJudge {
         found.add(new Finding(
                 what + " " + said(amps) + " A; " + said(arc.ampsFrom()) + " to " + said(arc.ampsTo())
                         + " A are in the procedure.",
-                arc.takes(amps),
-                METER));
+                arc.takes(amps)));
     }
 
     private @Nullable BigDecimal heat(Welds.End entry, HeatRules rules, List<Finding> found, String deed) {
@@ -133,8 +127,7 @@ class NodeJudge {
                                                 ? "up to "
                                                 : said(rules.least_kJ_per_mm()) + " to ")
                                         + said(rules.most_kJ_per_mm()) + " kJ/mm are in the procedure."),
-                rules.takes(heat),
-                METER));
+                rules.takes(heat)));
         return heat;
     }
 
@@ -153,8 +146,7 @@ class NodeJudge {
                             case HELD -> " Air reached it: nothing more is welded before it is decided.";
                             case CUT_OUT -> " It is cut out, never melted again.";
                         },
-                colour.meaning() == BeadColour.Meaning.GOES_ON,
-                null));
+                colour.meaning() == BeadColour.Meaning.GOES_ON));
     }
 
     private @Nullable String fillet(Welds.End entry, NodeRules rules, List<Finding> found, String deed) {
@@ -175,8 +167,7 @@ class NodeJudge {
         found.add(new Finding(
                 "Fillet radius " + said(radius) + " mm; " + said(rules.filletLeast_mm()) + " to "
                         + said(rules.filletMost_mm()) + " mm are in the procedure.",
-                rules.takesFillet(radius),
-                WeldGauges.RADIUS.get(0)));
+                rules.takesFillet(radius)));
         return gauge;
     }
 

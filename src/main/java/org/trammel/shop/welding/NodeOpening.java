@@ -59,7 +59,7 @@ class NodeOpening {
         evidence.requireFree(operationId, "go on");
         refuseWhatIsInTheWay(at);
         evidence.requireQualified(act, operationId, deed);
-        welders.requireCovered(at.procedure(), at.head(), at.operation().qualification(), act.by(), deed);
+        welders.requireCovered(at.procedure(), at.head(), at.operation(), act.by(), deed);
         String fillers = lots.require(at.head(), at.line().code(), LotKind.FILLER, at.procedure(), deed);
         String gases = lots.require(at.head(), at.line().code(), LotKind.GAS, at.procedure(), deed);
         requirePurged(at, deed);

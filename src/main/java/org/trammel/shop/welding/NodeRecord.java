@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param node the words of its step
  * @param opened when it was begun last; null before
  * @param done how that came out; null while it is open
+ * @param wrong what was entered of it before it was corrected, oldest first
+ * @param kept who said that this loop of the operation did not touch it; null where it was welded in this one
  * @param repairs of this node, at this operation and its loops, oldest first
  */
 public record NodeRecord(
@@ -19,6 +21,8 @@ public record NodeRecord(
         boolean ticked,
         @Nullable Opened opened,
         @Nullable Done done,
+        List<Done> wrong,
+        @Nullable Kept kept,
         State state,
         List<Repair> repairs) {
 
@@ -77,9 +81,12 @@ public record NodeRecord(
      * @param amps mean current of a sampled length
      * @param words what it came to, a sentence to each thing
      * @param nonconformance the one that stands for it; null where it conforms
+     * @param correction why it was entered again; null where it was entered once
      */
     public record Done(
+            long id,
             long openedId,
+            long procedureId,
             @Nullable BigDecimal ampsLeast,
             @Nullable BigDecimal ampsMost,
             @Nullable BigDecimal volts,
@@ -93,8 +100,12 @@ public record NodeRecord(
             @Nullable String gauge,
             List<String> words,
             @Nullable String nonconformance,
+            @Nullable String correction,
             long by,
             Instant at) {}
+
+    /** That a node stays as an earlier loop of the operation left it. */
+    public record Kept(long by, Instant at) {}
 
     /**
      * A repair.

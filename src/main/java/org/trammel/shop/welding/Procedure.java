@@ -19,7 +19,8 @@ public record Procedure(
         Instant draftedAt,
         @Nullable Long approvedBy,
         @Nullable Instant approvedAt,
-        @Nullable Instant supersededAt) {
+        @Nullable Instant supersededAt,
+        long version) {
 
     public String called() {
         return code + " " + letter;

@@ -83,9 +83,13 @@ class ProcedurePages {
 
     @PostMapping("/{code}/in-force")
     String putInForce(
-            Act act, @PathVariable String code, @RequestParam(defaultValue = "") String secret, SignedOn who) {
+            Act act,
+            @PathVariable String code,
+            @RequestParam(defaultValue = "") String secret,
+            @RequestParam(defaultValue = "-1") long version,
+            SignedOn who) {
         signatures.confirm(who, secret);
         return "redirect:/shop/weld-procedures/"
-                + procedures.putInForce(act, code).code();
+                + procedures.putInForce(act, code, version).code();
     }
 }

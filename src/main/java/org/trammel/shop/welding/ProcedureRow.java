@@ -104,6 +104,6 @@ class ProcedureRow {
 
     Procedure procedure() {
         return new Procedure(
-                id, code, letter, state, content, draftedBy, draftedAt, approvedBy, approvedAt, supersededAt);
+                id, code, letter, state, content, draftedBy, draftedAt, approvedBy, approvedAt, supersededAt, version);
     }
 }

@@ -129,9 +129,13 @@ public class Procedures {
         return set;
     }
 
-    /** Puts the draft of a procedure in force. The caller has asked the QA lead for the own secret. */
+    /**
+     * Puts the draft of a procedure in force. The caller has asked the QA lead for the own secret.
+     *
+     * @param version of the draft that was read; one written anew since is put in force by nobody who did not see it
+     */
     @Transactional
-    public Procedure putInForce(Act act, String typed) {
+    public Procedure putInForce(Act act, String typed, long version) {
         String deed = "The procedure was not put in force.";
         String code = label(typed);
         if (!log.opens(act, "put-procedure-in-force", "procedure:" + code, Chains.SHOP)) {
@@ -144,6 +148,13 @@ public class Procedures {
                 .findFirst()
                 .orElseThrow(() -> Refusal.state(
                         deed, "There is no draft of " + code + ".", "Draft it, or its next revision, first."));
+        if (draft.procedure().version() != version) {
+            throw Refusal.stale(
+                    deed,
+                    "The draft of " + code + " was written anew by "
+                            + crew.byId(draft.procedure().draftedBy()).name() + " since it was opened.",
+                    "Read it as it is now, then put it in force.");
+        }
         NewProcedure content = draft.procedure().content();
         check.requireWhole(content, deed);
         requireAlone(code, content, deed);

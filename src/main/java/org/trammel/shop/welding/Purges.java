@@ -20,6 +20,12 @@ import org.trammel.shop.settings.Settings;
 @Service
 public class Purges {
 
+    /** There is no more oxygen than everything. */
+    private static final BigDecimal ALL_OXYGEN_PPM = BigDecimal.valueOf(1_000_000);
+
+    private static final BigDecimal MOST_ROOM_L = BigDecimal.valueOf(1000);
+    private static final BigDecimal MOST_FLOW_L_PER_MIN = BigDecimal.valueOf(200);
+
     private final PurgeRepository rows;
     private final WeldTurn turn;
     private final WeldGauges gauges;
@@ -64,11 +70,14 @@ public class Purges {
                     "Leave a note on the frame instead.");
         }
         BigDecimal oxygen = entry.oxygen_ppm();
-        if (oxygen == null || oxygen.signum() < 0) {
+        if (oxygen == null || oxygen.signum() < 0 || oxygen.compareTo(ALL_OXYGEN_PPM) > 0 || oxygen.scale() > 2) {
             throw Refusal.input(
                     "oxygen",
                     deed,
-                    oxygen == null ? "The oxygen is missing." : "Oxygen is not below 0 ppm.",
+                    oxygen == null
+                            ? "The oxygen is missing."
+                            : oxygen.toPlainString() + " ppm is no such figure: it is 0 to "
+                                    + ALL_OXYGEN_PPM.toPlainString() + " ppm, with two decimals at most.",
                     "Read the meter at the outlet, in ppm.");
         }
         Means meter = gauges.read(entry.gauge(), "gauge", WeldGauges.OXYGEN, "ppm", oxygen, deed);
@@ -76,8 +85,8 @@ public class Purges {
                 ? BigDecimal.ZERO
                 : settings.number("guard.factor").multiply(meter.u()).setScale(2, RoundingMode.CEILING);
         Purge purge = value(Purge.to(most), deed);
-        BigDecimal room = entry.room_L();
-        BigDecimal flow = entry.flow_L_per_min();
+        BigDecimal room = inside("room", "The volume inside", entry.room_L(), MOST_ROOM_L, "L", deed);
+        BigDecimal flow = inside("flow", "The flow", entry.flow_L_per_min(), MOST_FLOW_L_PER_MIN, "L/min", deed);
         BigDecimal minutes = room == null || flow == null ? null : value(purge.minutes(room, flow), deed);
         PurgeRecord record = new PurgeRecord(
                 oxygen, guard, most, room, flow, purge.volumes(), minutes, meter.code(), act.by(), act.at());
@@ -88,6 +97,19 @@ public class Purges {
                 Map.of("operation", operationId, "procedure", at.procedure().id(), "enough", record.enough()));
         turn.come(act, operationId);
         return record;
+    }
+
+    private static @Nullable BigDecimal inside(
+            String field, String what, @Nullable BigDecimal figure, BigDecimal most, String unit, String deed) {
+        if (figure != null && (figure.signum() <= 0 || figure.compareTo(most) > 0 || figure.scale() > 2)) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    what + ", " + figure.toPlainString() + " " + unit + ", is not above 0 and at most "
+                            + most.toPlainString() + " " + unit + ", with two decimals at most.",
+                    "Enter it in " + unit + ", or leave it out.");
+        }
+        return figure;
     }
 
     private static <T> T value(Answer<T> answer, String deed) {

@@ -2,6 +2,7 @@ package org.trammel.shop.welding;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
@@ -9,6 +10,8 @@ import org.springframework.data.repository.Repository;
 interface RepairRepository extends Repository<RepairRow, Long> {
 
     RepairRow saveAndFlush(RepairRow row);
+
+    Optional<RepairRow> findByNonconformance(String number);
 
     List<RepairRow> findByOperationIdInOrderById(Collection<Long> operationIds);
 

@@ -20,13 +20,17 @@ public record SeenNode(String node, String level, List<Look> looks, boolean pass
      *
      * @param imperfection null where nothing was found
      * @param size in the unit of the imperfection; null for one that conforms to nothing
+     * @param isShort as the standard of the table says what is short
      * @param limit of it; null where there is none
      * @param nonconformance the one that stands for it
      */
     public record Look(
             @Nullable Imperfection imperfection,
             @Nullable BigDecimal size,
+            boolean isShort,
             @Nullable BigDecimal wall_mm,
+            @Nullable BigDecimal width_mm,
+            @Nullable BigDecimal throat_mm,
             String level,
             String limits,
             @Nullable BigDecimal limit,
@@ -34,5 +38,37 @@ public record SeenNode(String node, String level, List<Look> looks, boolean pass
             String words,
             @Nullable String nonconformance,
             long by,
-            Instant at) {}
+            Instant at) {
+
+        Look(
+                WeldLooks.Sighting seen,
+                String level,
+                String limits,
+                @Nullable BigDecimal limit,
+                LookVerdict verdict,
+                String words,
+                @Nullable String nonconformance,
+                long by,
+                Instant at) {
+            this(
+                    seen.imperfection(),
+                    seen.size(),
+                    seen.isShort(),
+                    seen.wall_mm(),
+                    seen.width_mm(),
+                    seen.throat_mm(),
+                    level,
+                    limits,
+                    limit,
+                    verdict,
+                    words,
+                    nonconformance,
+                    by,
+                    at);
+        }
+
+        WeldLooks.Sighting seen() {
+            return new WeldLooks.Sighting(imperfection, size, isShort, wall_mm, width_mm, throat_mm);
+        }
+    }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -18,12 +19,15 @@ import org.trammel.shop.travellers.Travellers;
 class SeenNodes {
 
     private final WeldLookRepository rows;
+    private final NodeRecords records;
     private final WeldFaults faults;
     private final Evidence evidence;
     private final Travellers travellers;
 
-    SeenNodes(WeldLookRepository rows, WeldFaults faults, Evidence evidence, Travellers travellers) {
+    SeenNodes(
+            WeldLookRepository rows, NodeRecords records, WeldFaults faults, Evidence evidence, Travellers travellers) {
         this.rows = rows;
+        this.records = records;
         this.faults = faults;
         this.evidence = evidence;
         this.travellers = travellers;
@@ -60,19 +64,52 @@ class SeenNodes {
                 .toList();
     }
 
-    /** What does not conform stays only by a decision; what was undecided may be looked at again. */
+    /**
+     * What does not conform stays only by a concession, or where it was decided that it conforms and a newer look says so;
+     * what was undecided may be looked at again.
+     */
     private boolean stands(String serial, List<SeenNode.Look> looks) {
         return IntStream.range(0, looks.size()).allMatch(i -> {
             SeenNode.Look look = looks.get(i);
-            boolean again = looks.subList(i + 1, looks.size()).stream()
-                    .anyMatch(later -> later.imperfection() == look.imperfection());
-            return look.verdict() == LookVerdict.CONFORMING
-                    || look.verdict() == LookVerdict.UNDECIDED && again
-                    || look.nonconformance() != null && faults.letThrough(serial, look.nonconformance());
+            String number = look.nonconformance();
+            if (look.verdict() == LookVerdict.CONFORMING) {
+                return true;
+            }
+            if (number == null) {
+                return look.verdict() == LookVerdict.UNDECIDED && again(looks, i);
+            }
+            return faults.conceded(serial, number) || faults.cleared(serial, number) && conformingSince(looks, i);
         });
+    }
+
+    private static boolean again(List<SeenNode.Look> looks, int i) {
+        return looks.subList(i + 1, looks.size()).stream()
+                .anyMatch(later -> later.imperfection() == looks.get(i).imperfection());
+    }
+
+    /** Whether the node was looked at since for the same thing, or as a whole, and conforms. */
+    static boolean conformingSince(List<SeenNode.Look> looks, int i) {
+        return looks.subList(i + 1, looks.size()).stream()
+                .filter(later -> later.imperfection() == null
+                        || later.imperfection() == looks.get(i).imperfection())
+                .reduce((before, after) -> after)
+                .filter(later -> later.verdict() == LookVerdict.CONFORMING)
+                .isPresent();
+    }
+
+    /** Everybody who recorded something of the welds that are looked at, whatever the loop. */
+    Set<Long> weldedBy(FrameSheet.Head head, Procedure procedure) {
+        return procedure.content().operations().weld().stream()
+                .flatMap(code -> evidence.operationsOf(head.travellerId(), code).stream())
+                .flatMap(id -> records.peopleAt(id).stream())
+                .collect(Collectors.toSet());
     }
 
     Set<Long> peopleAt(long operationId) {
         return rows.peopleAt(operationId);
+    }
+
+    Set<Long> lookersAt(long operationId) {
+        return rows.lookersAt(operationId);
     }
 }

@@ -22,11 +22,13 @@ import org.trammel.shop.records.Act;
 class WeldApi {
 
     private final Welds welds;
+    private final NodesPutRight putRight;
     private final Purges purges;
     private final WeldLooks looks;
 
-    WeldApi(Welds welds, Purges purges, WeldLooks looks) {
+    WeldApi(Welds welds, NodesPutRight putRight, Purges purges, WeldLooks looks) {
         this.welds = welds;
+        this.putRight = putRight;
         this.purges = purges;
         this.looks = looks;
     }
@@ -89,20 +91,40 @@ class WeldApi {
     @PostMapping("/{operationId}/nodes/{stepId}/close")
     @Operation(summary = "Closes the open node and ticks its step; what does not conform opens a nonconformance")
     WeldSheet close(Act act, @PathVariable long operationId, @PathVariable long stepId, @RequestBody End body) {
-        return welds.close(
+        return welds.close(act, operationId, stepId, end(body));
+    }
+
+    private static Welds.End end(End body) {
+        return new Welds.End(
+                body.ampsLeast(),
+                body.ampsMost(),
+                body.volts(),
+                body.amps(),
+                body.lengthMm(),
+                body.seconds(),
+                body.colour(),
+                body.filletMm(),
+                body.gauge());
+    }
+
+    record Correction(@Nullable End entered, @Nullable String reason) {}
+
+    @PostMapping("/{operationId}/nodes/{stepId}/corrections")
+    @Operation(summary = "Enters again what was entered of a held node; its nonconformance is decided all the same")
+    WeldSheet correct(
+            Act act, @PathVariable long operationId, @PathVariable long stepId, @RequestBody Correction body) {
+        return putRight.correct(
                 act,
                 operationId,
                 stepId,
-                new Welds.End(
-                        body.ampsLeast(),
-                        body.ampsMost(),
-                        body.volts(),
-                        body.amps(),
-                        body.lengthMm(),
-                        body.seconds(),
-                        body.colour(),
-                        body.filletMm(),
-                        body.gauge()));
+                body.entered() == null ? Welds.End.plain() : end(body.entered()),
+                body.reason());
+    }
+
+    @PostMapping("/{operationId}/nodes/{stepId}/kept")
+    @Operation(summary = "Says that a node stays as an earlier loop of the operation left it, and ticks it")
+    WeldSheet keep(Act act, @PathVariable long operationId, @PathVariable long stepId) {
+        return putRight.keep(act, operationId, stepId);
     }
 
     record Cause(@Nullable String reason) {}

@@ -25,6 +25,14 @@ class WeldGivers implements EvidenceGivers {
         return people;
     }
 
+    /** Whoever only took up what was undecided looked at no weld. */
+    @Override
+    public Set<Long> workedAt(long operationId) {
+        Set<Long> people = new HashSet<>(records.peopleAt(operationId));
+        people.addAll(seen.lookersAt(operationId));
+        return people;
+    }
+
     @Override
     public Set<Long> peopleOn(Collection<Long> characteristicIds) {
         return Set.of();

@@ -40,6 +40,9 @@ class WeldGuard implements Awaited {
         }
         List<NodeRecord> nodes =
                 records.of(travellers.head(operation.travellerId()), travellers.operation(operation.operationId()));
+        if (nodes.isEmpty()) {
+            return Optional.of(noNode(operation.cannot(), procedure, operation.code()));
+        }
         Optional<Refusal> open = nodes.stream()
                 .filter(node -> node.state() != NodeRecord.State.DONE)
                 .findFirst()
@@ -48,8 +51,14 @@ class WeldGuard implements Awaited {
     }
 
     private Optional<Refusal> look(AtItsGate operation, Procedure procedure) {
-        String wanting = WeldLooks.wanting(
-                seen.of(travellers.head(operation.travellerId()), operation.operationId(), procedure));
+        List<SeenNode> nodes = seen.of(travellers.head(operation.travellerId()), operation.operationId(), procedure);
+        if (nodes.isEmpty()) {
+            return Optional.of(noNode(
+                    operation.cannot(),
+                    procedure,
+                    String.join(", ", procedure.content().operations().weld())));
+        }
+        String wanting = WeldLooks.wanting(nodes);
         return wanting.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
@@ -57,6 +66,15 @@ class WeldGuard implements Awaited {
                                 operation.cannot(),
                                 wanting + ".",
                                 "Look at each node on the sheet of the weld; what does not conform is decided by the QA lead."));
+    }
+
+    /** A gate that looks at no node would be passed by whatever was welded. */
+    private static Refusal noNode(String cannot, Procedure procedure, String codes) {
+        return Refusal.state(
+                cannot,
+                "Procedure " + procedure.called() + " guards it by the nodes of " + codes
+                        + ", and the route of this frame has no step there that cannot be undone.",
+                "Call the QA lead: the nodes are marked on the route, or the operation is named by no procedure.");
     }
 
     private static Optional<Refusal> sampled(AtItsGate operation, Procedure procedure, List<NodeRecord> nodes) {
@@ -110,7 +128,7 @@ class WeldGuard implements Awaited {
                 .findFirst()
                 .map(node -> wanting(node, cannot));
         if (open.isEmpty()) {
-            welders.requireCovered(procedure, head, sheet.qualification(), step.by(), cannot);
+            welders.requireCovered(procedure, head, sheet, step.by(), cannot);
         }
         return open;
     }

@@ -30,6 +30,7 @@ public class WeldLooks {
     private final LimitSets limits;
     private final WeldTurn turn;
     private final WeldFaults faults;
+    private final Welders welders;
     private final Crew crew;
     private final ActLog log;
 
@@ -39,6 +40,7 @@ public class WeldLooks {
             LimitSets limits,
             WeldTurn turn,
             WeldFaults faults,
+            Welders welders,
             Crew crew,
             ActLog log) {
         this.rows = rows;
@@ -46,6 +48,7 @@ public class WeldLooks {
         this.limits = limits;
         this.turn = turn;
         this.faults = faults;
+        this.welders = welders;
         this.crew = crew;
         this.log = log;
     }
@@ -90,9 +93,20 @@ public class WeldLooks {
         }
         WeldTurn.At at = turn.atHand(act, operationId, NOT_RECORDED);
         SeenNode known = node(at, node);
+        requireOtherEyes(act, at);
         SeenNode.Look judged = judged(act, at, known, sighting);
-        rows.saveAndFlush(new LookRow(operationId, node, judged, sighting, act));
+        rows.saveAndFlush(new LookRow(operationId, node, judged, act));
         return told(act, at, "node-looked-at", node, judged.verdict());
+    }
+
+    /** Nobody looks over the own weld. */
+    private void requireOtherEyes(Act act, WeldTurn.At at) {
+        if (seen.weldedBy(at.head(), at.procedure()).contains(act.by())) {
+            throw Refusal.person(
+                    NOT_RECORDED,
+                    crew.byId(act.by()).initials() + " took part in welding it.",
+                    "Let somebody look who did not weld it.");
+        }
     }
 
     private SeenNode node(WeldTurn.At at, String node) {
@@ -117,6 +131,7 @@ public class WeldLooks {
             return look(act, known, sighting, table, null, LookVerdict.CONFORMING, "Nothing found.", null);
         }
         refuseImpossible(found, sighting);
+        refuseThicker(at, sighting.wall_mm());
         LimitSet set = limits.of(table);
         BigDecimal wall = sighting.wall_mm() == null ? BigDecimal.ONE : sighting.wall_mm();
         BigDecimal size = sighting.size() == null ? BigDecimal.ONE : sighting.size();
@@ -157,7 +172,7 @@ public class WeldLooks {
 
     /** The weld is at fault, wherever it was seen. */
     private String open(Act act, WeldTurn.At at, String words) {
-        return faults.seen(
+        return faults.open(
                 act,
                 at.head(),
                 at.line().operationId(),
@@ -175,17 +190,7 @@ public class WeldLooks {
             String words,
             @Nullable String nonconformance) {
         return new SeenNode.Look(
-                sighting.imperfection(),
-                sighting.size(),
-                sighting.wall_mm(),
-                known.level(),
-                table,
-                limit,
-                verdict,
-                words,
-                nonconformance,
-                act.by(),
-                act.at());
+                sighting, known.level(), table, limit, verdict, words, nonconformance, act.by(), act.at());
     }
 
     private static void refuseImpossible(Imperfection found, Sighting sighting) {
@@ -198,6 +203,23 @@ public class WeldLooks {
         }
         if (sighting.throat_mm() != null) {
             requireFigure("throat", "The throat", sighting.throat_mm(), "mm");
+        }
+    }
+
+    /** Most limits grow with the wall: one that the drawing does not have would let more through. */
+    private void refuseThicker(WeldTurn.At at, @Nullable BigDecimal wall) {
+        List<BigDecimal> walls = welders.walls(at.head());
+        if (wall == null || walls.isEmpty()) {
+            return;
+        }
+        BigDecimal thickest = walls.get(walls.size() - 1);
+        if (wall.compareTo(thickest) > 0) {
+            throw Refusal.input(
+                    "wall",
+                    NOT_RECORDED,
+                    "The wall, " + wall.toPlainString() + " mm, is thicker than any of the drawing; the thickest is "
+                            + thickest.stripTrailingZeros().toPlainString() + " mm.",
+                    "Enter the thinner wall at the node.");
         }
     }
 
@@ -229,9 +251,7 @@ public class WeldLooks {
                 .orElseThrow(
                         () -> Refusal.state(deed, "Nothing of " + node + " is undecided.", "Look at the sheet again."));
         SeenNode.Look referred = new SeenNode.Look(
-                open.imperfection(),
-                open.size(),
-                open.wall_mm(),
+                open.seen(),
                 open.level(),
                 open.limits(),
                 open.limit(),
@@ -240,12 +260,7 @@ public class WeldLooks {
                 open(act, at, node + ". " + open.words()),
                 act.by(),
                 act.at());
-        rows.saveAndFlush(new LookRow(
-                operationId,
-                node,
-                referred,
-                new Sighting(open.imperfection(), open.size(), false, open.wall_mm(), null, null),
-                act));
+        rows.saveAndFlush(new LookRow(operationId, node, referred, act));
         return told(act, at, "node-referred", node, LookVerdict.UNDECIDED);
     }
 

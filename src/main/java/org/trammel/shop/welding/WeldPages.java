@@ -35,6 +35,7 @@ class WeldPages {
 
     private final Welds welds;
     private final Purges purges;
+    private final NodesPutRight putRight;
     private final WeldLooks looks;
     private final Welders welders;
     private final NodeRecords records;
@@ -49,6 +50,7 @@ class WeldPages {
     WeldPages(
             Welds welds,
             Purges purges,
+            NodesPutRight putRight,
             WeldLooks looks,
             Welders welders,
             NodeRecords records,
@@ -61,6 +63,7 @@ class WeldPages {
             Crew crew) {
         this.welds = welds;
         this.purges = purges;
+        this.putRight = putRight;
         this.looks = looks;
         this.welders = welders;
         this.records = records;
@@ -165,23 +168,39 @@ class WeldPages {
             @PathVariable long operationId,
             @PathVariable long stepId,
             @RequestParam Map<String, String> fields) {
-        welds.close(
-                act,
-                operationId,
-                stepId,
-                new Welds.End(
-                        figure(fields, "ampsLeast", NOT_CLOSED),
-                        figure(fields, "ampsMost", NOT_CLOSED),
-                        figure(fields, "volts", NOT_CLOSED),
-                        figure(fields, "amps", NOT_CLOSED),
-                        figure(fields, "length", NOT_CLOSED),
-                        figure(fields, "seconds", NOT_CLOSED),
-                        text(fields, "colour").isEmpty()
-                                ? null
-                                : Keyed.one(BeadColour.class, "colour", NOT_CLOSED, text(fields, "colour")),
-                        figure(fields, "fillet", NOT_CLOSED),
-                        fields.get("gauge")));
+        welds.close(act, operationId, stepId, end(fields, NOT_CLOSED));
         return sheet(operationId);
+    }
+
+    @PostMapping("/nodes/{stepId}/corrections")
+    String correct(
+            Act act,
+            @PathVariable long operationId,
+            @PathVariable long stepId,
+            @RequestParam Map<String, String> fields) {
+        putRight.correct(act, operationId, stepId, end(fields, "The node was not corrected."), fields.get("reason"));
+        return sheet(operationId);
+    }
+
+    @PostMapping("/nodes/{stepId}/kept")
+    String keep(Act act, @PathVariable long operationId, @PathVariable long stepId) {
+        putRight.keep(act, operationId, stepId);
+        return sheet(operationId);
+    }
+
+    private static Welds.End end(Map<String, String> fields, String deed) {
+        return new Welds.End(
+                figure(fields, "ampsLeast", deed),
+                figure(fields, "ampsMost", deed),
+                figure(fields, "volts", deed),
+                figure(fields, "amps", deed),
+                figure(fields, "length", deed),
+                figure(fields, "seconds", deed),
+                text(fields, "colour").isEmpty()
+                        ? null
+                        : Keyed.one(BeadColour.class, "colour", deed, text(fields, "colour")),
+                figure(fields, "fillet", deed),
+                fields.get("gauge"));
     }
 
     @PostMapping("/nodes/{stepId}/repairs")

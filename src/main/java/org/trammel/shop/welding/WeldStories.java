@@ -14,6 +14,7 @@ public class WeldStories {
 
     private final NodeOpenedRepository opened;
     private final NodeDoneRepository done;
+    private final NodeKeptRepository kept;
     private final RepairRepository repairs;
     private final PurgeRepository purges;
     private final WeldLookRepository looks;
@@ -22,12 +23,14 @@ public class WeldStories {
     WeldStories(
             NodeOpenedRepository opened,
             NodeDoneRepository done,
+            NodeKeptRepository kept,
             RepairRepository repairs,
             PurgeRepository purges,
             WeldLookRepository looks,
             ProcedureWords words) {
         this.opened = opened;
         this.done = done;
+        this.kept = kept;
         this.repairs = repairs;
         this.purges = purges;
         this.looks = looks;
@@ -61,6 +64,8 @@ public class WeldStories {
                 .forEach(row -> lines.add(opened(row.operationId(), row.node(), row.opened())));
         done.findByOperationIdInOrderById(operationIds)
                 .forEach(row -> lines.add(done(row.operationId(), row.node(), row.done())));
+        kept.findByOperationIdInOrderById(operationIds)
+                .forEach(row -> lines.add(kept(row.operationId(), row.node(), row.kept())));
         repairs.findByOperationIdInOrderById(operationIds)
                 .forEach(row -> lines.add(repair(row.operationId(), row.node(), row.repair())));
         looks.findByOperationIdInOrderById(operationIds)
@@ -100,9 +105,15 @@ public class WeldStories {
                 one.at(),
                 one.by(),
                 one.nonconformance() == null ? "done" : "not-conforming",
-                "welded: " + node + (one.words().isEmpty() ? "" : ". " + String.join(" ", one.words()))
+                (one.correction() == null ? "welded: " : "entered again: ")
+                        + node
+                        + (one.words().isEmpty() ? "" : ". " + String.join(" ", one.words()))
                         + (one.nonconformance() == null ? "" : " " + one.nonconformance()),
-                null);
+                one.correction());
+    }
+
+    private static Line kept(long operation, String node, NodeRecord.Kept one) {
+        return new Line(operation, one.at(), one.by(), "done", "stays as it was welded: " + node, null);
     }
 
     private static Line repair(long operation, String node, NodeRecord.Repair one) {

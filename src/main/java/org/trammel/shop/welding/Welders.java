@@ -3,6 +3,7 @@ package org.trammel.shop.welding;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -17,6 +18,7 @@ import org.trammel.shop.people.Qualifications;
 import org.trammel.shop.people.Standing;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.ConfirmationOverrides;
 import org.trammel.shop.travellers.FrameSheet;
 
 /**
@@ -29,21 +31,33 @@ class Welders {
     private final Qualifications qualifications;
     private final Designs designs;
     private final Crew crew;
+    private final ConfirmationOverrides overrides;
     private final Settings settings;
 
-    Welders(Qualifications qualifications, Designs designs, Crew crew, Settings settings) {
+    Welders(
+            Qualifications qualifications,
+            Designs designs,
+            Crew crew,
+            ConfirmationOverrides overrides,
+            Settings settings) {
         this.qualifications = qualifications;
         this.designs = designs;
         this.crew = crew;
+        this.overrides = overrides;
         this.settings = settings;
     }
 
     /**
      * Refuses somebody whose qualification does not reach it, and a procedure that does not.
      *
-     * @param kind of the qualification that the operation asks for; null if it asks for none
+     * @param operation asks for a kind of qualification, or for none
      */
-    void requireCovered(Procedure procedure, FrameSheet.Head head, @Nullable String kind, long person, String deed) {
+    void requireCovered(
+            Procedure procedure,
+            FrameSheet.Head head,
+            FrameSheet.OperationSheetOfFrame operation,
+            long person,
+            String deed) {
         NewProcedure content = procedure.content();
         List<BigDecimal> walls = walls(head);
         walls.stream().filter(wall -> !content.isForWall(wall)).findFirst().ifPresent(wall -> {
@@ -58,7 +72,7 @@ class Welders {
                         .filter(Objects::nonNull)
                         .toList()
                 : walls;
-        List<Qualification> held = held(kind, person);
+        List<Qualification> held = held(operation, person);
         List<@Nullable String> gaps =
                 held.stream().map(one -> gap(one, content, asked)).toList();
         if (gaps.stream().anyMatch(Objects::isNull)) {
@@ -74,14 +88,16 @@ class Welders {
                 "Let somebody qualified for it weld, or have the test extended and entered by the QA lead.");
     }
 
-    /** Those of the kind asked for, a lapsed one too, which the operation let through; else those in date. */
-    private List<Qualification> held(@Nullable String kind, long person) {
+    /** Those of the kind asked for that are in date; a lapsed one only where the QA lead overrode it for this operation. */
+    private List<Qualification> held(FrameSheet.OperationSheetOfFrame operation, long person) {
         LocalDate today = settings.today();
+        String kind = operation.qualification();
+        boolean overridden = kind != null && overrides.given(operation.line().operationId(), person, kind);
         return qualifications.of(person).stream()
                 .filter(one -> kind == null || one.kind().equals(kind))
                 .filter(one -> one.state(today) == Standing.State.VALID
-                        || kind != null && one.state(today) == Standing.State.CONFIRMATION_LAPSED)
-                .sorted(java.util.Comparator.comparing(one -> one.state(today)))
+                        || overridden && one.state(today) == Standing.State.CONFIRMATION_LAPSED)
+                .sorted(Comparator.comparing(one -> one.state(today)))
                 .toList();
     }
 

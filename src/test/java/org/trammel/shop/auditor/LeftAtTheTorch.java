@@ -35,8 +35,8 @@ final class LeftAtTheTorch {
         String code = "AW-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
         String operation = "8" + code.substring(3);
         Procedures procedures = beans.getBean(Procedures.class);
-        procedures.draft(shop.act(qa), code, asked(operation));
-        procedures.putInForce(shop.act(qa), code);
+        long version = procedures.draft(shop.act(qa), code, asked(operation)).version();
+        procedures.putInForce(shop.act(qa), code, version);
         beans.getBean(Qualifications.class)
                 .enter(
                         shop.act(qa),

@@ -54,7 +54,9 @@ final class InventedWelds {
                 "<i>1</i>",
                 "source",
                 "=1+1 " + SCRIPT);
-        qa.form("/shop/weld-procedures/WX-9/in-force", "secret", InventedSetUp.PASSWORD);
+        String read =
+                qa.page("/shop/weld-procedures/WX-9").replaceAll("(?s).*name=\"version\" value=\"(\\d+)\".*", "$1");
+        qa.form("/shop/weld-procedures/WX-9/in-force", "secret", InventedSetUp.PASSWORD, "version", read);
         qa.form(
                 "/shop/weld-limits",
                 "code",

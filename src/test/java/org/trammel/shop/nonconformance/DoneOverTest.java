@@ -86,6 +86,27 @@ class DoneOverTest extends AtTheDesk {
     }
 
     @Test
+    void itIsClosedNotBeforeWhatWasDecidedIsCarriedOut() {
+        WholeShop.Frame frame = found(SmallRoute.of(
+                SmallRoute.op("070").step("weld").sheet(),
+                SmallRoute.op("080").plain("080-1", "0.3").sheet()));
+        long id = of(frame);
+        deciding.propose(
+                shop.act(qa),
+                id,
+                new Proposal(
+                        Decision.REWORK, "weld it again", "070", null, null, false, null, false, null, null, Set.of()));
+        assertThat(refusal(() -> deciding.close(shop.act(qa), id, "done")).why())
+                .contains("070 loop 1", "is ");
+        shop.tickAll(frame, worker);
+        assertThat(refusal(() -> deciding.close(shop.act(qa), id, "done")).why())
+                .contains("080 loop 1");
+        shop.read(worker, shop.at(frame).characteristics().get(0).characteristicId(), gauge, "0.1");
+        deciding.close(shop.act(qa), id, "welded again, and straight");
+        assertThat(state(id)).isEqualTo(NonconformanceState.CLOSED);
+    }
+
+    @Test
     void aLoopBeyondTheRoutesLimitNeedsTheOwner() {
         WholeShop.Frame frame = found(SmallRoute.of(
                 SmallRoute.op("080").atMost(1).plain("080-1", "0.3").sheet()));

@@ -35,9 +35,11 @@ import org.trammel.shop.people.Qualifications;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.RouteSheet;
+import org.trammel.shop.routes.Signer;
 import org.trammel.shop.routes.StepSheet;
 import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Signing;
 
 /** A shop with a procedure of the test's own, a welder who is qualified for it, and what welds are measured with. */
 @FloorTest
@@ -78,6 +80,12 @@ abstract class AtTheTorch {
     @Autowired
     protected TestClock clock;
 
+    @Autowired
+    protected Signing signing;
+
+    /** Who signs the look; nobody if empty. */
+    protected List<Signer> looksSigned = List.of();
+
     protected long qa;
     protected long owner;
     protected long welder;
@@ -102,8 +110,8 @@ abstract class AtTheTorch {
     }
 
     protected Procedure inForce(NewProcedure content) {
-        procedures.draft(crew.act(qa), code, content);
-        return procedures.putInForce(crew.act(qa), code);
+        long version = procedures.draft(crew.act(qa), code, content).version();
+        return procedures.putInForce(crew.act(qa), code, version);
     }
 
     /** For 6061, with ER4643, no look and no sample. */
@@ -152,7 +160,11 @@ abstract class AtTheTorch {
                                 .step(node("Node 2: seat tube to shell"))
                                 .step(node("Node 3: down tube to head tube"))
                                 .sheet(),
-                        op(look).step("looked at").sheet(),
+                        looksSigned.isEmpty()
+                                ? op(look).step("looked at").sheet()
+                                : op(look).step("looked at")
+                                        .hold(looksSigned.toArray(Signer[]::new))
+                                        .sheet(),
                         op("999").step("on").sheet())
                 .sheet();
         return new RouteSheet(

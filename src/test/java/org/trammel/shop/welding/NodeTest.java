@@ -156,14 +156,14 @@ class NodeTest extends AtTheTorch {
         assertThat(found(frame).faultCode()).isEqualTo(weld);
         refused(() -> tick(frame, "Node 2"), "on hold");
         refused(() -> begin(frame, "Node 3", null, null, "meanwhile"), "on hold");
-        decide(frame, Decision.CLEARED);
+        refused(() -> decide(frame, Decision.CLEARED), "does not conform by what was entered of it last");
+        decide(frame, Decision.CONCESSION);
+        assertThat(record(frame, "Node 2").state()).isEqualTo(NodeRecord.State.DONE);
         tick(frame, "Node 2");
         begin(frame, "Node 3", null, null);
         end(frame, "Node 3", new Welds.End(null, new BigDecimal("111"), null, null, null, null, null, null, null));
         assertThat(found(frame).words()).contains("Greatest current 111 A");
         assertThat(codeAt(frame)).isEqualTo(weld);
-        decide(frame, Decision.REWORK);
-        assertThat(welds.of(at(frame)).nodes()).allMatch(node -> node.state() == NodeRecord.State.WAITING);
     }
 
     @Test

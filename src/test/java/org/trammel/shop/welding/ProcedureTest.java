@@ -41,7 +41,7 @@ class ProcedureTest {
                         && one.content().papers().source().contains("from memory"));
         long qa = crew.hire(Role.QA_LEAD);
         refused(
-                () -> procedures.putInForce(crew.act(qa), "W-STEEL"),
+                () -> procedures.putInForce(crew.act(qa), "W-STEEL", 0),
                 "the range of walls",
                 "the flow of gas",
                 "the current",
@@ -56,17 +56,18 @@ class ProcedureTest {
         String code = "P-" + number;
         Procedure draft = procedures.draft(crew.act(welder), code.toLowerCase(java.util.Locale.ROOT), content("1"));
         assertThat(draft.called()).isEqualTo(code + " A");
-        assertThat(procedures.draft(crew.act(welder), code, content("2")).letter())
-                .isEqualTo("A");
-        refused(() -> procedures.putInForce(crew.act(welder), code), "QA lead");
+        Procedure anew = procedures.draft(crew.act(welder), code, content("2"));
+        assertThat(anew.letter()).isEqualTo("A");
+        refused(() -> procedures.putInForce(crew.act(welder), code, anew.version()), "QA lead");
+        refused(() -> procedures.putInForce(crew.act(qa), code, draft.version()), "written anew");
         Act twice = crew.act(qa);
-        Procedure first = procedures.putInForce(twice, code);
-        assertThat(procedures.putInForce(twice, code).id()).isEqualTo(first.id());
+        Procedure first = procedures.putInForce(twice, code, anew.version());
+        assertThat(procedures.putInForce(twice, code, anew.version()).id()).isEqualTo(first.id());
         assertThat(first.state()).isEqualTo(ProcedureState.IN_FORCE);
         assertThat(first.content().operations().weld()).containsExactly("2w" + number);
-        refused(() -> procedures.putInForce(crew.act(qa), code), "no draft");
-        procedures.draft(crew.act(qa), code, content("2"));
-        Procedure second = procedures.putInForce(crew.act(qa), code);
+        refused(() -> procedures.putInForce(crew.act(qa), code, anew.version()), "no draft");
+        Procedure next = procedures.draft(crew.act(qa), code, content("2"));
+        Procedure second = procedures.putInForce(crew.act(qa), code, next.version());
         assertThat(second.letter()).isEqualTo("B");
         assertThat(procedures.of(code))
                 .extracting(Procedure::state)
@@ -76,11 +77,11 @@ class ProcedureTest {
     @Test
     void twoInForceDoNotGuardOneOperationOfOneMetal() {
         long qa = crew.hire(Role.QA_LEAD);
-        procedures.draft(crew.act(qa), "A-" + number, content("3"));
-        procedures.putInForce(crew.act(qa), "A-" + number);
-        procedures.draft(crew.act(qa), "B-" + number, content("3"));
+        Procedure one = procedures.draft(crew.act(qa), "A-" + number, content("3"));
+        procedures.putInForce(crew.act(qa), "A-" + number, one.version());
+        Procedure other = procedures.draft(crew.act(qa), "B-" + number, content("3"));
         refused(
-                () -> procedures.putInForce(crew.act(qa), "B-" + number),
+                () -> procedures.putInForce(crew.act(qa), "B-" + number, other.version()),
                 "goes by procedure A-" + number + " A already");
     }
 

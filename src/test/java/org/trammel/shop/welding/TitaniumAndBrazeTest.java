@@ -57,9 +57,12 @@ class TitaniumAndBrazeTest extends AtTheTorch {
         read(frame, "20", null, null);
         begin(frame, "Node 2", null, null);
         end(frame, "Node 2", bead(BeadColour.STRAW));
-        refused(() -> read(frame, "-1", null, null), "not below 0 ppm");
+        refused(() -> read(frame, "-1", null, null), "-1 ppm is no such figure");
+        refused(() -> read(frame, "1000001", null, null), "it is 0 to 1000000 ppm");
         refused(() -> read(frame, null, null, null), "oxygen is missing");
-        refused(() -> read(frame, "20", "0", "8"), "room inside, 0 L");
+        refused(() -> read(frame, "20", "0", "8"), "The volume inside, 0 L");
+        refused(() -> read(frame, "20", "-5", null), "The volume inside, -5 L");
+        refused(() -> read(frame, "20", null, "1000000000000"), "The flow, 1000000000000 L/min");
     }
 
     @ParameterizedTest

@@ -13,6 +13,7 @@ import org.trammel.shop.floor.Floor;
 import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.routes.Signer;
 
 class WeldLookTest extends AtTheTorch {
 
@@ -22,6 +23,8 @@ class WeldLookTest extends AtTheTorch {
 
     @Autowired
     private WeldLooks looks;
+
+    private long looker;
 
     /** ISO 5817 level C at t 1.5 mm: short undercut up to 0.1 t = 0.15 mm, public excerpts of the table, by hand. */
     @Test
@@ -82,8 +85,68 @@ class WeldLookTest extends AtTheTorch {
         long operation = at(frame);
         assertThat(looks.of(operation).get(2).passes()).isFalse();
         qa = floor.hire(Role.QA_LEAD);
-        decide(frame, Decision.CLEARED);
+        refused(() -> decide(frame, Decision.CLEARED), "No newer look at " + THIRD);
+        decide(frame, Decision.CONCESSION);
         assertThat(looks.of(operation).get(2).passes()).isTrue();
+        assertThat(looks.of(operation).get(2).looks().get(1).isShort()).isTrue();
+    }
+
+    /** By the QA lead's word alone nothing that was seen is gone: a newer look has to say so. */
+    @Test
+    void aFindingIsClearedOnceANewerLookConforms() {
+        Floor.Frame frame = atTheLook();
+        see(frame, FIRST, undercut("0.2", true));
+        refused(() -> decide(frame, Decision.CLEARED), "No newer look at " + FIRST);
+        see(frame, FIRST, undercut("0.1", true));
+        assertThat(looks.of(at(frame)).get(0).passes()).isFalse();
+        decide(frame, Decision.CLEARED);
+        assertThat(looks.of(at(frame)).get(0).passes()).isTrue();
+    }
+
+    @Test
+    void aCrackStaysByNobodysWord() {
+        Floor.Frame frame = atTheLook();
+        see(frame, SECOND, new WeldLooks.Sighting(Imperfection.CRACK, null, false, null, null, null));
+        refused(() -> decide(frame, Decision.CONCESSION), SECOND + " has a crack, which conforms to no level");
+        refused(() -> decide(frame, Decision.CLEARED), "No newer look");
+        decide(frame, Decision.REWORK);
+        assertThat(codeAt(frame)).isEqualTo(weld);
+    }
+
+    @Test
+    void whoeverLookedIsNoSecondPerson() {
+        Floor.Frame frame = atTheLook(Signer.WORKER, Signer.SECOND);
+        for (String node : List.of(FIRST, SECOND, THIRD)) {
+            see(frame, node, WeldLooks.Sighting.nothing());
+        }
+        long other = floor.hire(Role.WELDER);
+        bench.tick(crew.act(other), List.of(step(frame, "looked at")), null, null);
+        refused(() -> signing.sign(crew.act(looker), at(frame), looker, Signer.SECOND), "took no part");
+    }
+
+    @Test
+    void nobodyLooksOverTheOwnWeld() {
+        Floor.Frame frame = atTheLook();
+        refused(
+                () -> looks.see(crew.act(welder), at(frame), FIRST, WeldLooks.Sighting.nothing()),
+                "took part in welding it");
+        assertThat(looks.of(at(frame)).get(0).looks()).isEmpty();
+    }
+
+    /** Whoever signed first and looks after signed what was not there yet. */
+    @Test
+    void aSignatureGivenBeforeALookIsAskedForAnew() {
+        Floor.Frame frame = atTheLook(Signer.WORKER, Signer.SECOND);
+        for (String node : List.of(FIRST, SECOND, THIRD)) {
+            see(frame, node, WeldLooks.Sighting.nothing());
+        }
+        tick(frame, "looked at");
+        long second = floor.hire(Role.STATION_WORKER);
+        signing.sign(crew.act(second), at(frame), second, Signer.SECOND);
+        looks.see(crew.act(second), at(frame), FIRST, WeldLooks.Sighting.nothing());
+        signing.sign(crew.act(welder), at(frame), welder, Signer.WORKER);
+        assertThat(codeAt(frame)).isEqualTo(look);
+        refused(() -> signing.sign(crew.act(second), at(frame), second, Signer.SECOND), "took no part");
     }
 
     @Test
@@ -104,7 +167,7 @@ class WeldLookTest extends AtTheTorch {
                         new WeldLooks.Sighting(
                                 Imperfection.CONVEXITY, BigDecimal.ONE, false, new BigDecimal("1.5"), null, null)),
                 "The width of the weld was not measured.");
-        Act once = crew.act(welder);
+        Act once = crew.act(looker);
         looks.see(once, at(frame), FIRST, WeldLooks.Sighting.nothing());
         assertThat(looks.see(once, at(frame), FIRST, WeldLooks.Sighting.nothing())
                         .get(0)
@@ -113,7 +176,7 @@ class WeldLookTest extends AtTheTorch {
     }
 
     private List<SeenNode> see(Floor.Frame frame, String node, WeldLooks.Sighting sighting) {
-        return looks.see(crew.act(welder), at(frame), node, sighting);
+        return looks.see(crew.act(looker), at(frame), node, sighting);
     }
 
     private static WeldLooks.Sighting undercut(@Nullable String size, boolean isShort) {
@@ -126,7 +189,8 @@ class WeldLookTest extends AtTheTorch {
                 null);
     }
 
-    private Floor.Frame atTheLook() {
+    private Floor.Frame atTheLook(Signer... signers) {
+        looksSigned = List.of(signers);
         NewProcedure c = plain();
         inForce(Written.with(
                 c,
@@ -139,6 +203,7 @@ class WeldLookTest extends AtTheTorch {
             end(frame, node);
         }
         assertThat(codeAt(frame)).isEqualTo(look);
+        looker = floor.hire(Role.ALIGNER);
         return frame;
     }
 }
