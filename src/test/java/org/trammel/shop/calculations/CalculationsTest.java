@@ -241,7 +241,9 @@ class CalculationsTest {
                         "equivalent-time",
                         "cure",
                         "dew-point",
-                        "film");
+                        "film",
+                        "heat-input",
+                        "purge");
         for (String name : names) {
             Map<String, Map<String, Object>> examples = JsonPath.read(
                     description,

@@ -85,6 +85,11 @@ class NotComputedTest {
             {"pairs": [{"metalDegC": 200, "minutes": 10}, {"metalDegC": 180, "minutes": 20}], "least": 1, "most": 1.5,
              "metalDegC": 190, "minutes": 15}""";
 
+    private static final String HEAT_INPUT =
+            "{\"efficiency\": 0.6, \"volts\": 14, \"amps\": 95, \"lengthMm\": 150, \"seconds\": 60}";
+
+    private static final String PURGE = "{\"oxygenPpm\": 50, \"roomL\": 1.78, \"flowLPerMin\": 8}";
+
     private static final String DEW_POINT =
             "{\"airDegC\": 21, \"humidityPercent\": 68, \"surfaceDegC\": 18, \"marginK\": 3}";
 
@@ -122,6 +127,8 @@ class NotComputedTest {
             case "cure" -> CURE;
             case "dew-point" -> DEW_POINT;
             case "film" -> FILM;
+            case "heat-input" -> HEAT_INPUT;
+            case "purge" -> PURGE;
             default -> NESTING;
         };
     }
@@ -141,7 +148,9 @@ class NotComputedTest {
                 "equivalent-time",
                 "cure",
                 "dew-point",
-                "film"
+                "film",
+                "heat-input",
+                "purge"
             })
     void theUsualFiguresCompute(String name) throws Exception {
         worker.computed(name, usual(name));
@@ -232,7 +241,9 @@ class NotComputedTest {
                 "equivalent-time",
                 "cure",
                 "dew-point",
-                "film")) {
+                "film",
+                "heat-input",
+                "purge")) {
             assertThat(mvc.perform(post("/api/v1/calculations/" + name)
                                     .contentType(MediaType.APPLICATION_JSON)
                                     .content(usual(name))
