@@ -15,7 +15,9 @@ interface TorqueRepository extends Repository<TorqueRow, Long> {
 
     List<TorqueRow> findByOperationIdInOrderById(Collection<Long> operationIds);
 
-    List<TorqueRow> findByGaugeAndAtGreaterThanEqualOrderById(String gauge, Instant since);
+    @Query(
+            "select distinct r.operationId from TorqueRow r where r.gauge = :gauge and r.at >= :since order by r.operationId")
+    List<Long> operationsWith(String gauge, Instant since);
 
     @Query("select distinct r.by from TorqueRow r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);

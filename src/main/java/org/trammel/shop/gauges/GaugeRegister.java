@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -30,6 +31,7 @@ public class GaugeRegister {
     private final Calibrating calibrating;
     private final GaugeFacts said;
     private final ActLog log;
+    private final List<FailureReach> reaches;
 
     GaugeRegister(
             GaugeRepository rows,
@@ -39,7 +41,8 @@ public class GaugeRegister {
             Crew crew,
             Calibrating calibrating,
             GaugeFacts said,
-            ActLog log) {
+            ActLog log,
+            List<FailureReach> reaches) {
         this.rows = rows;
         this.calibrations = calibrations;
         this.failures = failures;
@@ -48,6 +51,7 @@ public class GaugeRegister {
         this.calibrating = calibrating;
         this.said = said;
         this.log = log;
+        this.reaches = reaches;
     }
 
     /** Registers a gauge. It may not be used before its first calibration is recorded. */
@@ -173,7 +177,7 @@ public class GaugeRegister {
     @Transactional
     public Gauge calibrated(Act act, String code, NewCalibration entry) {
         rows.toChange(Gauges.label(code));
-        if (!opens(act, "calibrate-gauge", code)) {
+        if (!opensToFail(act, "calibrate-gauge", code)) {
             return required(code).gauge();
         }
         GaugeRow row = required(code);
@@ -221,7 +225,7 @@ public class GaugeRegister {
     @Transactional
     public Gauge fail(Act act, String code, Failure failure) {
         rows.toChange(Gauges.label(code));
-        if (!opens(act, "fail-gauge", code)) {
+        if (!opensToFail(act, "fail-gauge", code)) {
             return required(code).gauge();
         }
         GaugeRow row = required(code);
@@ -253,6 +257,17 @@ public class GaugeRegister {
 
     private boolean opens(Act act, String kind, String code) {
         return log.opens(act, kind, "gauge:" + Gauges.label(code), Chains.SHOP);
+    }
+
+    /** What may fail the gauge is written into the frames that it measured too: a chain for each, locked in their order. */
+    private boolean opensToFail(Act act, String kind, String code) {
+        String label = Gauges.label(code);
+        return log.opens(
+                act,
+                kind,
+                "gauge:" + label,
+                Stream.concat(Stream.of(Chains.SHOP), reaches.stream().flatMap(one -> one.chains(label).stream()))
+                        .toArray(String[]::new));
     }
 
     private GaugeRow required(String code) {

@@ -353,31 +353,4 @@ class TorqueTest extends AtTheStand {
         assertThat(plate.otherPreload_kN(new BigDecimal("5.5"))).isEqualByComparingTo("9.17");
         assertThat(plate.otherFactor()).isEqualByComparingTo("0.12");
     }
-
-    /** By hand: a tool that showed 0.7 N·m too much gave 4.8 to 5.5, below 5; and 9.3 to 10, still within 8 to 12. */
-    @Test
-    void aToolFoundWrongCallsSomebodyToTheBoltsItMayHavePutOutside() {
-        Floor.Frame frame = frame();
-        give(frame, component(ComponentKind.SEAT_CLAMP, single("clamp", "5", "5.5", "6")), "");
-        give(frame, component(ComponentKind.SADDLE, single("clamp", "8", "10", "12")), "");
-        Floor.Frame other = frame();
-        give(other, component(ComponentKind.SADDLE, single("clamp", "8", "10", "12")), "");
-        tightenAll(frame);
-        tightenAll(other);
-        register.fail(
-                crew.act(qa),
-                tool,
-                new org.trammel.shop.gauges.Failure(
-                        LocalDate.of(2026, 3, 18),
-                        new BigDecimal("0.7"),
-                        "N·m",
-                        BigDecimal.TEN,
-                        "read against the bench"));
-        String mark = travellers.head(frame.travellerId()).mark();
-        String otherMark = travellers.head(other.travellerId()).mark();
-        assertThat(travellers.openCalls())
-                .anySatisfy(call -> assertThat(call.words())
-                        .contains(tool + " was found wrong", mark + " (1)")
-                        .doesNotContain(otherMark));
-    }
 }
