@@ -1,5 +1,6 @@
 package org.trammel.shop.handwork;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,12 @@ interface MetalAirRepository extends Repository<MetalAirRow, Long> {
     Optional<MetalAirRow> findFirstByOrderByIdDesc();
 
     List<MetalAirRow> findByOperationIdInOrderById(Collection<Long> operationIds);
+
+    @Query("""
+            select r from MetalAirRow r
+            where (r.airGauge = :gauge or r.metalGauge = :gauge) and r.at >= :since order by r.id
+            """)
+    List<MetalAirRow> readWith(String gauge, Instant since);
 
     @Query("select distinct r.by from MetalAirRow r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);
