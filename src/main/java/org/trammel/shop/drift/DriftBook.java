@@ -189,7 +189,7 @@ public class DriftBook {
         facts.put("stopsJig", kept.stopsJig());
         log.event(Chains.SHOP, "base-taken", facts);
         keeper.again(List.of(of));
-        calls.look(act, of, null, null);
+        calls.look(act, of);
     }
 
     /** A λ above one, an h of nothing: said here, not when the next frame is read. */
@@ -291,7 +291,7 @@ public class DriftBook {
                 .filter(each -> each.by() != Factor.JIG || each.id() == jig.id())
                 .toList();
         keeper.again(all);
-        all.forEach(each -> calls.look(act, each, null, null));
+        all.forEach(each -> calls.look(act, each));
     }
 
     /** Lines of one day keep their order: each stands a second after the one before. */

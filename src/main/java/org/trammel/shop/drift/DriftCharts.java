@@ -76,8 +76,16 @@ public class DriftCharts {
                 .toList();
     }
 
+    /** The base in force. */
+    @Nullable
+    Base base(Series of) {
+        return bases.findFirstBySeriesIdOrderByIdDesc(of.id())
+                .map(BaseRow::base)
+                .orElse(null);
+    }
+
     /** The first alarm of the last of some rows. */
-    private static @Nullable Alarm last(Base base, List<KeptRow> upTo) {
+    static @Nullable Alarm last(Base base, List<KeptRow> upTo) {
         int end = upTo.size() - 1;
         return Continued.charts(
                         base, upTo.subList(0, end), List.of(upTo.get(end).value()))

@@ -82,7 +82,8 @@ class JigCalls {
     /** Puts what was read of a piece where it belongs, and looks at the charts that this changed. */
     void changed(Act act, long travellerId, @Nullable Long operationId, List<Series> watching) {
         if (!watching.isEmpty()) {
-            kept.look(travellerId, watching).forEach(series -> look(act, series, travellerId, operationId));
+            kept.look(travellerId, watching)
+                    .forEach(one -> look(act, one.series(), one.place(), travellerId, operationId));
         }
     }
 
@@ -95,16 +96,37 @@ class JigCalls {
         };
     }
 
-    /** Looks at a series to which something was just added. */
-    void look(Act act, Series series, @Nullable Long travellerId, @Nullable Long operationId) {
+    /** Looks where a series stands now, after the QA lead took a base or readings of before, or struck one out. */
+    void look(Act act, Series series) {
         Standing now = charts.standing(series.id());
         Base base = now.base();
-        Alarm began = now.told();
         Integer since = now.kept().driftsSince();
-        if (base == null || began == null || since == null || rows.called(series.id(), base.id(), since)) {
+        if (base != null && since != null) {
+            int place = rows.numbered(series, since, since).get(0).place();
+            rows.uncalled(series.id(), base.id(), place).forEach(began -> tell(act, series, base, began, null, null));
+        }
+    }
+
+    /**
+     * Looks at what was just written of a series: a reading that came late, in between, may have raised an alarm although the
+     * newest is within.
+     */
+    private void look(Act act, Series series, int place, long travellerId, @Nullable Long operationId) {
+        Base base = charts.base(series);
+        if (base != null) {
+            rows.uncalled(series.id(), base.id(), place)
+                    .forEach(since -> tell(act, series, base, since, travellerId, operationId));
+        }
+    }
+
+    private void tell(
+            Act act, Series series, Base base, int since, @Nullable Long travellerId, @Nullable Long operationId) {
+        List<KeptRow> upTo = rows.numbered(series, since - Continued.REACH, since);
+        Alarm began = DriftCharts.last(base, upTo);
+        if (began == null) {
             return;
         }
-        Point point = rows.numbered(series, since, since).get(0).point();
+        Point point = upTo.get(upTo.size() - 1).point();
         String words = asked(series) + " " + series.name() + ", " + series.chartUnit() + ": "
                 + formats.sentence(began.words());
         alarms.save(new AlarmRow(act, base.id(), point.key(), words, base.stopsJig()));

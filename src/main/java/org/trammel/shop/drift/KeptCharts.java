@@ -87,12 +87,23 @@ class KeptCharts {
         stands.hold(seriesId);
     }
 
-    /** Begins to keep a series. */
+    /**
+     * Begins to keep a series. A reading whose transaction began before this one ended saw no series, and was not seen here;
+     * so all is made anew once more by whoever looks next.
+     */
     @Transactional(propagation = Propagation.MANDATORY)
     public void begin(Series of) {
         stands.begin(of.id());
         again(List.of(of));
+        stands.makeAnew(of.id());
     }
+
+    /**
+     * A series that changed.
+     *
+     * @param place of the first point that was written
+     */
+    record Changed(Series series, int place) {}
 
     /**
      * Looks what was read of a piece and puts it where it belongs.
@@ -102,7 +113,7 @@ class KeptCharts {
      * @return those that changed
      */
     @Transactional(propagation = Propagation.MANDATORY)
-    public List<Series> look(long travellerId, List<Series> watching) {
+    public List<Changed> look(long travellerId, List<Series> watching) {
         List<Long> travellers = pieces.same(travellerId);
         long piece = travellers.get(travellers.size() - 1);
         Set<Factor> factors = EnumSet.noneOf(Factor.class);
@@ -126,17 +137,19 @@ class KeptCharts {
             }
         }
         Map<Long, Base> inForce = bases(changed);
+        List<Changed> written = new ArrayList<>();
         for (Series each : changed) {
-            change(each, inForce.get(each.id()), stood.get(each.id()), read.get(each.code()));
+            int place = change(each, inForce.get(each.id()), stood.get(each.id()), read.get(each.code()));
+            written.add(new Changed(each, place));
         }
-        return changed;
+        return written;
     }
 
-    private void change(Series of, @Nullable Base base, List<KeptRows.Standing> gone, @Nullable Point come) {
+    private int change(Series of, @Nullable Base base, List<KeptRows.Standing> gone, @Nullable Point come) {
         KeptStand stand = stands.lock(of.id());
         if (stand.stale()) {
             anew(of, base, points.of(List.of(of)).get(of.id()));
-            return;
+            return 1;
         }
         boolean takes = come != null && of.takes(come);
         List<Instant> moments =
@@ -161,6 +174,7 @@ class KeptCharts {
         }
         KeptStand before = without(stand, tail);
         write(of, base, before, place, rows.lastBefore(of, place, Continued.REACH), now);
+        return place;
     }
 
     /** Where it stood before the tail; how many alarms there were and since when it drifted say its last rows. */

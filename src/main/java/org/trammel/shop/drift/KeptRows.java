@@ -169,13 +169,19 @@ class KeptRows {
                 """, String.class, serial);
     }
 
-    /** Whether somebody was called already for one of the readings from a number on. */
-    boolean called(long seriesId, long baseId, int since) {
-        Integer calls = plain.queryForObject("""
-                select count(*) from drift_alarm a join drift_point p on p.point = a.point
-                where a.base_id = ? and p.series_id = ? and p.number >= ?
-                """, Integer.class, baseId, seriesId, since);
-        return calls != null && calls > 0;
+    /**
+     * Numbers of the readings at which drifts began that reach to a place or beyond, and for which nobody was called yet.
+     *
+     * @param place of the first point that was written just now
+     */
+    List<Integer> uncalled(long seriesId, long baseId, int place) {
+        return plain.queryForList("""
+                select distinct p.drifts_since from drift_point p
+                where p.series_id = ? and p.place >= ? and p.drifts_since is not null and not exists
+                    (select 1 from drift_alarm a join drift_point q on q.point = a.point and q.series_id = ?
+                     where a.base_id = ? and q.drifts_since = p.drifts_since)
+                order by p.drifts_since
+                """, Integer.class, seriesId, place, seriesId, baseId);
     }
 
     void removeFrom(long seriesId, int place) {

@@ -54,6 +54,11 @@ class KeptStands {
                 seriesId);
     }
 
+    /** Has all points of a series made anew by whoever looks next. */
+    void makeAnew(long seriesId) {
+        plain.update("update drift_stand set stale = true where series_id = ?", seriesId);
+    }
+
     /** Where a series stands; nobody else adds to it until this transaction ends. */
     KeptStand lock(long seriesId) {
         return plain.query(STAND + " where series_id = ? for update", ROWS, seriesId).stream()
