@@ -12,13 +12,6 @@ import org.trammel.calc.units.Answer;
 /** Asks of readings on the plate whatever can be asked before they are reduced. */
 final class PlateCheck {
 
-    private static final double STAY_LEAST_MM = 200;
-    private static final double STAY_MOST_MM = 900;
-    private static final double GAP_LEAST_MM = 40;
-    private static final double GAP_MOST_MM = 300;
-    private static final double WIDTH_LEAST_MM = 60;
-    private static final double WIDTH_MOST_MM = 250;
-
     /** How far the measured axle may lie from the drawn one before the axes of the two settings are doubted. */
     private static final double DRAWN_WITHIN_MM = 30;
 
@@ -93,24 +86,24 @@ final class PlateCheck {
             place("axle", "the axle", axle.x_mm(), axle.y_mm());
             axle.driveFace().forEach(reading -> asked.reading("axle", reading));
             axle.nonDriveFace().forEach(reading -> asked.reading("axle", reading));
-            axle.insideWidths().forEach(width -> length("axle", width, WIDTH_LEAST_MM, WIDTH_MOST_MM));
+            axle.insideWidths().forEach(width -> length("axle", width, PlateLengths.AXLE_WIDTH));
         }
         PlateReadings.StayReadings stays = readings.stays();
         if (stays != null) {
-            length("stays", stays.drive(), STAY_LEAST_MM, STAY_MOST_MM);
-            length("stays", stays.nonDrive(), STAY_LEAST_MM, STAY_MOST_MM);
+            length("stays", stays.drive(), PlateLengths.CHAINSTAY);
+            length("stays", stays.nonDrive(), PlateLengths.CHAINSTAY);
         }
         PlateReadings.GapReadings gaps = readings.gaps();
         if (gaps != null) {
             List.of(gaps.fore(), gaps.aft(), gaps.up(), gaps.down())
-                    .forEach(gap -> length("dropouts", gap, GAP_LEAST_MM, GAP_MOST_MM));
+                    .forEach(gap -> length("dropouts", gap, PlateLengths.GAP));
             asked.within("dropouts", "span of the gaps", gaps.span_mm(), 10, 200);
         }
     }
 
-    private void length(String input, RawReading reading, double least_mm, double most_mm) {
+    private void length(String input, RawReading reading, PlateLengths within) {
         asked.reading(input, reading);
-        asked.within(input, "reading " + reading.name(), reading.value_mm(), least_mm, most_mm);
+        asked.within(input, "reading " + reading.name(), reading.value_mm(), within.least_mm(), within.most_mm());
     }
 
     private void face(String input, FacePoint point) {

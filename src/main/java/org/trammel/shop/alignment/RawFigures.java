@@ -165,6 +165,7 @@ public class RawFigures {
                 .orElse(null);
         requireSeen(typed, there);
         KeptDigits.FIGURE.require("value", NOT_KEPT, "", typed.mm());
+        typed.spot().requirePossible(typed.mm(), NOT_KEPT);
         String kind = kind(typed.gauge(), typed.spot().height() ? "table.height.kind" : "table.length.kind");
         Means means = usable(act, typed.gauge(), kind, List.of(typed.mm()));
         ask(typed, turns.setUp(operationId));

@@ -1,8 +1,12 @@
 package org.trammel.shop.alignment;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.trammel.calc.metrology.PlateLengths;
+import org.trammel.calc.units.DecimalSign;
+import org.trammel.shop.records.Refusal;
 
 /** A place of a frame on the plate that is read by one figure. */
 public enum Spot {
@@ -98,6 +102,32 @@ public enum Spot {
     /** Whether it is a height above the plate; else a length. */
     public boolean height() {
         return height;
+    }
+
+    /**
+     * Refuses a length that a rear end cannot have, before it is kept: it would only be refused with everything else read.
+     *
+     * @param deed what is not done otherwise, as a sentence
+     */
+    void requirePossible(BigDecimal mm, String deed) {
+        PlateLengths within = switch (this) {
+            case AXLE_WIDTH_1, AXLE_WIDTH_2, AXLE_WIDTH_3 -> PlateLengths.AXLE_WIDTH;
+            case GAP_FORE, GAP_AFT, GAP_UP, GAP_DOWN -> PlateLengths.GAP;
+            case STAY_DRIVE, STAY_OTHER -> PlateLengths.CHAINSTAY;
+            default -> null;
+        };
+        if (within != null
+                && (mm.compareTo(BigDecimal.valueOf(within.least_mm())) < 0
+                        || mm.compareTo(BigDecimal.valueOf(within.most_mm())) > 0)) {
+            throw Refusal.input(
+                    "value",
+                    deed,
+                    DecimalSign.COMMA.write(mm) + " mm is not between " + within.least_mm() + " and " + within.most_mm()
+                            + ".",
+                    within == PlateLengths.GAP
+                            ? "Enter the whole distance between both dropouts there, not by how much they differ."
+                            : "Enter the whole length in millimetres.");
+        }
     }
 
     /** Whether it lies on a tube or mandrel that stands about as high as the post. */

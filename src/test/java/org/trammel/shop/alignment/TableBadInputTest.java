@@ -64,6 +64,16 @@ class TableBadInputTest extends OnThePlate {
         assertThat(sheet(frame).figures()).isEmpty();
     }
 
+    /** What cannot be a gap is refused where it is keyed, not when all the rest is read. */
+    @Test
+    void aDifferenceIsNoGap() throws Exception {
+        WholeShop.Frame frame = frame();
+        assertThat(keyed(frame, "GAP_FORE", "0,1", calliper))
+                .contains("0,1 mm is not between 40 and 300.", "whole distance between both dropouts");
+        assertThat(keyed(frame, "STAY_DRIVE", "43,2", calliper)).contains("43,2 mm is not between 200 and 900.");
+        assertThat(sheet(frame).figures()).isEmpty();
+    }
+
     @Test
     void aHeightOutsideTheGaugesRangeIsRefused() throws Exception {
         WholeShop.Frame frame = frame();
