@@ -91,7 +91,13 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
     @Query("select distinct r.personId from Reading r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);
 
-    @Query("select distinct r.personId from Reading r where r.characteristicId in :characteristicIds")
+    /** But for those who only made a record count, of what no gauge in anybody's hand read, such as an oven's log. */
+    @Query("""
+            select distinct r.personId from Reading r
+            where r.characteristicId in :characteristicIds
+              and (r.record is null or r.gaugeId is not null
+                   or exists (select 1 from ReadingGauge g where g.readingId = r.id))
+            """)
     Set<Long> peopleOn(Collection<Long> characteristicIds);
 
     @Query("""

@@ -147,6 +147,25 @@ class RunGivesTest extends AtTheOven {
         assertThat(line(frame, "110-1").state()).isEqualTo(CharacteristicState.CONFORMING);
     }
 
+    /** The route asks two, and the shop has one QA lead: who judged the record of a run did no work of it. */
+    @Test
+    void whoDecidedTheRunSignsItsOperationToo() {
+        gives(Map.of(RunFigure.HIGHEST, List.of("110-3")));
+        SmallRoute.Op aged = op(operation)
+                .step("in the oven")
+                .hold(Signer.HEAT_TREATER, Signer.QA)
+                .characteristic(
+                        Asked.of("110-3", "°C", null, "185", "THERMOCOUPLE").sheet());
+        Floor.Frame frame = floor.frame(
+                SmallRoute.of(aged.sheet(), op("999").step("on").sheet()).sheet());
+        Run run = finished(0, frame);
+        release.decide(crew.act(qa), run.code(), qa, Set.of(), null);
+        long at = floor.at(frame).line().operationId();
+        signing.sign(crew.act(heat), at, heat, Signer.HEAT_TREATER);
+        signing.sign(crew.act(qa), at, qa, Signer.QA);
+        assertThat(floor.at(frame).line().code()).isEqualTo("999");
+    }
+
     @Test
     void whatNoProgrammeNamesIsKeyed() {
         gives(Map.of(RunFigure.IN_BAND, List.of("110-1")));
