@@ -1,6 +1,6 @@
 """Invented oven records of the invented workshop, and what they are worth, computed apart from the project.
 
-    python3 ovens.py records   writes HT-*.csv and CU-*.csv where the invented workshop reads them
+    python3 ovens.py records   writes HT-*.csv, CU-*.csv and SO-*.csv where the invented workshop reads them
     python3 ovens.py table     reads them again and writes runs.csv
 
 Works in its own way: each line between two readings is cut at every place where two thermocouples cross or one crosses a
@@ -37,8 +37,13 @@ RUNS = [
 ]
 
 # bakes of a coat, for the metal's thermocouple: 20 min at 160
-BAKE = [(0, 22), (8, 120), (13, 155), (15, 160), (37, 160), (41, 140), (55, 60)]
+BAKE = [(0, 22), (8, 120), (13, 155), (15, 160), (35, 160), (39, 140), (55, 60)]
 BAKES = [("CU-0041", "2026-03-10 16:00"), ("CU-0042", "2026-03-11 10:00"), ("CU-0043", "2026-03-12 10:00")]
+
+# a solution treatment in a hot oven, for the thermocouple on the load; the door opens 8 s before the 66th minute
+SOLUTION = [(0, 24), (3, 290), (6, 430), (9, 502), (12, 522), (13, 526), (16, 529), (65.75, 529), (66, 516),
+            (66.25, 38), (67, 30)]
+SOLUTIONS = [("SO-0031", "2026-03-18 05:34")]
 
 
 def at(shape, minute):
@@ -77,6 +82,15 @@ def records():
             for half in range(0, 2 * BAKE[-1][0] + 1):
                 time = (start + datetime.timedelta(seconds=30 * half)).strftime("%Y-%m-%dT%H:%M:%S")
                 file.write("%s,%.1f,%.1f\r\n" % (time, at(BAKE, half / 2) + 3, at(BAKE, half / 2)))
+    for name, begin in SOLUTIONS:
+        start = datetime.datetime.fromisoformat(begin)
+        with open(RECORDS / (name + ".csv"), "w", encoding="utf-8", newline="") as file:
+            file.write("Time;TC-01;TC-02;TC-03\r\n")
+            for quarter in range(0, 4 * SOLUTION[-1][0] + 1):
+                minute = quarter / 4
+                air = 530.5 - 28 * math.exp(-minute / 5) - (12 if minute >= 66 else 0)
+                time = (start + datetime.timedelta(seconds=15 * quarter)).strftime("%Y-%m-%d %H:%M:%S")
+                file.write(("%s;%.1f;%.1f;%.1f\r\n" % (time, air, air + 0.6, at(SOLUTION, minute))).replace(".", ","))
 
 
 def read(name):

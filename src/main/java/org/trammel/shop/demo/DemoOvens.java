@@ -1,6 +1,7 @@
 package org.trammel.shop.demo;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +20,8 @@ import org.trammel.shop.ovens.Purpose;
 import org.trammel.shop.ovens.RunFigure;
 
 /**
- * Registers the three invented ovens with their surveys and tests, and the programmes with the revisions before them. Ages
- * and the bakes of two colours guard their operations and give their characteristics.
+ * Registers the three invented ovens with their surveys and tests, and the programmes with the revisions before them. Ages,
+ * the bakes of two colours and, of late, solution treatment guard their operations and give their characteristics.
  */
 @Component
 @Profile("demo")
@@ -29,6 +30,9 @@ class DemoOvens {
     private static final String SHEET = "tube maker's sheet and own coupons, invented";
     /** Cures of a frame in two colours; where there is one, it goes by the sheet of the coat. */
     private static final List<String> COLOURS = List.of("150.2", "150.6", "150.9");
+
+    /** Since then a solution treatment goes by its record; what was quenched before went by the sheet. */
+    private static final Instant BY_RECORD = DemoStory.at("2026-03-17T08:00");
 
     private static final List<String> ANY = List.of("AL7005", "AL6061", "STEEL", "TI");
 
@@ -132,20 +136,7 @@ class DemoOvens {
     }
 
     private void programmes() {
-        approve(
-                "P-SOL-6061",
-                3,
-                Purpose.SOLUTION,
-                new Sheet(
-                        "to W, water",
-                        List.of("AL6061"),
-                        List.of(),
-                        List.of(step("529", "6", "6", "0.75")),
-                        "582",
-                        null,
-                        "10",
-                        null,
-                        "procedure HP-02 of the shop, invented; the standard's edition is to be filled in"));
+        approve("P-SOL-6061", 2, Purpose.SOLUTION, solution(List.of(), Map.of()));
         approve(
                 "P-AGE-6061",
                 4,
@@ -196,9 +187,7 @@ class DemoOvens {
                         null,
                         null,
                         "powder sheet, invented",
-                        Map.of(
-                                RunFigure.SOAK,
-                                COLOURS.stream().map(code -> code + "-4").toList())));
+                        Map.of(RunFigure.SOAK, coloured("-4"), RunFigure.IN_BAND, coloured("-5"))));
         approve(
                 "P-CURE-190",
                 1,
@@ -227,6 +216,35 @@ class DemoOvens {
                         null,
                         null,
                         "powder sheet, invented"));
+        clock.setTo(BY_RECORD);
+        approve(
+                "P-SOL-6061",
+                1,
+                Purpose.SOLUTION,
+                solution(
+                        List.of("090a"),
+                        Map.of(
+                                RunFigure.SOAK, List.of("090-1"),
+                                RunFigure.QUENCH, List.of("090-2"),
+                                RunFigure.IN_BAND, List.of("090-5"))));
+    }
+
+    private static Sheet solution(List<String> guards, Map<RunFigure, List<String>> gives) {
+        return new Sheet(
+                "to W, water",
+                List.of("AL6061"),
+                guards,
+                List.of(step("529", "6", "6", "0.75")),
+                "582",
+                null,
+                "10",
+                null,
+                "procedure HP-02 of the shop, invented; the standard's edition is to be filled in",
+                gives);
+    }
+
+    private static List<String> coloured(String end) {
+        return COLOURS.stream().map(code -> code + end).toList();
     }
 
     /** What a programme says beside its steps; the figures in the order of its form. */

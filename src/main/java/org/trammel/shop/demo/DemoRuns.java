@@ -15,13 +15,15 @@ import org.springframework.stereotype.Component;
 import org.trammel.shop.ovens.Loads;
 import org.trammel.shop.ovens.LogImport;
 import org.trammel.shop.ovens.OvenRuns;
+import org.trammel.shop.ovens.QuenchMark;
+import org.trammel.shop.ovens.Quenches;
 import org.trammel.shop.ovens.RunRelease;
 import org.trammel.shop.ovens.RunSigner;
 import org.trammel.shop.ovens.Runs;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
 
-/** Ages frames as the crew did: loaded, signed by two, run, its logger's file read in, released by the QA lead. */
+/** Heats frames as the crew did: loaded, signed by two, run, its logger's file read in, released by the QA lead. */
 @Component
 @Profile("demo")
 class DemoRuns {
@@ -46,6 +48,7 @@ class DemoRuns {
     private final Travellers travellers;
     private final Loads loads;
     private final OvenRuns ovenRuns;
+    private final Quenches quenches;
     private final LogImport records;
     private final Runs runs;
     private final RunRelease release;
@@ -57,6 +60,7 @@ class DemoRuns {
             Travellers travellers,
             Loads loads,
             OvenRuns ovenRuns,
+            Quenches quenches,
             LogImport records,
             Runs runs,
             RunRelease release) {
@@ -66,6 +70,7 @@ class DemoRuns {
         this.travellers = travellers;
         this.loads = loads;
         this.ovenRuns = ovenRuns;
+        this.quenches = quenches;
         this.records = records;
         this.runs = runs;
         this.release = release;
@@ -102,6 +107,26 @@ class DemoRuns {
         clock.pass(Duration.ofMinutes(6));
         release.decide(acts.by("TR"), run, acts.id("TR"), Set.of(), null);
         return clock.instant();
+    }
+
+    /** Solution treatment of one frame, and its quench at 06:40. It stands at the end of it. */
+    void dissolve(DemoOrder order, long travellerId) {
+        String run = "SO-0031";
+        List<Goes> in = List.of(new Goes(
+                order, travellerId, travellers.sheet(travellerId).head().tag()));
+        walk.to(order, travellerId, "090a:0");
+        load(run, "OV-2", "P-SOL-6061", in, "head tube down, to drain", "basket");
+        sign(run, "SB");
+        clock.setTo(DemoStory.at("2026-03-18T05:34"));
+        ovenRuns.start(acts.by("RH"), run);
+        clock.setTo(DemoStory.at("2026-03-18T05:43"));
+        walk.on(order, travellerId, 2);
+        quenches.tap(acts.by("RH"), run, QuenchMark.OUT);
+        walk.on(order, travellerId, 1);
+        quenches.tap(acts.by("RH"), run, QuenchMark.IN);
+        stop(run, DemoStory.at("2026-03-18T06:41"));
+        clock.pass(Duration.ofMinutes(2));
+        release.decide(acts.by("TR"), run, acts.id("TR"), Set.of(), null);
     }
 
     /** Three bakes of a base colour that was not right at once; they stand in the heat ledger of the frame. */

@@ -43,6 +43,7 @@ class DemoStory {
     private final DemoCoats coats;
     private final DemoLastDays last;
     private final DemoTorques torques;
+    private final DemoRuns runs;
 
     DemoStory(
             DemoWalk walk,
@@ -59,7 +60,8 @@ class DemoStory {
             DemoTable table,
             DemoCoats coats,
             DemoLastDays last,
-            DemoTorques torques) {
+            DemoTorques torques,
+            DemoRuns runs) {
         this.walk = walk;
         this.demoOrders = demoOrders;
         this.acts = acts;
@@ -75,6 +77,7 @@ class DemoStory {
         this.coats = coats;
         this.last = last;
         this.torques = torques;
+        this.runs = runs;
     }
 
     /** Draws the frame of an order, and releases it if it stands in the shop. */
@@ -126,6 +129,7 @@ class DemoStory {
             if (order.order().equals("O-101")) {
                 walk.to(order, traveller, "080:0");
                 repair(serial);
+                runs.dissolve(order, traveller);
             }
             walk.to(order, traveller, place.substring(space + 1));
         }

@@ -42,8 +42,8 @@ class DemoWalk {
     private static final String ANY_JIG = "J3";
 
     private static final Duration STEP = Duration.ofMinutes(4);
-
     private static final Duration SOAK = Duration.ofMinutes(45);
+    private static final Duration TO_THE_WATER = Duration.ofSeconds(8);
 
     private final DemoActs acts;
     private final DemoClock clock;
@@ -133,6 +133,11 @@ class DemoWalk {
         }
     }
 
+    /** Ticks so many further steps where it stands. */
+    void on(DemoOrder order, long travellerId, int steps) {
+        tick(order, Objects.requireNonNull(travellers.sheet(travellerId).at()), steps);
+    }
+
     private void moveClock(DemoOrder order, String code, FrameSheet sheet) {
         clock.pass(Duration.ofMinutes(10));
         Instant anchor = order.anchor(code);
@@ -194,7 +199,7 @@ class DemoWalk {
             if (step.ticked() || left-- <= 0) {
                 continue;
             }
-            clock.pass(STEP.plus(inTheOven(at.line().code(), step)));
+            clock.pass(until(at.line().code(), step));
             String by = penetrant(step) ? "TR" : doer(order, at);
             if (step.photo()) {
                 remarks.photo(acts.by(by), step.stepId(), picture());
@@ -215,9 +220,14 @@ class DemoWalk {
         }
     }
 
-    /** How long the oven takes before a step can be ticked: the soak before the door opens. */
-    private static Duration inTheOven(String code, FrameSheet.StepLine step) {
-        return code.equals("090a") && step.number() == 1 ? SOAK : Duration.ZERO;
+    /** How long until a step is ticked: of the quench the soak before the door, and seconds from there to the water. */
+    private static Duration until(String code, FrameSheet.StepLine step) {
+        return switch (code + " " + step.number()) {
+            case "090a 1" -> STEP.plus(SOAK);
+            case "090a 2" -> STEP.plus(STEP).minus(TO_THE_WATER);
+            case "090a 3" -> TO_THE_WATER;
+            default -> STEP;
+        };
     }
 
     /** Every photograph of the demo is the same picture, which is kept once. */

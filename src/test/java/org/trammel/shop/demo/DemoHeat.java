@@ -17,11 +17,14 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.calc.thermal.OvenRuns;
+import org.trammel.shop.inspection.ReadingLine;
+import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.ovens.HeatLedgers;
 import org.trammel.shop.ovens.OvenTrace;
 import org.trammel.shop.ovens.OvenTraces;
 import org.trammel.shop.ovens.Ovens;
 import org.trammel.shop.ovens.TraceOutcome;
+import org.trammel.shop.travellers.Travellers;
 
 /** The heat of the invented workshop: a thermocouple that drifted, and a bake that one frame does not stand any more. */
 abstract class DemoHeat extends DemoHands {
@@ -37,6 +40,12 @@ abstract class DemoHeat extends DemoHands {
 
     @Autowired
     private OvenTraces traces;
+
+    @Autowired
+    private Travellers travellers;
+
+    @Autowired
+    private Readings readings;
 
     @Autowired
     private HeatLedgers ledgers;
@@ -129,6 +138,40 @@ abstract class DemoHeat extends DemoHands {
         qa.waitForURL("**/loads/HT-0226");
         assertThat(text(qa.locator("main"))).contains("HT-0226.csv").contains("conforming");
         hands.look(qa, "heat-run");
+    }
+
+    /**
+     * By hand from the rows of SO-0031.csv: TC-03 reads 0.8 high, so 523 °C is crossed where it reads 523.8, at
+     * 12.25 + 0.25 × 0.8 / 1.0 min and 65.75 + 0.25 × 5.2 / 13 min. The coldest row between them is the one after half a
+     * minute, 524 − 0.8, the hottest 529 − 0.8. Door to water took 8 s.
+     */
+    @Test
+    void theSolutionTreatmentOfTheFrameOnTheTableIsGivenByItsRecord() {
+        Map<String, List<BigDecimal>> given = new HashMap<>();
+        given("O-101", "SO-0031").forEach(reading -> given.put(reading.code(), reading.raw()));
+        assertThat(given).containsOnlyKeys("090-1", "090-2", "090-5");
+        assertThat(given.get("090-1").get(0)).isEqualByComparingTo("523.2");
+        assertThat(given.get("090-1").get(1)).isEqualByComparingTo("528.2");
+        assertThat(given.get("090-2").get(0)).isEqualByComparingTo("8");
+        assertThat(figure(given.get("090-5").get(0))).isCloseTo(65.85 - 12.45, within(1e-6));
+    }
+
+    /** By hand from CU-0043.csv: TC-22 reads 1.1 low, so the band begins and ends where it reads 153.9. */
+    @Test
+    void theLastBakeOfABaseColourGaveItsTimeAtTemperature() {
+        assertThat(given("O-114", "CU-0043"))
+                .filteredOn(reading -> reading.code().equals("150.2-5"))
+                .singleElement()
+                .satisfies(reading -> assertThat(figure(reading.value())).isCloseTo(36.22 - 12.84, within(0.02)));
+    }
+
+    private List<ReadingLine> given(String order, String run) {
+        long traveller = travellers.inForce(serial(order), "").travellerId();
+        return travellers.sheet(traveller).operations().stream()
+                .flatMap(line -> travellers.operation(line.operationId()).characteristics().stream())
+                .flatMap(line -> readings.of(List.of(line.characteristicId())).stream())
+                .filter(reading -> ("run " + run).equals(reading.record()))
+                .toList();
     }
 
     /** 20 min at 160 °C are worth 0.77 h at 149 °C, 20 min at 200 °C 11.4 h (115 kJ/mol, the story's own sums). */
