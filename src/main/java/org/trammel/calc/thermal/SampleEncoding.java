@@ -1,6 +1,5 @@
 package org.trammel.calc.thermal;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +28,20 @@ public final class SampleEncoding {
 
     /** The bytes that say the samples. */
     public static byte[] encode(Samples samples) {
-        Bytes out = new Bytes();
+        Bytes counted = new Bytes(new byte[0]);
+        write(counted, samples);
+        Bytes out = new Bytes(new byte[counted.size + CRC_BYTES]);
+        write(out, samples);
+        CRC32 crc = new CRC32();
+        crc.update(out.into, 0, out.size);
+        long sum = crc.getValue();
+        for (int i = 0; i < CRC_BYTES; i++) {
+            out.write((int) (sum >>> 8 * i));
+        }
+        return out.into;
+    }
+
+    private static void write(Bytes out, Samples samples) {
         out.writeBytes(MAGIC);
         number(out, samples.channels().size());
         for (String name : samples.channels()) {
@@ -48,13 +60,6 @@ public final class SampleEncoding {
         for (int channel = 0; channel < samples.channels().size(); channel++) {
             readings(out, samples, channel);
         }
-        CRC32 crc = new CRC32();
-        crc.update(out.bytes(), 0, out.size());
-        long sum = crc.getValue();
-        for (int i = 0; i < CRC_BYTES; i++) {
-            out.write((int) (sum >>> 8 * i));
-        }
-        return out.toByteArray();
     }
 
     private static void readings(Bytes out, Samples samples, int channel) {
@@ -94,11 +99,27 @@ public final class SampleEncoding {
         out.write((int) rest);
     }
 
-    /** Gives its buffer away to be summed without a copy. */
-    private static final class Bytes extends ByteArrayOutputStream {
+    /** Counts what is written, and keeps as much of it as there is room for: once to count, once to keep. */
+    private static final class Bytes {
 
-        byte[] bytes() {
-            return buf;
+        private final byte[] into;
+        private int size;
+
+        Bytes(byte[] into) {
+            this.into = into;
+        }
+
+        void write(int value) {
+            if (size < into.length) {
+                into[size] = (byte) value;
+            }
+            size++;
+        }
+
+        void writeBytes(byte[] values) {
+            for (byte value : values) {
+                write(value);
+            }
         }
     }
 
@@ -172,7 +193,7 @@ public final class SampleEncoding {
             if (at != end) {
                 throw new IllegalArgumentException("bytes left over");
             }
-            return Samples.of(names, times, readings);
+            return Samples.given(names, times, readings);
         }
 
         private void readings(int[] into) {

@@ -12,7 +12,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class SampleTable {
 
-    static final int MOST_ROWS = 1 << 23;
+    private static final int ROW_BITS = 23;
+
+    static final int MOST_ROWS = 1 << ROW_BITS;
     static final int MOST_READINGS = 40_000_000;
 
     /** Two years of milliseconds leave room for the number of a row beside them in 64 bits. */
@@ -91,26 +93,37 @@ final class SampleTable {
             System.arraycopy(times.get(piece), 0, at, row, Math.min(PIECE, rows - row));
             times.set(piece, GIVEN_AWAY);
         }
-        int[] line = new int[rows];
-        for (int piece = 0, row = 0; row < rows; piece++, row += PIECE) {
-            System.arraycopy(lines.get(piece), 0, line, row, Math.min(PIECE, rows - row));
-        }
-        lines.clear();
         if (wall != null && rows > 0) {
-            WallClock.settle(wall, at, line);
+            WallClock.settle(wall, at, this::line);
         }
         if (asItStands(at, choices)) {
-            return new Samples(names, at, columns(null));
+            lines.clear();
+            return new Samples(names, at, columns(null, rows));
         }
-        int[] kept = withoutDuplicates(at, order(at, line), line, choices);
-        if (kept.length == 0) {
+        // Out of order, a time and the number of its row share one number: nothing is kept beside it.
+        long least = ordered(at);
+        int kept = withoutDuplicates(at, least, choices);
+        lines.clear();
+        if (kept == 0) {
             throw new Unread(0, none());
         }
-        long[] ordered = new long[kept.length];
-        for (int row = 0; row < kept.length; row++) {
-            ordered[row] = at[kept[row]];
+        int[][] columns = columns(at, kept);
+        for (int row = 0; row < kept; row++) {
+            at[row] = time(at[row], least);
         }
-        return new Samples(names, ordered, columns(kept));
+        return new Samples(names, kept == rows ? at : Arrays.copyOf(at, kept), columns);
+    }
+
+    private int line(int row) {
+        return lines.get(row >> PIECE_BITS)[row & PIECE - 1];
+    }
+
+    private static int row(long key) {
+        return (int) (key & MOST_ROWS - 1);
+    }
+
+    private static long time(long key, long least) {
+        return least + (key >> ROW_BITS);
     }
 
     /** Whether every row stays, in the order of the file: nothing is copied then that is not needed. */
@@ -128,14 +141,14 @@ final class SampleTable {
     /**
      * The readings by channel; the pieces are given up on the way.
      *
-     * @param kept rows that stay, or null for all
+     * @param keys of the rows that stay, in their order, or null for all
      */
-    private int[][] columns(int @Nullable [] kept) {
+    private int[][] columns(long @Nullable [] keys, int kept) {
         int[][] columns = new int[channels][];
         for (int channel = 0; channel < channels; channel++) {
-            columns[channel] = new int[kept == null ? rows : kept.length];
-            for (int row = 0; row < columns[channel].length; row++) {
-                columns[channel][row] = reading(channel, kept == null ? row : kept[row]);
+            columns[channel] = new int[kept];
+            for (int row = 0; row < kept; row++) {
+                columns[channel][row] = reading(channel, keys == null ? row : row(keys[row]));
             }
             for (int[][] piece : readings) {
                 piece[channel] = NOTHING;
@@ -155,54 +168,54 @@ final class SampleTable {
         return readings.get(row >> PIECE_BITS)[channel][row & PIECE - 1];
     }
 
-    /** Rows in order of time, those of one time in the order of the file. */
-    private int[] order(long[] at, int[] line) throws Unread {
-        int[] order = new int[rows];
-        Arrays.setAll(order, row -> row);
+    /**
+     * Turns times into keys in the order of time, those of one time in the order of the file.
+     *
+     * @return the least time
+     */
+    private long ordered(long[] at) throws Unread {
         long least = Long.MAX_VALUE;
         long greatest = Long.MIN_VALUE;
         for (int row = 0; row < rows; row++) {
             if (Math.abs(at[row] - at[0]) > MOST_MS) {
-                throw new Unread(line[row], "Its time lies more than a year from that of the first row.");
+                throw new Unread(line(row), "Its time lies more than a year from that of the first row.");
             }
             unordered += row > 0 && at[row] < greatest ? 1 : 0;
             least = Math.min(least, at[row]);
             greatest = Math.max(greatest, at[row]);
         }
-        if (unordered == 0) {
-            return order;
-        }
-        long[] keys = new long[rows];
         for (int row = 0; row < rows; row++) {
-            keys[row] = at[row] - least << 23 | row;
+            at[row] = at[row] - least << ROW_BITS | row;
         }
-        Arrays.sort(keys);
-        for (int row = 0; row < rows; row++) {
-            order[row] = (int) (keys[row] & (1 << 23) - 1);
+        if (unordered > 0) {
+            Arrays.sort(at);
         }
-        return order;
+        return least;
     }
 
-    private int[] withoutDuplicates(long[] at, int[] order, int[] line, LogChoices choices) throws Unread {
+    /** Moves the keys that stay to the front, and tells how many they are. */
+    private int withoutDuplicates(long[] keys, long least, LogChoices choices) throws Unread {
         int kept = 0;
         long from = choices.from() == null ? Long.MIN_VALUE : choices.from().toEpochMilli();
         long until = choices.until() == null ? Long.MAX_VALUE : choices.until().toEpochMilli();
-        for (int row : order) {
-            if (at[row] < from || at[row] > until) {
+        for (long key : keys) {
+            long at = time(key, least);
+            if (at < from || at > until) {
                 outside++;
                 continue;
             }
-            if (kept > 0 && at[order[kept - 1]] == at[row]) {
-                if (!alike(order[kept - 1], row)) {
+            if (kept > 0 && time(keys[kept - 1], least) == at) {
+                int before = row(keys[kept - 1]);
+                if (!alike(before, row(key))) {
                     throw new Unread(
-                            line[row], "It has the time of line " + line[order[kept - 1]] + " and other temperatures.");
+                            line(row(key)), "It has the time of line " + line(before) + " and other temperatures.");
                 }
                 duplicates++;
                 continue;
             }
-            order[kept++] = row;
+            keys[kept++] = key;
         }
-        return Arrays.copyOf(order, kept);
+        return kept;
     }
 
     private boolean alike(int one, int two) {

@@ -35,6 +35,21 @@ public final class Samples {
      * @param readings_mDegC by channel, then by row, thousandths of a degree; {@link #OPEN} where there is none
      */
     public static Samples of(List<String> channels, long[] times_ms, int[][] readings_mDegC) {
+        require(channels, times_ms, readings_mDegC);
+        int[][] copy = new int[readings_mDegC.length][];
+        for (int channel = 0; channel < copy.length; channel++) {
+            copy[channel] = readings_mDegC[channel].clone();
+        }
+        return new Samples(channels, times_ms.clone(), copy);
+    }
+
+    /** The same of arrays that the caller gives away. */
+    static Samples given(List<String> channels, long[] times_ms, int[][] readings_mDegC) {
+        require(channels, times_ms, readings_mDegC);
+        return new Samples(channels, times_ms, readings_mDegC);
+    }
+
+    private static void require(List<String> channels, long[] times_ms, int[][] readings_mDegC) {
         if (channels.isEmpty() || new HashSet<>(channels).size() != channels.size()) {
             throw new IllegalArgumentException("Channels have names that differ: " + channels);
         }
@@ -46,14 +61,11 @@ public final class Samples {
                 throw new IllegalArgumentException("Times rise strictly: row " + row);
             }
         }
-        int[][] copy = new int[readings_mDegC.length][];
-        for (int channel = 0; channel < copy.length; channel++) {
-            if (readings_mDegC[channel].length != times_ms.length) {
+        for (int[] readings : readings_mDegC) {
+            if (readings.length != times_ms.length) {
                 throw new IllegalArgumentException("Every channel has a reading or none for each row");
             }
-            copy[channel] = readings_mDegC[channel].clone();
         }
-        return new Samples(channels, times_ms.clone(), copy);
     }
 
     public List<String> channels() {

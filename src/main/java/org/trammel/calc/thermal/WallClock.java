@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.zone.ZoneOffsetTransition;
 import java.time.zone.ZoneRules;
 import java.util.Arrays;
+import java.util.function.IntUnaryOperator;
 
 /**
  * Turns times as a clock on the wall showed them into UTC, through the nights on which it was set.
@@ -25,9 +26,9 @@ final class WallClock {
     private final ZoneRules rules;
     private final String zone;
     private final long[] times;
-    private final int[] lines;
+    private final IntUnaryOperator lines;
 
-    private WallClock(ZoneId zone, long[] times, int[] lines) {
+    private WallClock(ZoneId zone, long[] times, IntUnaryOperator lines) {
         this.rules = zone.getRules();
         this.zone = zone.getId();
         this.times = times;
@@ -38,9 +39,9 @@ final class WallClock {
      * Puts the times right, in place.
      *
      * @param wall_ms as if the clock on the wall showed UTC, in the order of the file
-     * @param lines of the file they stand in
+     * @param lines of the file they stand in, by row
      */
-    static void settle(ZoneId zone, long[] wall_ms, int[] lines) throws Unread {
+    static void settle(ZoneId zone, long[] wall_ms, IntUnaryOperator lines) throws Unread {
         new WallClock(zone, wall_ms, lines).settle();
     }
 
@@ -52,10 +53,16 @@ final class WallClock {
             greatest = Math.max(greatest, time);
         }
         Instant from = Instant.ofEpochMilli(least - AROUND_MS);
-        int[] offsets = new int[times.length];
         int offset = rules.getOffset(from).getTotalSeconds() * 1000;
-        Arrays.fill(offsets, offset);
         ZoneOffsetTransition change = rules.nextTransition(from);
+        if (change == null || wall_ms(change.getDateTimeBefore()) - AROUND_MS > greatest) {
+            for (int row = 0; row < times.length; row++) {
+                times[row] -= offset;
+            }
+            return;
+        }
+        int[] offsets = new int[times.length];
+        Arrays.fill(offsets, offset);
         while (change != null && wall_ms(change.getDateTimeBefore()) - AROUND_MS <= greatest) {
             through(change, offsets);
             change = rules.nextTransition(change.getInstant());
@@ -84,7 +91,7 @@ final class WallClock {
         }
         if (change.isGap()) {
             throw new Unread(
-                    lines[first],
+                    lines.applyAsInt(first),
                     shown(times[first]) + " does not exist in " + zone
                             + ", as the clock is set forward over it. A logger"
                             + " that is not set is read with its own offset, such as " + change.getOffsetBefore()
@@ -109,7 +116,7 @@ final class WallClock {
                     back > 0 && (step >= 0 || 2 * back < -change.getDuration().toMillis());
             if (outside || misplaced) {
                 throw new Unread(
-                        lines[row],
+                        lines.applyAsInt(row),
                         "The clock of " + zone + " was set back at " + shown(until)
                                 + ", and the rows around it do not stand in order: which of the two hours they mean cannot"
                                 + " be told.");
@@ -130,7 +137,7 @@ final class WallClock {
         if (throughUnset || first == 0 && last == times.length - 1 || before == behind) {
             ZoneOffset unset = change.getOffsetAfter();
             throw new Unread(
-                    lines[first],
+                    lines.applyAsInt(first),
                     shown(times[first]) + " exists twice in " + zone + ", as the clock was set back at " + shown(until)
                             + ", and the rows do not tell which is meant. A logger that is not set is read with its own"
                             + " offset, such as " + unset + ".");
