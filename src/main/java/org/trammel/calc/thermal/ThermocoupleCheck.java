@@ -10,8 +10,8 @@ import java.util.List;
  *
  * <p>Open: no reading for longer than the longest gap. Stuck: not a thousandth changed for as long as is asked, while a
  * neighbour went by more than {@value #NEIGHBOUR_MOVED_K} K. Reversed: falling where its neighbours, or a load that was heated,
- * rose. Jumped: it went {@value #JUMP_K} K more than the middle of its neighbours within a minute, as one that has come off the
- * load does. Alike: it reads the same as another in every row, as one that is wired twice does. All are common practice and
+ * rose. Jumped: it went {@value #JUMP_K} K more than the middle of its neighbours within a minute, and not as fast before, as one
+ * that has come off the load does. Alike: it reads the same as another in every row, as one that is wired twice does. All are common practice and
  * places to look, no verdicts.
  */
 public final class ThermocoupleCheck {
@@ -212,7 +212,8 @@ public final class ThermocoupleCheck {
             double own = samples.degC(channel, row) - samples.degC(channel, before);
             if (count > 0
                     && Math.abs(own - middle(moves, count)) > JUMP_K * Math.max(1, span / (double) JUMP_MS)
-                    && Math.abs(own) > Math.abs(middle(moves, count))) {
+                    && Math.abs(own) > Math.abs(middle(moves, count))
+                    && sudden(channel, before, row, own)) {
                 add(
                         channel,
                         Kind.JUMPED,
@@ -224,6 +225,21 @@ public final class ThermocoupleCheck {
                 before = row;
             }
         }
+    }
+
+    /** Whether it did not move nearly as fast before: a cold load that warms in a hot oven does not jump. */
+    private boolean sudden(int channel, int before, int row, double own) {
+        long span = samples.time_ms(row) - samples.time_ms(before);
+        int earlier = before;
+        while (earlier > 0 && samples.time_ms(before) - samples.time_ms(earlier) < span) {
+            earlier--;
+        }
+        long ago = samples.time_ms(before) - samples.time_ms(earlier);
+        if (ago < span || !samples.has(channel, earlier)) {
+            return false;
+        }
+        double moved = (samples.degC(channel, before) - samples.degC(channel, earlier)) * span / ago;
+        return Math.signum(moved) != Math.signum(own) || Math.abs(own) - Math.abs(moved) > JUMP_K;
     }
 
     private static double middle(double[] moves, int count) {

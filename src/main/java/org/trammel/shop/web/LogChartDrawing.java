@@ -16,7 +16,7 @@ final class LogChartDrawing {
     private static final double WIDTH = 900;
     private static final double HEIGHT = 380;
     private static final double LEFT = 56;
-    private static final double RIGHT = 800;
+    private static final double RIGHT = 748;
     private static final double TOP = 16;
     private static final double BOTTOM = 340;
     private static final double APART = 15;

@@ -92,6 +92,20 @@ class ThermocoupleCheckTest {
         assertThat(sign.when().until().getEpochSecond()).isEqualTo(300 * 60);
     }
 
+    /** Into an oven at 177 °C, with a time constant of five minutes, which is common for thin tubes (from memory). */
+    @Test
+    void aColdLoadInAHotOvenWarmsAndDoesNotJump() {
+        long[] times = new long[120];
+        int[][] readings = new int[2][times.length];
+        for (int row = 0; row < times.length; row++) {
+            times[row] = 15_000L * row;
+            readings[0][row] = 177_000 + 100 * (row % 3);
+            readings[1][row] = (int) Math.round((177 - 155 * Math.exp(-row / 20.0)) * 10) * 100;
+        }
+        assertThat(signs(Samples.of(List.of("TC-05", "TC-08"), times, readings)))
+                .isEmpty();
+    }
+
     @Test
     void twoThatReadTheSameAreFound() {
         ThermocoupleCheck.Sign sign = only(ThermocoupleCheckTest::sound);
