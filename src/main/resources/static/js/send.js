@@ -4,6 +4,8 @@
 // Changed content is another act and gets another id, else the server would take it for the one it knows.
 
 const PATIENCE_MS = 20000;
+// A large file is worked through before there is an answer.
+const READING_MS = 180000;
 const sending = new WeakSet();
 const sentBefore = new WeakMap();
 
@@ -37,15 +39,10 @@ async function send(form, button) {
   busy(form, true);
   notice(form, null);
   try {
-    const answer = await fetch(button?.getAttribute("formaction") ?? form.getAttribute("action") ?? location.href, {
-      method: "POST",
-      headers: { "Sheet-Sent-By": "script" },
-      body: form.enctype === "multipart/form-data" ? content : new URLSearchParams(content),
-      signal: AbortSignal.timeout(PATIENCE_MS),
-    });
-    const onward = answer.headers.get("Sheet-Go-On-At");
-    if (onward !== null) {
-      open(onward);
+    const to = button?.getAttribute("formaction") ?? form.getAttribute("action") ?? location.href;
+    const answer = await (form.enctype === "multipart/form-data" ? upload(form, to, content) : post(to, content));
+    if (answer.onward !== null) {
+      open(answer.onward);
     } else if (answer.status >= 502 && answer.status <= 504) {
       away(form);
     } else {
@@ -54,6 +51,59 @@ async function send(form, button) {
   } catch {
     away(form);
   }
+}
+
+async function post(to, content) {
+  const answer = await fetch(to, {
+    method: "POST",
+    headers: { "Sheet-Sent-By": "script" },
+    body: new URLSearchParams(content),
+    signal: AbortSignal.timeout(PATIENCE_MS),
+  });
+  return { status: answer.status, onward: answer.headers.get("Sheet-Go-On-At") };
+}
+
+// A file takes as long as it takes: it is away only when nothing of it gets through any more. How far it is, is shown.
+function upload(form, to, content) {
+  return new Promise((resolve, reject) => {
+    const request = new XMLHttpRequest();
+    let timer;
+    const wait = (ms) => {
+      clearTimeout(timer);
+      timer = setTimeout(() => request.abort(), ms);
+    };
+    const end = (done) => () => {
+      clearTimeout(timer);
+      form.querySelector(".sent-so-far")?.remove();
+      done();
+    };
+    request.open("POST", to);
+    request.setRequestHeader("Sheet-Sent-By", "script");
+    request.upload.onprogress = (event) => {
+      const all = event.lengthComputable && event.loaded >= event.total;
+      wait(all ? READING_MS : PATIENCE_MS);
+      progress(form, event.loaded, event.total, all);
+    };
+    request.upload.onload = () => wait(READING_MS);
+    request.onload = end(() => resolve({ status: request.status, onward: request.getResponseHeader("Sheet-Go-On-At") }));
+    request.onerror = end(reject);
+    request.onabort = end(reject);
+    wait(PATIENCE_MS);
+    request.send(content);
+  });
+}
+
+function progress(form, sent, total, all) {
+  const line = form.querySelector(".sent-so-far") ?? form.appendChild(document.createElement("p"));
+  if (!line.className) {
+    line.className = "sent-so-far wide";
+    line.append(document.createElement("progress"), " ", document.createElement("span"));
+    line.firstChild.setAttribute("aria-label", "How much of the file is sent");
+  }
+  line.firstChild.max = total;
+  line.firstChild.value = sent;
+  const shown = (bytes) => (bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0);
+  line.lastChild.textContent = all ? "Sent. It is being read." : `${shown(sent)} of ${shown(total)} MB sent`;
 }
 
 function stamp(form) {
