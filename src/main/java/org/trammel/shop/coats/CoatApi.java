@@ -24,11 +24,13 @@ class CoatApi {
     private final Surfaces surfaces;
     private final Films films;
     private final CoatStrips strips;
+    private final MaskLines lines;
 
-    CoatApi(Surfaces surfaces, Films films, CoatStrips strips) {
+    CoatApi(Surfaces surfaces, Films films, CoatStrips strips, MaskLines lines) {
         this.surfaces = surfaces;
         this.films = films;
         this.strips = strips;
+        this.lines = lines;
     }
 
     @GetMapping("/{operationId}")
@@ -143,6 +145,42 @@ class CoatApi {
     Look look(Act act, @PathVariable long operationId, @RequestBody Seen body) {
         return films.look(
                 act, operationId, new Films.Seen(body.crossCut(), body.gloss(), body.colourDifference(), body.gauge()));
+    }
+
+    record FilmOn(
+            @Schema(description = "as the finish names it") @Nullable
+            String line,
+
+            @Schema(description = "from its landmark, drive side") @Nullable
+            BigDecimal driveMm,
+
+            @Nullable BigDecimal nonDriveMm,
+            @Nullable String gauge) {}
+
+    @GetMapping("/{operationId}/film-lines")
+    @Operation(summary = "The film of a second colour, line by line, and by when it must be off")
+    FilmLines lines(@PathVariable long operationId) {
+        return lines.of(operationId);
+    }
+
+    @PostMapping("/{operationId}/film-on")
+    FilmLines lay(Act act, @PathVariable long operationId, @RequestBody FilmOn body) {
+        return lines.lay(
+                act, operationId, new MaskLines.Laid(body.line(), body.driveMm(), body.nonDriveMm(), body.gauge()));
+    }
+
+    record FilmOff(
+            @Schema(description = "as the finish names it") @Nullable
+            String line,
+
+            @Schema(description = "of the second colour under the edge, at the worst place") @Nullable
+            BigDecimal bleedMm,
+
+            @Nullable String gauge) {}
+
+    @PostMapping("/{operationId}/film-off")
+    FilmLines draw(Act act, @PathVariable long operationId, @RequestBody FilmOff body) {
+        return lines.draw(act, operationId, new MaskLines.Drawn(body.line(), body.bleedMm(), body.gauge()));
     }
 
     record Stripped(

@@ -5,7 +5,9 @@ public enum CoatFigure {
     PRESSURE("blast pressure", "bar"),
     MARGIN("metal over the dew point", "°C"),
     EARTH("earth, hook to frame", "MΩ"),
-    FILM("film, every reading of the map", "µm");
+    FILM("film, every reading of the map", "µm"),
+    LINE("line of film from its landmark, drive and non-drive, a code to each line", "mm"),
+    BLEED("second colour under the edge, a code to each line", "mm");
 
     private final String word;
     private final String unit;

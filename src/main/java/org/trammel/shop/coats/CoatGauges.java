@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.coating.FilmGauge;
 import org.trammel.shop.gauges.Gauge;
@@ -20,6 +21,8 @@ class CoatGauges {
     static final String AIR = "HYGRO";
     static final String PRESSURE = "PRESSURE";
     static final String EARTH = "OHM";
+    static final String TAPE = "TAPE";
+    static final String FEELER = "FEELER";
 
     /** What may touch or look at metal, the probe of the air's own meter last. */
     private static final List<String> METAL = List.of("CONTACT-TEMP", "IR-TEMP", "THERMOCOUPLE", AIR);
@@ -42,6 +45,16 @@ class CoatGauges {
 
     Means earth(String code, BigDecimal megohm) {
         return one(code, "gauge", EARTH, "MΩ", megohm);
+    }
+
+    /** The line of a film from its landmark. */
+    Means line(@Nullable String code, List<BigDecimal> both_mm) {
+        return read(code, "gauge", TAPE, "mm", both_mm);
+    }
+
+    /** How far a colour ran under an edge. */
+    Means edge(@Nullable String code, BigDecimal mm) {
+        return read(code, "gauge", FEELER, "mm", List.of(mm));
     }
 
     /** The meter of the air reads both its temperature and its humidity. */
@@ -134,7 +147,11 @@ class CoatGauges {
 
     /** The register names a figure outside the range by the place of a reading; here each has a field of its own. */
     private Means one(String code, String field, String kind, String unit, BigDecimal figure) {
-        if (code.isBlank()) {
+        return read(code, field, kind, unit, List.of(figure));
+    }
+
+    private Means read(@Nullable String code, String field, String kind, String unit, List<BigDecimal> figures) {
+        if (code == null || code.isBlank()) {
             throw Refusal.input(
                     field,
                     "This is not recorded.",
@@ -142,6 +159,6 @@ class CoatGauges {
                     "Choose the gauge in your hand.");
         }
         gauges.keep(List.of(code));
-        return gauges.require(code, kind, unit, List.of(figure), settings.today());
+        return gauges.require(code, kind, unit, figures, settings.today());
     }
 }

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.inspection.GivenByRecord;
@@ -62,6 +64,8 @@ class CoatGives implements GivenByRecord {
             case MARGIN -> finish.blasts(operationCode) || finish.coats(operationCode);
             case EARTH -> finish.coats(operationCode) && finish.content().mostEarth_MOhm() != null;
             case FILM -> finish.readsFilm(operationCode);
+            case LINE -> finish.lays(operationCode);
+            case BLEED -> finish.draws(operationCode);
         };
     }
 
@@ -93,8 +97,31 @@ class CoatGives implements GivenByRecord {
         give(act, at, CoatFigure.FILM, readings_um, List.of(means));
     }
 
+    /** @param place of the line among those of the finish; its codes stand at that place, over and over */
+    void line(Act act, CoatTurn.At at, CoatFigure figure, int place, List<BigDecimal> raw_mm, Means means) {
+        List<String> codes = at.finish().content().gives().getOrDefault(figure, List.of());
+        int lines = Objects.requireNonNull(at.finish().content().secondColour())
+                .lines()
+                .size();
+        give(
+                act,
+                at,
+                figure,
+                IntStream.range(0, codes.size())
+                        .filter(i -> i % lines == place)
+                        .mapToObj(codes::get)
+                        .toList(),
+                raw_mm,
+                List.of(means));
+    }
+
     private void give(Act act, CoatTurn.At at, CoatFigure figure, List<BigDecimal> raw, List<Means> from) {
-        List<RecordedReadings.Value> values = at.finish().content().gives().getOrDefault(figure, List.of()).stream()
+        give(act, at, figure, at.finish().content().gives().getOrDefault(figure, List.of()), raw, from);
+    }
+
+    private void give(
+            Act act, CoatTurn.At at, CoatFigure figure, List<String> codes, List<BigDecimal> raw, List<Means> from) {
+        List<RecordedReadings.Value> values = codes.stream()
                 .map(code -> from.size() == 1
                         ? RecordedReadings.Value.with(from.get(0), code, raw, figure.unit())
                         : RecordedReadings.Value.computed(from, code, raw, figure.unit()))

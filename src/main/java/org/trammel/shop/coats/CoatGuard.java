@@ -20,6 +20,7 @@ class CoatGuard implements Awaited {
     private final Finishes finishes;
     private final SurfaceRecords records;
     private final CoatGate coats;
+    private final LineGate lines;
     private final CoatStrips strips;
     private final Settings settings;
     private final Formats formats;
@@ -29,6 +30,7 @@ class CoatGuard implements Awaited {
             Finishes finishes,
             SurfaceRecords records,
             CoatGate coats,
+            LineGate lines,
             CoatStrips strips,
             Settings settings,
             Formats formats,
@@ -36,6 +38,7 @@ class CoatGuard implements Awaited {
         this.finishes = finishes;
         this.records = records;
         this.coats = coats;
+        this.lines = lines;
         this.strips = strips;
         this.settings = settings;
         this.formats = formats;
@@ -48,8 +51,9 @@ class CoatGuard implements Awaited {
         if (finish == null) {
             return Optional.empty();
         }
-        Optional<Refusal> surface = surface(operation, finish);
-        return surface.isPresent() ? surface : coats.outstanding(operation, finish);
+        return surface(operation, finish)
+                .or(() -> lines.outstanding(operation, finish))
+                .or(() -> coats.outstanding(operation, finish));
     }
 
     private Optional<Refusal> surface(AtItsGate operation, Finish finish) {
@@ -79,9 +83,13 @@ class CoatGuard implements Awaited {
                     ? Optional.empty()
                     : first(strip(operation, finish, cannot), masks(record, cannot));
         }
-        return step.first() && finish.coats(operation.code())
-                ? first(margin(record, cannot, true), spray(record, finish, cannot, true))
-                : Optional.empty();
+        if (!step.first()) {
+            return Optional.empty();
+        }
+        Optional<Refusal> film = lines.before(operation, finish, cannot);
+        return film.isPresent() || !finish.coats(operation.code())
+                ? film
+                : first(margin(record, cannot, true), spray(record, finish, cannot, true));
     }
 
     private @Nullable Finish guarding(AtItsGate operation) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.web.Formats;
@@ -22,6 +23,7 @@ public class CoatHistory {
     private final FilmRepository films;
     private final LookRepository looks;
     private final StripRepository strips;
+    private final LineRepository lines;
     private final Formats formats;
 
     CoatHistory(
@@ -32,6 +34,7 @@ public class CoatHistory {
             FilmRepository films,
             LookRepository looks,
             StripRepository strips,
+            LineRepository lines,
             Formats formats) {
         this.masks = masks;
         this.blasts = blasts;
@@ -40,6 +43,7 @@ public class CoatHistory {
         this.films = films;
         this.looks = looks;
         this.strips = strips;
+        this.lines = lines;
         this.formats = formats;
     }
 
@@ -70,7 +74,21 @@ public class CoatHistory {
         films.findByOperationIdInOrderById(operations).forEach(row -> told.add(film(row.operationId(), row.film())));
         looks.findByOperationIdInOrderById(operations).forEach(row -> told.add(look(row.operationId(), row.look())));
         strips.findByOperationIdInOrderById(operations).forEach(row -> told.add(strip(row.operationId(), row.strip())));
+        lines.findByOperationIdInOrderById(operations).forEach(row -> told.add(line(row.operationId(), row.line())));
         return told;
+    }
+
+    private Told line(long operation, MaskLine line) {
+        return new Told(
+                operation,
+                line.at(),
+                "done",
+                line.laid()
+                        ? "film laid: " + line.name() + ", " + bare(line.drive_mm()) + " mm drive, "
+                                + bare(line.nonDrive_mm()) + " mm non-drive, " + line.gauge()
+                        : "film drawn off: " + line.name() + ", " + bare(line.bleed_mm()) + " mm under its edge, "
+                                + line.gauge(),
+                line.by());
     }
 
     private Told blast(long operation, SurfaceRecord.Blast blast) {
@@ -135,7 +153,7 @@ public class CoatHistory {
         return nonconformance == null ? "" : " " + nonconformance;
     }
 
-    private String bare(BigDecimal figure) {
-        return formats.number(figure.stripTrailingZeros());
+    private String bare(@Nullable BigDecimal figure) {
+        return figure == null ? "" : formats.number(figure.stripTrailingZeros());
     }
 }

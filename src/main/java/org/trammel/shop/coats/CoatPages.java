@@ -26,6 +26,7 @@ class CoatPages {
     private final SurfaceRecords records;
     private final Films films;
     private final CoatStrips strips;
+    private final MaskLines lines;
     private final CoatTurn turn;
     private final CoatGauges gauges;
     private final Crew crew;
@@ -35,11 +36,13 @@ class CoatPages {
             SurfaceRecords records,
             Films films,
             CoatStrips strips,
+            MaskLines lines,
             CoatTurn turn,
             CoatGauges gauges,
             Crew crew) {
         this.films = films;
         this.strips = strips;
+        this.lines = lines;
         this.surfaces = surfaces;
         this.records = records;
         this.turn = turn;
@@ -55,6 +58,11 @@ class CoatPages {
         model.addAttribute("record", surfaces.of(operationId));
         model.addAttribute("airs", records.airs(operationId));
         model.addAttribute("blasts", at.finish().blasts(code));
+        lines(lines.of(operationId), at.finish().draws(code), model);
+        model.addAttribute("lays", lines.laidAt(at));
+        model.addAttribute("draws", at.finish().draws(code));
+        model.addAttribute("lineGauges", gauges.usable(CoatGauges.TAPE, "mm"));
+        model.addAttribute("edgeGauges", gauges.usable(CoatGauges.FEELER, "mm"));
         model.addAttribute("sprays", at.finish().coats(code));
         model.addAttribute(
                 "coatedBefore",
@@ -81,6 +89,17 @@ class CoatPages {
         model.addAttribute("pressureGauges", gauges.usable(CoatGauges.PRESSURE, "bar"));
         model.addAttribute("earthGauges", gauges.usable(CoatGauges.EARTH, "MΩ"));
         return "coats/sheet";
+    }
+
+    /** The next line to do stands chosen. */
+    private static void lines(FilmLines film, boolean draws, Model model) {
+        Map<String, String> names = new LinkedHashMap<>();
+        film.lines().forEach(line -> names.put(line.name(), line.name()));
+        model.addAttribute("masking", film);
+        model.addAttribute("lineNames", names);
+        model.addAttribute(
+                "lineNext",
+                (draws ? film.on() : film.off()).stream().findFirst().orElse(null));
     }
 
     @PostMapping("/masks")
@@ -159,6 +178,32 @@ class CoatPages {
                                 : crossCut.intValueExact(),
                         Keyed.figureOrNone("gloss", deed, fields.get("gloss")),
                         Keyed.figureOrNone("colour", deed, fields.get("colour")),
+                        fields.get("gauge")));
+        return sheet(operationId);
+    }
+
+    @PostMapping("/film-on")
+    String lay(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        String deed = "The film was not noted.";
+        lines.lay(
+                act,
+                operationId,
+                new MaskLines.Laid(
+                        fields.get("line"),
+                        Keyed.figureOrNone("drive", deed, fields.get("drive")),
+                        Keyed.figureOrNone("nonDrive", deed, fields.get("nonDrive")),
+                        fields.get("gauge")));
+        return sheet(operationId);
+    }
+
+    @PostMapping("/film-off")
+    String draw(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        lines.draw(
+                act,
+                operationId,
+                new MaskLines.Drawn(
+                        fields.get("line"),
+                        Keyed.figureOrNone("bleed", "The film was not noted as off.", fields.get("bleed")),
                         fields.get("gauge")));
         return sheet(operationId);
     }

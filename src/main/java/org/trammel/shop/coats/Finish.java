@@ -43,7 +43,19 @@ public record Finish(
         return coat != null && coat.operations().contains(operation);
     }
 
+    /** Whether film of a second colour is laid there. */
+    boolean lays(String operation) {
+        SecondColour second = content.secondColour();
+        return second != null && second.layOperations().contains(operation);
+    }
+
+    /** Whether film of a second colour is drawn off there. */
+    boolean draws(String operation) {
+        SecondColour second = content.secondColour();
+        return second != null && second.drawOperations().contains(operation);
+    }
+
     boolean guards(String operation) {
-        return blasts(operation) || coats(operation) || readsFilm(operation);
+        return blasts(operation) || coats(operation) || readsFilm(operation) || lays(operation) || draws(operation);
     }
 }

@@ -1,9 +1,11 @@
 package org.trammel.shop.coats;
 
+import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -18,12 +20,15 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signatures;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
 import org.trammel.shop.web.Keyed;
 
 /** The sheets of finishes. */
 @Controller
 @RequestMapping("/shop/finishes")
 class FinishPages {
+
+    private static final BigDecimal MOST_MIN = BigDecimal.valueOf(100_000);
 
     private final Finishes finishes;
     private final Signatures signatures;
@@ -89,7 +94,25 @@ class FinishPages {
                 Keyed.figureOrNone("mostBar", deed, fields.get("mostBar")),
                 Keyed.figureOrNone("mostEarth", deed, fields.get("mostEarth")),
                 fields.getOrDefault("source", ""),
+                second(fields, deed),
                 gives(fields));
+    }
+
+    /** Null where nothing of a second colour is entered. */
+    private static @Nullable SecondColour second(Map<String, String> fields, String deed) {
+        if (Stream.of("layOperations", "drawOperations", "lines", "mostMin")
+                .allMatch(field -> fields.getOrDefault(field, "").isBlank())) {
+            return null;
+        }
+        BigDecimal most = Keyed.figureOrNone("mostMin", deed, fields.get("mostMin"));
+        if (most != null && (most.stripTrailingZeros().scale() > 0 || most.abs().compareTo(MOST_MIN) > 0)) {
+            throw Refusal.input("mostMin", deed, "Minutes are a whole number.", "Enter such as 120.");
+        }
+        return new SecondColour(
+                NewFinish.words(fields.getOrDefault("layOperations", "")),
+                NewFinish.words(fields.getOrDefault("drawOperations", "")),
+                fields.getOrDefault("lines", "").lines().toList(),
+                most == null ? null : most.intValueExact());
     }
 
     private static Map<CoatFigure, List<String>> gives(Map<String, String> fields) {
@@ -112,6 +135,13 @@ class FinishPages {
             values.put("mostBar", content.most_bar());
             values.put("mostEarth", content.mostEarth_MOhm());
             values.put("source", content.source());
+            SecondColour second = content.secondColour();
+            if (second != null) {
+                values.put("layOperations", String.join(" ", second.layOperations()));
+                values.put("drawOperations", String.join(" ", second.drawOperations()));
+                values.put("lines", String.join("\n", second.lines()));
+                values.put("mostMin", second.most_min());
+            }
             content.gives().forEach((figure, codes) -> values.put("gives" + figure, String.join(" ", codes)));
             CoatForm.fill(values, last.coat());
         }

@@ -17,6 +17,7 @@ interface FinishRepository extends Repository<FinishRow, Long> {
             select f from FinishRow f
             where f.blastOperations like %:operation% or f.coatOperations like %:operation%
                or f.filmOperations like %:operation%
+               or f.layOperations like %:operation% or f.drawOperations like %:operation%
             order by f.id
             """)
     List<FinishRow> naming(String operation);

@@ -95,6 +95,18 @@ class FinishRow {
     @Column(name = "most_colour_difference")
     private @Nullable BigDecimal mostColourDifference;
 
+    @Column(name = "lay_operations")
+    private @Nullable String layOperations;
+
+    @Column(name = "draw_operations")
+    private @Nullable String drawOperations;
+
+    @Column(name = "film_lines")
+    private @Nullable String filmLines;
+
+    @Column(name = "most_film_min")
+    private @Nullable Integer mostFilm_min;
+
     @Column(nullable = false)
     private String source;
 
@@ -137,6 +149,20 @@ class FinishRow {
         if (coat != null) {
             ask(coat);
         }
+        SecondColour second = content.secondColour();
+        if (second != null) {
+            layOperations = String.join(" ", second.layOperations());
+            drawOperations = String.join(" ", second.drawOperations());
+            filmLines = String.join("\n", second.lines());
+            mostFilm_min = second.most_min();
+        }
+    }
+
+    private @Nullable SecondColour secondColour() {
+        return layOperations == null || drawOperations == null || filmLines == null
+                ? null
+                : new SecondColour(
+                        list(layOperations, " "), list(drawOperations, " "), list(filmLines, "\n"), mostFilm_min);
     }
 
     private void ask(CoatAsked coat) {
@@ -190,6 +216,7 @@ class FinishRow {
                         most_bar,
                         mostEarth_MOhm,
                         source,
+                        secondColour(),
                         GivenCodes.read(CoatFigure.class, gives)),
                 coat(),
                 setBy,

@@ -119,6 +119,7 @@ public class Finishes {
 
     /** Two finishes that ask different things of one operation would leave it open which counts. */
     private void requireAlone(String code, NewFinish content, @Nullable CoatAsked asked, String deed) {
+        SecondColour second = content.secondColour();
         for (Finish other : inForce()) {
             if (other.code().equals(code)) {
                 continue;
@@ -126,7 +127,9 @@ public class Finishes {
             List.of(
                             content.blastOperations(),
                             content.coatOperations(),
-                            asked == null ? List.<String>of() : asked.operations())
+                            asked == null ? List.<String>of() : asked.operations(),
+                            second == null ? List.<String>of() : second.layOperations(),
+                            second == null ? List.<String>of() : second.drawOperations())
                     .stream()
                     .flatMap(List::stream)
                     .filter(other::guards)

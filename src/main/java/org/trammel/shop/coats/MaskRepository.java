@@ -23,6 +23,7 @@ interface MaskRepository extends Repository<MaskRow, Long> {
             union select f.operationId from FilmRow f where f.operationId in :operations
             union select l.operationId from LookRow l where l.operationId in :operations
             union select t.operationId from StripRow t where t.operationId in :operations
+            union select e.operationId from LineRow e where e.operationId in :operations
             """)
     Set<Long> recorded(Collection<Long> operations);
 

@@ -20,6 +20,7 @@ import org.trammel.shop.records.TypedText;
  * @param most_bar greatest blast pressure
  * @param mostEarth_MOhm greatest earth resistance from hook to frame; null where nothing is sprayed by charge
  * @param source where the numbers come from
+ * @param secondColour what it asks of the film of a second colour; null where there is none
  * @param gives characteristics of its operations that what is recorded gives, by the figure
  */
 public record NewFinish(
@@ -31,6 +32,7 @@ public record NewFinish(
         @Nullable BigDecimal most_bar,
         @Nullable BigDecimal mostEarth_MOhm,
         String source,
+        @Nullable SecondColour secondColour,
         Map<CoatFigure, List<String>> gives) {
 
     static final Set<String> METALS = new LinkedHashSet<>(List.of("AL6061", "AL7005", "STEEL", "TI"));
@@ -49,13 +51,22 @@ public record NewFinish(
             @Nullable BigDecimal most_bar,
             @Nullable BigDecimal mostEarth_MOhm,
             String source) {
-        this(what, metals, blastOperations, coatOperations, masks, most_bar, mostEarth_MOhm, source, Map.of());
+        this(what, metals, blastOperations, coatOperations, masks, most_bar, mostEarth_MOhm, source, null, Map.of());
     }
 
     /** The same, giving characteristics. */
     public NewFinish giving(Map<CoatFigure, List<String>> codes) {
+        return with(secondColour, codes);
+    }
+
+    /** The same with a second colour. */
+    public NewFinish with(@Nullable SecondColour second) {
+        return with(second, gives);
+    }
+
+    private NewFinish with(@Nullable SecondColour second, Map<CoatFigure, List<String>> codes) {
         return new NewFinish(
-                what, metals, blastOperations, coatOperations, masks, most_bar, mostEarth_MOhm, source, codes);
+                what, metals, blastOperations, coatOperations, masks, most_bar, mostEarth_MOhm, source, second, codes);
     }
 
     public NewFinish {
@@ -104,7 +115,30 @@ public record NewFinish(
                                 GREATEST_MOHM,
                                 "MΩ"),
                 TypedText.line("source", "The source", deed, source, 400),
-                GivenCodes.checked(CoatFigure.class, deed, gives));
+                secondColour == null ? null : secondColour.checked(deed, coat),
+                gives(deed));
+    }
+
+    /** A line of film has a code of its own; those of a further operation stand after them. */
+    private Map<CoatFigure, List<String>> gives(String deed) {
+        Map<CoatFigure, List<String>> checked = GivenCodes.checked(CoatFigure.class, deed, gives);
+        int lines = secondColour == null
+                ? 0
+                : (int) secondColour.lines().stream()
+                        .filter(line -> !line.isBlank())
+                        .count();
+        for (CoatFigure figure : List.of(CoatFigure.LINE, CoatFigure.BLEED)) {
+            int codes = checked.getOrDefault(figure, List.of()).size();
+            if (codes > 0 && (lines == 0 || codes % lines != 0)) {
+                throw Refusal.input(
+                        "gives" + figure,
+                        deed,
+                        "Its second colour has " + lines + " lines of film, and " + codes
+                                + " codes are given for them.",
+                        "Enter one code to each line, in their order, and those of a further operation after them.");
+            }
+        }
+        return checked;
     }
 
     static List<String> codes(String field, String deed, List<String> typed) {

@@ -14,12 +14,19 @@ class SurfaceGivers implements EvidenceGivers {
     private final FilmRepository films;
     private final LookRepository looks;
     private final StripRepository strips;
+    private final LineRepository lines;
 
-    SurfaceGivers(SurfaceRecords records, FilmRepository films, LookRepository looks, StripRepository strips) {
+    SurfaceGivers(
+            SurfaceRecords records,
+            FilmRepository films,
+            LookRepository looks,
+            StripRepository strips,
+            LineRepository lines) {
         this.records = records;
         this.films = films;
         this.looks = looks;
         this.strips = strips;
+        this.lines = lines;
     }
 
     @Override
@@ -27,6 +34,7 @@ class SurfaceGivers implements EvidenceGivers {
         Set<Long> people = new HashSet<>(records.peopleAt(operationId));
         people.addAll(films.peopleAt(operationId));
         people.addAll(strips.peopleAt(operationId));
+        people.addAll(lines.peopleAt(operationId));
         people.addAll(looks.peopleAt(operationId));
         return people;
     }

@@ -4,7 +4,8 @@
  *
  * <p>Invariants: a finish in force is never changed, only superseded; what was recorded is only added to, and the newest
  * stands; the margin over the dew point is computed at the metal, never keyed; no step that cannot be undone opens a coat
- * before metal, powder and earth were measured for it and are as the finish asks; a coat whose film or look does not conform
+ * before metal, powder and earth were measured for it and are as the finish asks; film of a second colour lies before that is
+ * sprayed and is drawn off within its time, or not at all; a coat whose film or look does not conform
  * opens a nonconformance in the same transaction, and its operation stays shut.
  */
 @org.jspecify.annotations.NullMarked

@@ -14,6 +14,7 @@ import org.trammel.shop.coats.CoatFigure;
 import org.trammel.shop.coats.Films;
 import org.trammel.shop.coats.Finishes;
 import org.trammel.shop.coats.NewFinish;
+import org.trammel.shop.coats.SecondColour;
 import org.trammel.shop.coats.Surfaces;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.FrameSheet;
@@ -64,7 +65,7 @@ class DemoCoats {
     void putInForce() {
         clock.setTo(IN_FORCE);
         List<String> aluminium = List.of("AL6061", "AL7005");
-        one("F-ALU", "powder on aluminium", aluminium, List.of("140"), List.of("150"), MASKS, "150", "120");
+        one("F-ALU", "powder on aluminium", aluminium, List.of("140"), List.of("150"), MASKS, "150", "120", null);
         one(
                 "F-STEEL",
                 "primer and powder on steel",
@@ -73,7 +74,8 @@ class DemoCoats {
                 List.of("150"),
                 MASKS,
                 "150",
-                "120");
+                "120",
+                null);
         one(
                 "F-TWO",
                 "two colours and clear on aluminium",
@@ -82,7 +84,8 @@ class DemoCoats {
                 List.of("150.1", "150.4", "150.8"),
                 List.of(),
                 "150.9",
-                "240");
+                "240",
+                new SecondColour(List.of("150.3"), List.of("150.5"), List.of("down tube, from the shell"), 120));
     }
 
     private void one(
@@ -93,11 +96,13 @@ class DemoCoats {
             List<String> coat,
             List<String> masks,
             String film,
-            String most) {
+            String most,
+            @Nullable SecondColour second) {
         finishes.putInForce(
                 acts.by("TR"),
                 code,
                 new NewFinish(what, metals, blast, coat, masks, new BigDecimal("2.5"), BigDecimal.ONE, SOURCE)
+                        .with(second)
                         .giving(Map.of(
                                 CoatFigure.PRESSURE,
                                 blast.isEmpty() ? List.of() : List.of("140-1"),
@@ -106,7 +111,11 @@ class DemoCoats {
                                 CoatFigure.EARTH,
                                 numbered(coat, "-2"),
                                 CoatFigure.FILM,
-                                FILM)),
+                                FILM,
+                                CoatFigure.LINE,
+                                second == null ? List.of() : List.of("150.3-1"),
+                                CoatFigure.BLEED,
+                                second == null ? List.of() : List.of("150.5-1"))),
                 new CoatAsked(
                         List.of(film),
                         MAP,
