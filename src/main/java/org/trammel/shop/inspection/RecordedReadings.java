@@ -114,6 +114,31 @@ public class RecordedReadings {
                 .ifPresent(wanted -> evidence.takeBack(act, wanted.characteristicId())));
     }
 
+    /**
+     * What a record of that name gave is in doubt, or is no longer. Only what was found conforming by it is concerned, and
+     * only while nothing newer took its place.
+     *
+     * @param why the trace that says so
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void doubt(Act act, String record, long operationId, List<String> codes, String why) {
+        restingOn(record, operationId, codes).forEach(wanted -> evidence.doubt(act, wanted.characteristicId(), why));
+    }
+
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void doubtOver(String record, long operationId, List<String> codes, String why) {
+        restingOn(record, operationId, codes).forEach(wanted -> evidence.doubtOver(wanted.characteristicId(), why));
+    }
+
+    private List<Evidence.Wanted> restingOn(String record, long operationId, List<String> codes) {
+        return evidence.given(operationId, codes).stream()
+                .filter(wanted -> wanted.readingId() != null
+                        && rows.findById(wanted.readingId())
+                                .filter(last -> record.equals(last.record()) && last.verdict() == Verdict.CONFORMING)
+                                .isPresent())
+                .toList();
+    }
+
     private Optional<ReadingLine> give(Act act, String record, Evidence.Wanted wanted, Value value) {
         Means means = value.means() == null
                 ? null

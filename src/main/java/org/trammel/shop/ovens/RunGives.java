@@ -206,11 +206,32 @@ class RunGives implements GivenByRecord {
                 .toList();
     }
 
+    /** What thermocouples told of a run is in doubt on a frame of it; the taps of a quench are not. */
+    void doubt(Act act, RunRow run, long operationId, String trace) {
+        readings.doubt(act, record(run), operationId, told(run), trace);
+    }
+
+    /** The frame has its result for the run. */
+    void doubtOver(RunRow run, long operationId, String trace) {
+        readings.doubtOver(record(run), operationId, told(run), trace);
+    }
+
+    private List<String> told(RunRow run) {
+        return programmes.revision(run.revisionId()).content().gives().entrySet().stream()
+                .filter(entry -> entry.getKey() != RunFigure.QUENCH)
+                .flatMap(entry -> entry.getValue().stream())
+                .toList();
+    }
+
+    private static String record(RunRow run) {
+        return "run " + run.code();
+    }
+
     /** Gives a frame of the run what its record says. */
     void give(Act act, long releasedBy, RunRow run, LoadedRow frame, List<RecordedReadings.Value> values) {
         Long operationId = frame.operationId();
         if (operationId != null && !values.isEmpty()) {
-            readings.give(act, releasedBy, "run " + run.code(), operationId, values);
+            readings.give(act, releasedBy, record(run), operationId, values);
         }
     }
 }

@@ -34,6 +34,8 @@ public class TraceResults {
     private final Runs runReads;
     private final OvenTraces reads;
     private final TraceEvidence evidence;
+    private final LoadedRepository loaded;
+    private final RunGives gives;
     private final TraceWords words;
     private final Deciders deciders;
     private final Holds holds;
@@ -48,6 +50,8 @@ public class TraceResults {
             Runs runReads,
             OvenTraces reads,
             TraceEvidence evidence,
+            LoadedRepository loaded,
+            RunGives gives,
             TraceWords words,
             Deciders deciders,
             Holds holds,
@@ -60,6 +64,8 @@ public class TraceResults {
         this.runReads = runReads;
         this.reads = reads;
         this.evidence = evidence;
+        this.loaded = loaded;
+        this.gives = gives;
         this.words = words;
         this.deciders = deciders;
         this.holds = holds;
@@ -219,6 +225,7 @@ public class TraceResults {
         TracedFrameRow frame = found.frame();
         frame.settle(act, result, wordsId);
         frames.saveAndFlush(frame);
+        outOfDoubt(found);
         boolean last = frames.findByTraceIdOrderByPlaceAscIdAsc(frame.traceId()).stream()
                 .noneMatch(other -> other.serial().equals(frame.serial()) && other.waits());
         if (last) {
@@ -229,6 +236,20 @@ public class TraceResults {
                 "frame of oven trace settled",
                 Map.of("trace", frame.traceId(), "run", frame.runId(), "result", result.name()));
         return true;
+    }
+
+    /** What the run gave stands again, unless another trace still waits for the same frame of it. */
+    private void outOfDoubt(Case found) {
+        TracedFrameRow frame = found.frame();
+        RunRow run = runs.findById(frame.runId()).orElseThrow();
+        boolean waits = frames.findByRunIdOrderById(run.id()).stream()
+                .anyMatch(other -> other.travellerId() == frame.travellerId() && other.waits());
+        Long operation = loaded.findByRunIdAndTravellerId(run.id(), frame.travellerId())
+                .map(LoadedRow::operationId)
+                .orElse(null);
+        if (!waits && operation != null) {
+            gives.doubtOver(run, operation, found.trace().number());
+        }
     }
 
     /**

@@ -25,7 +25,8 @@ import org.trammel.shop.travellers.TravellerState;
 
 /**
  * Tells again every run that a thermocouple was in since it was last found right, in the act that records that it is wrong.
- * What does not conform whatever the error was is held in that act too, so that nothing in doubt goes on unseen.
+ * What does not conform whatever the error was is held in that act too, and what the run gave of it is undecided, so that
+ * nothing in doubt goes on unseen.
  */
 @Component
 class Tracing {
@@ -38,6 +39,7 @@ class Tracing {
     private final LoadedRepository loaded;
     private final Runs reads;
     private final TraceJudge judge;
+    private final RunGives gives;
     private final Traces travellers;
     private final Holds holds;
     private final ActLog log;
@@ -51,6 +53,7 @@ class Tracing {
             LoadedRepository loaded,
             Runs reads,
             TraceJudge judge,
+            RunGives gives,
             Traces travellers,
             Holds holds,
             ActLog log) {
@@ -62,6 +65,7 @@ class Tracing {
         this.loaded = loaded;
         this.reads = reads;
         this.judge = judge;
+        this.gives = gives;
         this.travellers = travellers;
         this.holds = holds;
         this.log = log;
@@ -164,6 +168,10 @@ class Tracing {
                     Map.of("trace", trace.id(), "run", run.id(), "outcome", outcome.name()));
         }
         if ((news || worse) && outcome == TraceOutcome.HOLD) {
+            Long operation = frame.operationId();
+            if (operation != null) {
+                gives.doubt(act, run, operation, trace.number());
+            }
             hold(act, doubt, frame, heads);
         }
     }

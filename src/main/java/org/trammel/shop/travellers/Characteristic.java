@@ -175,6 +175,16 @@ class Characteristic {
         concessionUntil = null;
     }
 
+    /** What its reading rests on is in doubt: it lets no gate be passed until that is over. */
+    void doubt() {
+        state = CharacteristicState.UNDECIDED;
+    }
+
+    /** It is not: the verdict of its reading stands again. */
+    void doubtOver() {
+        state = CharacteristicState.CONFORMING;
+    }
+
     boolean onOwnSheet() {
         return state == CharacteristicState.OWN_SHEET;
     }

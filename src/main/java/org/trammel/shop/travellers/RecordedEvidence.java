@@ -1,5 +1,7 @@
 package org.trammel.shop.travellers;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
@@ -52,6 +54,51 @@ public class RecordedEvidence {
 
     private boolean open(Traveller t, Operation o) {
         return t.state().open() && !o.state().past() && gate.earlier(t, o).isEmpty();
+    }
+
+    /** Characteristics of an operation by their codes, however long it is done, while the frame is in the shop. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public List<Evidence.Wanted> given(long operationId, Collection<String> codes) {
+        Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        return t.state().open() && o.state() != OperationState.REPEATED
+                ? characteristics.findByOperationIdOrderByPosition(operationId).stream()
+                        .filter(c -> codes.contains(c.code()))
+                        .map(c -> Evidence.wanted(t, o, c))
+                        .toList()
+                : List.of();
+    }
+
+    /**
+     * The record that a conforming characteristic rests on is in doubt. It is undecided from now on, also of an operation
+     * that is done: that is not gone back to, but the frame does not leave.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void doubt(Act act, long characteristicId, String why) {
+        Characteristic c = characteristics.findById(characteristicId).orElseThrow(() -> Bench.noSuch("characteristic"));
+        if (c.state() != CharacteristicState.CONFORMING) {
+            return;
+        }
+        Operation o = operations.findById(c.operationId()).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        c.doubt();
+        log.event(t.chain(), "in doubt", Map.of("characteristic", c.id(), "code", c.code(), "source", why));
+        if (o.state() == OperationState.AT_POINT) {
+            bench.reopen(act, t, o);
+        }
+    }
+
+    /** The doubt of a record is over, and what the characteristic rests on stands again. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void doubtOver(long characteristicId, String why) {
+        Characteristic c = characteristics.findById(characteristicId).orElseThrow(() -> Bench.noSuch("characteristic"));
+        if (c.state() != CharacteristicState.UNDECIDED) {
+            return;
+        }
+        Operation o = operations.findById(c.operationId()).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        c.doubtOver();
+        log.event(t.chain(), "out of doubt", Map.of("characteristic", c.id(), "code", c.code(), "source", why));
     }
 
     /** What a record said of a characteristic holds no longer, and nothing took its place yet. */
