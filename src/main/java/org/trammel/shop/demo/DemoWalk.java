@@ -45,8 +45,6 @@ class DemoWalk {
     private static final Duration SOAK = Duration.ofMinutes(45);
     private static final Duration TO_THE_WATER = Duration.ofSeconds(8);
 
-    private static final Duration TO_THE_WATER = Duration.ofSeconds(8);
-
     private final DemoActs acts;
     private final DemoClock clock;
     private final Travellers travellers;

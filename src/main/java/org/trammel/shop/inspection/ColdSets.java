@@ -105,6 +105,9 @@ public class ColdSets {
         if (clock == null || clock.startedAt() == null || clock.state() == ClockState.PLANNED) {
             return "The window has not opened.";
         }
+        if (clock.stands()) {
+            return "The frame lies in the cold store, and its clock " + clock.name() + " stands still.";
+        }
         if (!clock.openAt(at)) {
             return "The window " + clock.name() + " closed at " + formats.moment(clock.endsAt()) + ".";
         }

@@ -146,6 +146,12 @@ class Compatibility {
             FrameSheet.@Nullable OperationLine operation,
             Instant now,
             String deed) {
+        sheet.clocks().stream().filter(ClockView::stands).findFirst().ifPresent(clock -> {
+            throw Refusal.state(
+                    deed,
+                    "It lies in the cold store since " + formats.moment(clock.stoppedAt()) + ".",
+                    "Take it out on the page of the cold store first.");
+        });
         if (operation == null) {
             return;
         }

@@ -15,7 +15,8 @@ public record ClockView(
         String startedBy,
         List<String> gates,
         @Nullable Instant startedAt,
-        @Nullable Instant endsAt) {
+        @Nullable Instant endsAt,
+        @Nullable Instant stoppedAt) {
 
     static ClockView of(FrameClock clock) {
         return new ClockView(
@@ -27,7 +28,13 @@ public record ClockView(
                 clock.startedBy(),
                 clock.gates(),
                 clock.startedAt(),
-                clock.endsAt());
+                clock.endsAt(),
+                clock.stoppedAt());
+    }
+
+    /** True while it stands still, as in a cold store; it has no end then. */
+    public boolean stands() {
+        return stoppedAt != null;
     }
 
     /** True if it is a window that is closed at that instant. */

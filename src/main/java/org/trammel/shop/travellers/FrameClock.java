@@ -54,6 +54,17 @@ class FrameClock {
     @Column(name = "ends_at")
     private @Nullable Instant endsAt;
 
+    /** Since when it stands still, as in a cold store, and what was left of it then. */
+    @Column(name = "stopped_at")
+    private @Nullable Instant stoppedAt;
+
+    @Column(name = "left_ms")
+    private @Nullable Long left_ms;
+
+    /** How long it stood in all. */
+    @Column(name = "stood_ms")
+    private long stood_ms;
+
     @Column(name = "started_by_step_id")
     private @Nullable Long startedByStepId;
 
@@ -80,10 +91,47 @@ class FrameClock {
      */
     void start(Instant earliest, Instant latest, @Nullable Long stepId) {
         Instant from = kind == ClockKind.WINDOW ? firstStart(earliest, stepId) : latest;
+        stood_ms = from.equals(startedAt) ? stood_ms : 0;
+        stoppedAt = null;
+        left_ms = null;
         state = ClockState.RUNNING;
         startedAt = from;
-        endsAt = from.plus(Duration.ofMinutes(minutes));
+        endsAt = end();
         startedByStepId = stepId;
+    }
+
+    private @Nullable Instant end() {
+        return startedAt == null
+                ? null
+                : startedAt.plus(Duration.ofMinutes(minutes)).plusMillis(stood_ms);
+    }
+
+    /** Stands still from now on; one that ran out or is over does not. */
+    void stand(Instant at) {
+        if (running() && endsAt != null && !at.isAfter(endsAt)) {
+            stoppedAt = at;
+            left_ms = Duration.between(at, endsAt).toMillis();
+            endsAt = null;
+        }
+    }
+
+    /**
+     * Runs on.
+     *
+     * @param cold whether it was cold enough to the end; else a window has run all the time, and a waiting time stood
+     */
+    void runOn(Instant at, boolean cold) {
+        if (stoppedAt != null && left_ms != null) {
+            boolean stood = cold || kind == ClockKind.WAIT;
+            stood_ms += stood ? Duration.between(stoppedAt, at).toMillis() : 0;
+            endsAt = (stood ? at : stoppedAt).plusMillis(left_ms);
+            stoppedAt = null;
+            left_ms = null;
+        }
+    }
+
+    boolean stands() {
+        return stoppedAt != null;
     }
 
     private Instant firstStart(Instant now, @Nullable Long stepId) {
@@ -109,7 +157,11 @@ class FrameClock {
     void goOnFrom(FrameClock old) {
         state = old.state == ClockState.RUN_OUT && minutes != old.minutes ? ClockState.RUNNING : old.state;
         startedAt = old.startedAt;
-        endsAt = startedAt == null ? null : startedAt.plus(Duration.ofMinutes(minutes));
+        stood_ms = old.stood_ms;
+        endsAt = end();
+        if (old.stoppedAt != null) {
+            stand(old.stoppedAt);
+        }
     }
 
     /** The event that started it was taken back; when it was is not forgotten. */
@@ -122,6 +174,9 @@ class FrameClock {
         state = ClockState.PLANNED;
         startedAt = null;
         endsAt = null;
+        stoppedAt = null;
+        left_ms = null;
+        stood_ms = 0;
         startedByStepId = null;
     }
 
@@ -199,6 +254,11 @@ class FrameClock {
 
     ClockState state() {
         return state;
+    }
+
+    @Nullable
+    Instant stoppedAt() {
+        return stoppedAt;
     }
 
     @Nullable

@@ -106,6 +106,19 @@ class Gate {
                 operation.outside() && consignments.existsByOperationIdAndBackAtIsNotNull(operation.id()));
     }
 
+    /** Nothing is done to a frame whose clocks stand still: it lies where nobody works on it. */
+    private List<Refusal> standing(Traveller traveller, List<FrameClock> running) {
+        return running.stream()
+                .filter(FrameClock::stands)
+                .limit(1)
+                .map(clock -> Refusal.state(
+                        "Nothing is done to " + traveller.mark() + ".",
+                        "It lies in the cold store since " + formats.moment(clock.stoppedAt()) + ", and its clock "
+                                + clock.name() + " stands still.",
+                        "Take it out on the page of the cold store; the clock runs on from then."))
+                .toList();
+    }
+
     /** Refuses a step, where it or its operation cannot be undone, under a hold or before what it waits for has come. */
     void requireOpenTo(Traveller traveller, Operation operation, Step step, List<Step> all, long by) {
         if (step.irreversible() || operation.irreversible()) {
@@ -197,9 +210,13 @@ class Gate {
         return found;
     }
 
-    /** Closed windows that keep the operation from beginning or, before its work is begun, from going on. */
+    /**
+     * Closed windows that keep the operation from beginning or, before its work is begun, from going on; and clocks that
+     * stand still, whatever they gate.
+     */
     List<Refusal> closed(Traveller traveller, Operation operation, Instant now, List<FrameClock> running) {
-        return running.stream()
+        List<Refusal> found = new ArrayList<>(standing(traveller, running));
+        running.stream()
                 .filter(clock -> clock.gates(operation.code()) && clock.closedAt(now))
                 .map(clock -> Refusal.state(
                         cannotGoOn(traveller, operation),
@@ -208,7 +225,8 @@ class Gate {
                                 + clock.startedBy() + ".",
                         "Do operation " + clock.startedBy()
                                 + " again, which starts the clock anew, or call the QA lead."))
-                .toList();
+                .forEach(found::add);
+        return found;
     }
 
     private List<Refusal> unjoined(Traveller traveller, Operation operation) {

@@ -261,6 +261,7 @@ class AuditorReadsNoNamesTest {
                 "/shop/coupons",
                 "/loads",
                 "/loads/" + ovens,
+                "/cold-store",
                 "/oven-traces",
                 "/oven-traces/" + id("select max(id) from oven_trace"),
                 "/routes",
