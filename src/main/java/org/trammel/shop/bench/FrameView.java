@@ -61,6 +61,11 @@ record FrameView(
         return JigSheets.setsUp(at);
     }
 
+    /** Whether the operation at hand is read on the scales of a jig: it is noted in which one. */
+    public boolean inJig() {
+        return at != null && at.characteristics().stream().anyMatch(one -> "JIG-SCALE".equals(one.gaugeKind()));
+    }
+
     /** The characteristics that stand open on the sheet: the chosen one, else those not settled first. */
     public List<Measured> shown() {
         int fit = holds.isEmpty() ? MEASURED : MEASURED - 1;

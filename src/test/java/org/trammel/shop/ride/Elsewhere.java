@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.TestClock;
+import org.trammel.shop.drift.JigUses;
 import org.trammel.shop.handwork.Handwork;
 import org.trammel.shop.handwork.SerialReads;
 import org.trammel.shop.inspection.Readings;
@@ -17,7 +18,13 @@ import org.trammel.shop.travellers.FrameSheet;
  * The second and later of several steps or readings of an operation, done by the same people without a browser, which
  * takes a second for each: whatever a gate refuses there, it refuses here.
  */
-record Elsewhere(Bench bench, Readings readings, Handwork handwork, SerialReads serials, TestClock clock) {
+record Elsewhere(
+        Bench bench, Readings readings, Handwork handwork, SerialReads serials, JigUses jigs, TestClock clock) {
+
+    /** In which jig the frame or the part is set up. */
+    void note(Hand who, FrameSheet.Head head, String jig) {
+        jigs.setUp(act(who), head.serial(), head.part(), jig, null);
+    }
 
     void tick(Hand who, long step, @Nullable String lot) {
         bench.tick(act(who), List.of(step), lot, null);

@@ -126,6 +126,9 @@ final class Ride {
         clock.pass(TAKES.getOrDefault(at.line().code(), Duration.ZERO));
         Tablet tablet = open(sheet, at, doer, "");
         Kept.look(tablet, sheet, at, "work");
+        if (at.characteristics().stream().anyMatch(c -> "JIG-SCALE".equals(c.gaugeKind()))) {
+            elsewhere.note(doer, sheet.head(), "J-1");
+        }
         boolean first = true;
         for (FrameSheet.StepLine step : at.steps()) {
             if (step.ticked()) {

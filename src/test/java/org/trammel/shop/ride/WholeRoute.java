@@ -16,6 +16,7 @@ import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.designs.Designs;
+import org.trammel.shop.drift.JigUses;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.handwork.Handwork;
 import org.trammel.shop.handwork.SerialReads;
@@ -76,6 +77,9 @@ abstract class WholeRoute {
     private SerialReads serials;
 
     @Autowired
+    private JigUses jigs;
+
+    @Autowired
     private TestClock clock;
 
     private Sheets sheets;
@@ -119,7 +123,7 @@ abstract class WholeRoute {
                 gauges,
                 settings,
                 clock,
-                new Elsewhere(bench, readings, handwork, serials, clock));
+                new Elsewhere(bench, readings, handwork, serials, jigs, clock));
     }
 
     static void requireEveryGateTried(Ride ride, RouteSheet route) {
