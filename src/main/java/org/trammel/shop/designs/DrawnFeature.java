@@ -63,6 +63,10 @@ enum DrawnFeature {
     FRONT_AXLE_HEIGHT("AXLE_HEIGHT", "mm", layout(frame -> frame.frontAxle().y_mm()), "Front axle height over shell"),
     AXLE_WIDTH("AXLE_WIDTH", "mm", input(GeometryInput.AXLE_WIDTH), "Axle width inside"),
     SHELL_WIDTH("SHELL_WIDTH", "mm", input(GeometryInput.SHELL_WIDTH), "Shell width"),
+    PROUD_OF_SEAT_TUBE(
+            "SHELL_PROUD", "mm", proudOf(FormedPlace.SEAT_TUBE_AT_SHELL), "Shell proud of the seat tube, each side"),
+    PROUD_OF_DOWN_TUBE(
+            "SHELL_PROUD", "mm", proudOf(FormedPlace.DOWN_TUBE_AT_SHELL), "Shell proud of the down tube, each side"),
     SHOCK_LENGTH("SHOCK_LENGTH", "mm", input(GeometryInput.SHOCK_LENGTH), "Shock eye to eye"),
     FORMED_SHORT("FORMED_AXIS", "mm", atShell(Math::min), "Shell end of down tube, short axis"),
     FORMED_LONG("FORMED_AXIS", "mm", atShell(Math::max), "Shell end of down tube, long axis"),
@@ -168,6 +172,24 @@ enum DrawnFeature {
                     ? tubes.downTube().outside_mm()
                     : which.applyAsDouble(end.inFramePlane_mm(), end.acrossFrame_mm());
         });
+    }
+
+    /**
+     * From a face of the shell to the side of a tube that stands on its middle: (shell width − tube across the frame) / 2.
+     * Empty for a seat tube whose axis runs past the shell, as there it stands on another tube.
+     */
+    private static Function<Drawn, OptionalDouble> proudOf(FormedPlace place) {
+        return drawn -> {
+            GivenInputs in = drawn.in();
+            boolean past = place.tube() == FrameTube.SEAT_TUBE
+                    && Math.abs(in.number(GeometryInput.SEAT_TUBE_OFFSET, 0))
+                            >= in.number(GeometryInput.SHELL_OUTSIDE, Double.POSITIVE_INFINITY) / 2;
+            return past || !in.has(GeometryInput.SHELL_WIDTH)
+                    ? OptionalDouble.empty()
+                    : value(
+                            new TubeInputs(in).across_mm(place),
+                            across -> (in.number(GeometryInput.SHELL_WIDTH) - across) / 2);
+        };
     }
 
     private static Function<Drawn, OptionalDouble> layout(Function<FrameGeometry, Double> value) {

@@ -155,6 +155,14 @@ final class TubeInputs {
                 : in.all(outside).then(there -> Answer.of(in.number(outside)));
     }
 
+    /** How wide an end is across the frame's plane: as it is formed, else as round as its tube. */
+    Answer<Double> across_mm(FormedPlace place) {
+        GeometryInput outside = TubeWalls.of(place.tube()).outside();
+        return isAsked(place)
+                ? formed(place).then(end -> Answer.of(end.acrossFrame_mm()))
+                : in.all(outside).then(there -> Answer.of(in.number(outside)));
+    }
+
     /** Twice what a tube with this end may stand out of its axis in the frame's plane: round, or higher where it is formed so. */
     Answer<Double> outermost_mm(FormedPlace place) {
         return upright_mm(place)

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,6 +105,36 @@ class DrawnFeatureTest {
         assertThat(bore(Kinds.FRONT_TRIANGLE, "Pivot bores", typed)).isEqualTo(17);
         assertThat(bore(Kinds.HARDTAIL, "Head tube seats", typed)).isEqualTo(43.95);
         assertThat(bore(Kinds.HARDTAIL, "Seat tube bore", typed)).isEqualTo(31.6);
+    }
+
+    /**
+     * By hand: a shell of 73 about a round seat tube of 34,9 stands 19,05 out on either side. A down tube of 42 pressed to 35
+     * upright is 48,457 across (the ellipse whose perimeter is 131,95, stepped along in a script): (73 − 48,457) / 2.
+     */
+    @Test
+    void theShellIsProudOfTheTubeThatTheCharacteristicNames() {
+        Map<String, String> typed = typed(DemoFrames.all().findFirst().orElseThrow());
+        typed.putAll(Map.of("SHELL_WIDTH", "73", "SHELL_OUTSIDE", "42", "SEAT_TUBE_OUTSIDE", "34.9"));
+        assertThat(proud("seat", typed)).hasValueCloseTo(19.05, within(1e-9));
+        typed.putAll(Map.of("FORMED_DOWN_TUBE_SHELL", "35", "FORMED_DOWN_TUBE_SHELL_ZONE", "60"));
+        typed.put("DOWN_TUBE_OUTSIDE", "42");
+        assertThat(proud("down", typed)).hasValueCloseTo(12.2717, within(1e-3));
+        typed.put("SEAT_TUBE_OFFSET", "21");
+        assertThat(proud("seat", typed))
+                .as("a seat tube whose axis runs past the shell")
+                .isEmpty();
+        assertThat(proud("down", typed)).isPresent();
+        typed.remove("SHELL_WIDTH");
+        assertThat(proud("down", typed)).isEmpty();
+        assertThat(DrawnFeature.asked(Kinds.HARDTAIL, "Shell proud each side", "mm"))
+                .as("of which tube is not said")
+                .isEmpty();
+    }
+
+    private static OptionalDouble proud(String tube, Map<String, String> typed) {
+        return DrawnFeature.asked(Kinds.HARDTAIL, "Shell proud of the " + tube + " tube, each side", "mm")
+                .orElseThrow()
+                .of(drawn(typed));
     }
 
     private static double bore(String kind, String name, Map<String, String> typed) {
