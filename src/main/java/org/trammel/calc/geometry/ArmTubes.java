@@ -1,6 +1,5 @@
 package org.trammel.calc.geometry;
 
-import java.util.List;
 import java.util.stream.Stream;
 import org.trammel.calc.units.Answer;
 
@@ -10,11 +9,11 @@ import org.trammel.calc.units.Answer;
  *
  * <pre>
  * lower, at the pivot   on the pivot's axis, as far from the middle plane as the arm's sides are seen from above
- * upper, at the shock   on the cross tube's axis, which is the eye's, i / 2 + D / 2 from the middle plane
+ * upper                 as {@link ArmUpper} places it
  * both, at the rear     g before the axle on their line of the side view, axle width / 2 + o from the middle plane
  * </pre>
  *
- * i inside between the upper members, D their outside, g and o as the arm's sides end. Both mates lie across the frame, so
+ * g and o as the arm's sides end. Both mates lie across the frame, so
  * that each member is cut on its mate as a chainstay on the shell. Lengths are counted from the mates' axes. Validity: round
  * members that lie over their lines of the side view, the upper ones straight. Source: space trigonometry. Accuracy that of
  * double precision.
@@ -46,41 +45,23 @@ public record ArmTubes(BentStay lowerPath, BentStay upperPath, TubeStock lower, 
      */
     public static Answer<ArmTubes> of(
             ArmPlan plan, Point eye, TubeStock lower, TubeStock upper, Mates mates, ArmPlan.Ends ends) {
-        Point axle = plan.geometry().rearAxle();
-        double reach = axle.distance_mm(eye);
+        ArmUpper.Sizes sizes = new ArmUpper.Sizes(mates.upperInside_mm(), upper.outside_mm(), mates.crossOutside_mm());
         Objections objections = new Objections()
                 .length("arm.boss", "outside of the swing arm's bosses", mates.bossOutside_mm())
-                .length("arm.cross", "outside of the swing arm's tube across at the shock", mates.crossOutside_mm())
-                .length("arm.upperInside", "inside between the swing arm's upper members", mates.upperInside_mm())
                 .unless(
                         Math.abs(lower.outside_mm() - plan.sizes().width_mm()) < 0.05,
                         "chainstay.outside",
                         () -> "The swing arm's sides are "
                                 + Objections.shown(plan.sizes().width_mm())
                                 + " wide and its chainstays " + Objections.shown(lower.outside_mm())
-                                + ": only round sides can be cut.")
-                .unless(
-                        reach > ends.axleToSide_mm(),
-                        "axleToStay",
-                        () -> "Between the shock's eye and the dropout no room is left for an upper member: they are "
-                                + Objections.shown(reach) + " apart and the member ends "
-                                + Objections.shown(ends.axleToSide_mm()) + " before the axle.");
+                                + ": only round sides can be cut.");
+        ArmUpper.check(objections, plan, eye, sizes, ends);
         lower.check(objections, FrameTube.CHAINSTAY);
         upper.check(objections, FrameTube.SEATSTAY);
         mates.plate().check(objections);
         return objections
-                .orElse(() -> BentStay.of(upperChord(plan, eye, upper, mates, ends), List.of()))
-                .then(path -> Answer.of(new ArmTubes(plan.side(), path, lower, upper, mates)));
-    }
-
-    private static Stay upperChord(ArmPlan plan, Point eye, TubeStock upper, Mates mates, ArmPlan.Ends ends) {
-        Point axle = plan.geometry().rearAxle();
-        Point back = axle.minus(eye).times(1 / axle.distance_mm(eye));
-        return new Stay(
-                SpacePoint.of(eye, (mates.upperInside_mm() + upper.outside_mm()) / 2),
-                SpacePoint.of(
-                        axle.minus(back.times(ends.axleToSide_mm())),
-                        plan.sizes().axleWidth_mm() / 2 + ends.outsideFace_mm()));
+                .orElse(() -> ArmUpper.of(plan, eye, sizes, ends))
+                .then(placed -> Answer.of(new ArmTubes(plan.side(), placed.path(), lower, upper, mates)));
     }
 
     /** Lower and upper member as they are cut. */

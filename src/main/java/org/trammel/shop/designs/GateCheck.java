@@ -9,9 +9,7 @@ public enum GateCheck {
     CLOSURE("Closure", "stack from the inputs as it was asked for"),
     TRAIL("Trail", "inside the band of the category of use"),
     TYRE_CLEARANCE("Rear tyre to seat tube", "room for mud, and for what the frame gives"),
-    TYRE_STAYS(
-            "Rear tyre in the rear end",
-            "room beside chainstays, or sides and bridge of a swing arm, for mud and for dish"),
+    TYRE_STAYS("Rear tyre in the rear end", "room beside the stays, or a swing arm, for mud and for dish"),
     SWING("Room of the swing arm", "tyre, arm and shock clear of seat tube and down tube over the whole travel"),
     TOE_CLEARANCE("Pedal axle to front tyre", "room to turn the wheel, unless the feet are held"),
     STANDOVER("Standover", "below the inseam"),

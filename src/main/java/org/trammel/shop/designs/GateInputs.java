@@ -55,7 +55,10 @@ final class GateInputs {
                         GeometryInput.REAR_TYRE_WIDTH,
                         GeometryInput.CHAINSTAY_AT_SHELL,
                         GeometryInput.SHELL_OUTSIDE,
-                        GeometryInput.CHAINSTAY_OUTSIDE);
+                        GeometryInput.CHAINSTAY_OUTSIDE,
+                        GeometryInput.SEATSTAY_AT_SEAT,
+                        GeometryInput.SEAT_TUBE_OUTSIDE,
+                        GeometryInput.SEATSTAY_OUTSIDE);
             case SWING ->
                 with(
                         union(CLOSED, of(GeometryInput.Group.SUSPENSION, input -> true)),

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.geometry.ArmPlan;
 import org.trammel.calc.geometry.ArmTubes;
+import org.trammel.calc.geometry.ArmUpper;
 import org.trammel.calc.geometry.FormedEnd;
 import org.trammel.calc.geometry.FormedPlace;
 import org.trammel.calc.geometry.FrameGeometry;
@@ -52,11 +53,40 @@ final class RearInputs {
                         .then(stays -> TyreRoom.beside(geometry, stays.chainstayPath(), widest_mm(stays), tyre_mm()));
     }
 
+    /** Between the tyre and the seatstays or the arm's upper members. */
+    Answer<TyreRoom> upperRoom(FrameGeometry geometry, Answer<TubeSet> tubes) {
+        Answer<GivenInputs> tyre = in.all(GeometryInput.REAR_TYRE_WIDTH);
+        return in.has(GeometryInput.PIVOT_AHEAD)
+                ? tyre.then(there -> upper(geometry))
+                        .then(upper -> TyreRoom.beside(
+                                geometry, upper.path(), upper.sizes().outside_mm(), tyre_mm()))
+                : tyre.then(there -> tubes)
+                        .then(this::stays)
+                        .then(stays -> TyreRoom.beside(
+                                geometry, stays.seatstayPath(), stays.seatstay().outside_mm(), tyre_mm()));
+    }
+
+    /** The upper members of a swing arm, whatever is known of what else it is cut from. */
+    Answer<ArmUpper> upper(FrameGeometry geometry) {
+        return in.all(GeometryInput.ARM_UPPER_INSIDE, GeometryInput.SEATSTAY_OUTSIDE)
+                .then(there -> arm(geometry))
+                .then(arm -> SwingInputs.suspension(in, geometry)
+                        .then(rear -> ArmUpper.of(
+                                arm,
+                                rear.armEye(),
+                                new ArmUpper.Sizes(
+                                        in.number(GeometryInput.ARM_UPPER_INSIDE),
+                                        in.number(GeometryInput.SEATSTAY_OUTSIDE),
+                                        in.has(GeometryInput.ARM_CROSS) ? in.number(GeometryInput.ARM_CROSS) : null),
+                                new TubeInputs(in).ends(List.of()))));
+    }
+
     /** What an arm's sheet cannot show, a sentence each. */
     List<String> notShown() {
         List<String> sentences = new ArrayList<>();
         notShown(sentences, "The pivot bosses are not drawn", GeometryInput.ARM_BOSS, GeometryInput.ARM_OVER);
         notShown(sentences, "The bridge is not drawn", GeometryInput.ARM_BRIDGE, GeometryInput.ARM_BRIDGE_OUTSIDE);
+        notShown(sentences, "The tube across at the shock is not drawn", GeometryInput.ARM_CROSS);
         notShown(sentences, "The tyre and its room are not drawn", GeometryInput.REAR_TYRE_WIDTH);
         return sentences;
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.units.Answer;
 
-/** The room that the rear tyre has beside what holds its wheel: chainstays, or the sides and the bridge of a swing arm. */
+/** The room that the rear tyre has beside what holds its wheel: chainstays and seatstays, or a swing arm. */
 final class TyreFigures {
 
     private final GivenInputs in;
@@ -25,6 +25,10 @@ final class TyreFigures {
                 .then(geometry -> new RearInputs(in).room(geometry, frame.tubes()))
                 .then(room ->
                         made(swings ? "tyre to the sides of the swing arm" : "tyre to chainstay", room.room_mm())));
+        figures.add(frame.geometry()
+                .then(geometry -> new RearInputs(in).upperRoom(geometry, frame.tubes()))
+                .then(room -> made(
+                        swings ? "tyre to the upper members of the swing arm" : "tyre to seatstay", room.room_mm())));
         if (swings) {
             figures.add(frame.geometry().then(this::bridge));
         }

@@ -33,7 +33,7 @@ final class DrawnByHandCuts {
         double arm = Math.toRadians(98);
         double[] eye = plus(pivot, v(182 * Math.cos(arm), 182 * Math.sin(arm), 0));
         double[] lower = minus(rearEnd(pivot, axle), plus(pivot, v(0, 0, 24 + 11)));
-        double[] upper = minus(rearEnd(eye, axle), plus(eye, v(0, 0, 20 + 9)));
+        double[] upper = minus(rearEnd(eye, axle), plus(eye, v(0, 0, 22 + 9)));
         // the lower member's first part points to its bend, 70 along and 6 off its straight line
         double[] outward = unit(minus(shell, times(unit(lower), unit(lower)[2])));
         double[] toTheBend = plus(times(unit(lower), 70), times(outward, 6));

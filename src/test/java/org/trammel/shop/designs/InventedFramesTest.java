@@ -31,6 +31,9 @@ class InventedFramesTest {
     /** Of the bends in 24 corners and of this search, a degree and a millimetre apart. */
     private static final double SEARCHED_MM = 0.2;
 
+    /** Of the bends in 24 corners: an arc of 120 and at most 20°, 120 (1 − cos(20° / 48)). */
+    private static final double CORNERED_MM = 0.004;
+
     private static Stream<DemoFrames.Row> frames() {
         return DemoFrames.all();
     }
@@ -119,6 +122,23 @@ class InventedFramesTest {
         assertThat(room).as("what a tyre and its mud want, common practice").isGreaterThanOrEqualTo(6);
         assertThat(value(new RearInputs(new GivenInputs(typed(row))).room(geometry, frame.tubes())))
                 .isEqualTo(rear.tyreRoom().orElseThrow());
+    }
+
+    /** Against tyre_room.csv, for which a script beside it walked along every seatstay and upper member. */
+    @ParameterizedTest
+    @MethodSource("fromAbove")
+    void everyTyreTurnsFreeOfSeatstaysAndUpperMembers(DemoFrames.Row row) {
+        ComputedFrame frame = computed(row);
+        double script = DemoFrames.read("/geometry/tyre_room.csv").stream()
+                .filter(one -> one.name().equals(row.name()))
+                .findFirst()
+                .orElseThrow()
+                .number("room");
+        double room = value(
+                        new RearInputs(new GivenInputs(typed(row))).upperRoom(value(frame.geometry()), frame.tubes()))
+                .room_mm();
+        assertThat(room).isCloseTo(script, within(CORNERED_MM));
+        assertThat(room).as("what a tyre and its mud want, common practice").isGreaterThanOrEqualTo(6);
     }
 
     private static double fromTheRing(Point axle, double core, List<SpacePoint> axis) {

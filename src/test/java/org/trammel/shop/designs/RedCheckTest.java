@@ -34,7 +34,8 @@ class RedCheckTest extends AtTheDrawingDesk {
     /**
      * Closure: the stack is 643,06. The others by hand: tyre |cos 74,5° × 58 − sin 74,5° × √(428² − 58²)| − 370 − 17,45 =
      * 5,68, and with 430 and half of an end formed 40 high 5,07; the stay's line from (411; 24) to (18; 78) passes (350; 0)
-     * at (61 × 54 + 24 × 393) / 396,69 = 32,08, less 20 and 11; pedal √((310 + 663 cos 65,5° + 44 sin 65,5°)² + 58²) − 370 − 170 = 87,66; the down tube's edge on the head
+     * at (61 × 54 + 24 × 393) / 396,69 = 32,08, less 20 and 11; the seatstay's, from
+     * (446,69; 17,45), passes (357,5; 0) at (428,69 × 78 − 339,5 × 60,55) / 432,94 = 29,75, less 12,5 and 12; pedal √((310 + 663 cos 65,5° + 44 sin 65,5°)² + 58²) − 370 − 170 = 87,66; the down tube's edge on the head
      * tube 34 − 27 / tan 64,96° − 19 / sin 64,96° = 0,42; seatpost 350 − (700 − 430); longest
      * √((503,62 + √(1000² − 58²))² + (542,96 − 58)²).
      */
@@ -44,6 +45,7 @@ class RedCheckTest extends AtTheDrawingDesk {
             TYRE_CLEARANCE, CHAINSTAY 428,         "tyre to tube 5,7 mm, limit 6,0 mm or more, margin −0,3 mm", CHAINSTAY 432
             TYRE_CLEARANCE, CHAINSTAY 430 FORMED_SEAT_TUBE_SHELL 40 FORMED_SEAT_TUBE_SHELL_ZONE 60, "tyre to tube 5,1 mm, limit 6,0 mm or more, margin −0,9 mm", CHAINSTAY 430
             TYRE_STAYS,     REAR_TYRE_WIDTH 40,    "tyre to chainstay 1,1 mm, limit 6,0 mm or more, margin −4,9 mm", REAR_TYRE_WIDTH 25
+            TYRE_STAYS,     SEATSTAY_OUTSIDE 24,   "tyre to seatstay 5,3 mm, limit 6,0 mm or more, margin −0,7 mm", SEATSTAY_OUTSIDE 18
             TOE_CLEARANCE,  REACH 310,             "with the usual crank of 170 87,7 mm, limit 100,0 mm or more, margin −12,3 mm", REACH 458
             HEAD_NODES,     DOWN_TUBE_AT_HEAD 34,  "below the down tube 0,4 mm, limit 4,0 mm or more, margin −3,6 mm", DOWN_TUBE_AT_HEAD 40
             TOE_CLEARANCE,  REACH 310 CRANK 175,   "with a crank of 175 82,7 mm, limit 100,0 mm or more, margin −17,3 mm", REACH 310 CRANK 175 FEET_HELD 1

@@ -85,12 +85,14 @@ class SwingGateTest extends AtTheDrawingDesk {
 
     /**
      * By hand for O-104, its sides straight: (340; 0) lies 46,352 from the line (458,572; 35) to (18; 78), less 30 and 11;
-     * the bridge at 90: 458,572 − 90 − 9 − 370.
+     * the bridge at 90: 458,572 − 90 − 9 − 370; (340; 0) lies (466,446 × 78 − 322 × 49) / 469,013 = 43,932 from the upper
+     * member's line (484,446; 29) to (18; 78), less 30 and 9.
      */
     @ParameterizedTest(name = "{0}")
     @CsvSource(quoteCharacter = '"', textBlock = """
             ARM_BEND - ARM_BEND_OUT - ARM_BEND_RADIUS -, "tyre to the sides of the swing arm 5,4 mm, limit 6,0 mm or more, margin −0,6 mm"
             ARM_BRIDGE 90, "tyre to the bridge of the swing arm −10,4 mm, limit 6,0 mm or more, margin −16,4 mm"
+            ARM_UPPER_INSIDE 40, "tyre to the upper members of the swing arm 4,9 mm, limit 6,0 mm or more, margin −1,1 mm"
             """)
     void aTyreTooNearToItsArmIsRedAndIsDecidedInWriting(String red, String why) {
         long id = drawn(SwingFrame.inputs("O-104", red));
