@@ -127,12 +127,21 @@ final class PlanParts {
     }
 
     private void side(int side, double runOn_mm) {
-        List<At> places = new ArrayList<>(
-                rear.axis().stream().map(place -> seen(place, side)).toList());
+        member(side, rear.axis(), rear.width_mm(), runOn_mm);
+    }
+
+    /**
+     * A side, stay or upper member that ends at the dropout.
+     *
+     * @param axis of the drive side's
+     */
+    void member(int side, List<SpacePoint> axis, double width_mm, double runOn_mm) {
+        List<At> places =
+                new ArrayList<>(axis.stream().map(place -> seen(place, side)).toList());
         At onward = places.get(0).minus(places.get(1)).unit();
         At front = places.get(0);
         places.set(0, front.plus(onward, scale.length(runOn_mm)));
-        double half = scale.length(rear.width_mm() / 2);
+        double half = scale.length(width_mm / 2);
         List<At> outline = new ArrayList<>();
         for (int way : new int[] {1, -1}) {
             List<At> edge = new ArrayList<>();
@@ -149,7 +158,7 @@ final class PlanParts {
         board.area(outline, Pen.OUTLINE, Fill.PAPER);
         At last = places.get(places.size() - 1);
         At along = places.get(places.size() - 2).minus(last).unit();
-        slot(side, along);
+        slot(side, axis.get(axis.size() - 1).x_mm(), along);
         List<At> centre = new ArrayList<>(places);
         centre.set(0, front.plus(onward, 4));
         centre.set(centre.size() - 1, last.plus(along, -4));
@@ -157,10 +166,9 @@ final class PlanParts {
     }
 
     /** The part of the plate that the side's slot takes in. */
-    private void slot(int side, At along) {
+    private void slot(int side, double end, At along) {
         double face = side * rear.axleWidth_mm() / 2;
         double outside = face + side * rear.plate().thickness_mm();
-        double end = end().x_mm();
         double deep = end + rear.plate().depth_mm() * along.x();
         List<At> hidden = List.of(seen(end, face), seen(deep, face), seen(deep, outside), seen(end, outside));
         board.path(hidden, Pen.HIDDEN, Kind.THIN);
@@ -254,11 +262,24 @@ final class PlanParts {
                 low - 16);
     }
 
+    /** The room between the tyre and a member of one side. */
+    void roomBeside(Dimensions of, int side, TyreRoom room, double width_mm, String member) {
+        SpacePoint on = room.onAxis();
+        of.note(
+                seen(on.x_mm(), side * (on.z_mm() - width_mm / 2)),
+                room(room.room_mm(), member),
+                24,
+                20,
+                30,
+                36,
+                44,
+                52);
+    }
+
     /** The room between tyre and side, and the tyre. */
     void roomOfTheTyre(Dimensions of, TyreRoom room, String side) {
-        SpacePoint on = room.onAxis();
         Double tyre = rear.tyreWidth_mm();
-        of.note(seen(on.x_mm(), on.z_mm() - rear.width_mm() / 2), room(room.room_mm(), side), 24, 20, 30, 36, 44, 52);
+        roomBeside(of, 1, room, rear.width_mm(), side);
         if (tyre != null) {
             of.note(
                     seen(axle_mm() + 130, -Math.min(tyre / 2, rear.axleWidth_mm() / 2)),
@@ -271,10 +292,15 @@ final class PlanParts {
     }
 
     /** About a side, at a share of the way from its front end to its next corner. */
-    void aboutASide(Dimensions of, double share, String words) {
-        SpacePoint place = rear.axis().get(0).between(rear.axis().get(1), share);
-        At edge = seen(place.x_mm(), -place.z_mm()).plus(new At(0, scale.length(rear.width_mm() / 2)));
-        of.note(edge, words, 10, 14, 18, 7, 24, 30);
+    void aboutASide(Dimensions of, int side, double share, String words) {
+        about(of, side, rear.axis(), rear.width_mm(), share, words);
+    }
+
+    /** About a member's outer edge. */
+    void about(Dimensions of, int side, List<SpacePoint> axis, double width_mm, double share, String words) {
+        SpacePoint place = axis.get(0).between(axis.get(1), share);
+        At edge = seen(place.x_mm(), side * (place.z_mm() + width_mm / 2));
+        of.note(edge, words, 10, 14, 18, 7, 24, 30, 38, 46);
     }
 
     String room(double room_mm, String side) {

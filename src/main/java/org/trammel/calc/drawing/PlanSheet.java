@@ -100,6 +100,7 @@ public final class PlanSheet {
         boolean bent = axis.size() > 2;
         parts.aboutASide(
                 of,
+                -1,
                 bent ? 0.6 : 0.35,
                 "Ø " + lettering.mm(sizes.chainstayOutside_mm()) + ", splay "
                         + lettering.degrees(plan.chainstay().chord().splay_rad()) + (bent ? " end to end" : ""));

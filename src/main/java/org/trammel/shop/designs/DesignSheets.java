@@ -13,6 +13,7 @@ import org.trammel.calc.drawing.PlanSheet;
 import org.trammel.calc.drawing.SideSheet;
 import org.trammel.calc.drawing.TitleBlock;
 import org.trammel.calc.geometry.ArmPlan;
+import org.trammel.calc.geometry.ArmUpper;
 import org.trammel.calc.geometry.Paper;
 import org.trammel.calc.geometry.RearPlan;
 import org.trammel.calc.geometry.RearView;
@@ -73,7 +74,7 @@ class DesignSheets {
         List<DrawnSheet> sheets = new ArrayList<>();
         if (above instanceof Answer.Determined<RearView> rear) {
             sheets.add(SideSheet.of(side.value(), true, block, letters, paper, all));
-            sheets.add(above(rear.value(), story.sheet(), block, paper, all));
+            sheets.add(above(rear.value(), frame, story.sheet(), block, paper, all));
         } else {
             sheets.add(SideSheet.alone(side.value(), notAbove(above), block, letters, paper, all));
         }
@@ -93,15 +94,32 @@ class DesignSheets {
         return sheets;
     }
 
-    private DrawnSheet above(RearView rear, DesignSheet sheet, TitleBlock block, Paper paper, int all) {
-        return rear instanceof ArmPlan arm
-                ? ArmSheet.of(arm, notShown(sheet), block, letters, paper, 2, all)
-                : PlanSheet.of((RearPlan) rear, block, letters, paper, 2, all);
+    private DrawnSheet above(
+            RearView rear, ComputedFrame frame, DesignSheet sheet, TitleBlock block, Paper paper, int all) {
+        if (!(rear instanceof ArmPlan arm)) {
+            return PlanSheet.of((RearPlan) rear, block, letters, paper, 2, all);
+        }
+        RearInputs in = new RearInputs(new GivenInputs(sheet.geometry()));
+        Answer<ArmUpper> upper = frame.geometry().then(in::upper);
+        List<String> missing = Stream.concat(
+                        notShown(upper), in.notShown().stream().map(formats::sentence))
+                .toList();
+        return ArmSheet.of(
+                arm,
+                upper instanceof Answer.Determined<ArmUpper> known ? known.value() : null,
+                missing,
+                block,
+                letters,
+                paper,
+                2,
+                all);
     }
 
-    private List<String> notShown(DesignSheet sheet) {
-        return new RearInputs(new GivenInputs(sheet.geometry()))
-                .notShown().stream().map(formats::sentence).toList();
+    private Stream<String> notShown(Answer<ArmUpper> upper) {
+        return upper instanceof Answer.NotDeterminable<ArmUpper> none
+                ? Stream.of(formats.sentence("The upper members are not drawn. "
+                        + none.gaps().stream().map(Answer.Gap::words).collect(Collectors.joining(" "))))
+                : Stream.empty();
     }
 
     private List<String> notAbove(Answer<RearView> above) {

@@ -8,6 +8,7 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.trammel.calc.geometry.ArmPlan;
+import org.trammel.calc.geometry.ArmUpper;
 import org.trammel.calc.geometry.DemoFrames;
 import org.trammel.calc.geometry.DropoutPlate;
 import org.trammel.calc.geometry.Paper;
@@ -40,7 +41,19 @@ class ArmSheetTest {
     }
 
     private static DrawnSheet drawn(ArmPlan arm, String... missing) {
-        return ArmSheet.of(arm, List.of(missing), DrawnSheetsTest.BLOCK, DrawnSheetsTest.LETTERS, Paper.A4, 2, 3);
+        return ArmSheet.of(arm, null, List.of(missing), DrawnSheetsTest.BLOCK, DrawnSheetsTest.LETTERS, Paper.A4, 2, 3);
+    }
+
+    /** The shock's eye 182 from the pivot at 98°: 22 − 25,3295 ahead of the shell, 72 + 180,2288 above it. */
+    private static DrawnSheet withUpperMembers(Double cross) {
+        ArmPlan arm = arm(new ArmPlan.Bosses(34, 92), new ArmPlan.Bridge(70, 18), 60.0);
+        ArmUpper upper = ((Answer.Determined<ArmUpper>) ArmUpper.of(
+                        arm,
+                        new Point(-3.3295, 252.2288),
+                        new ArmUpper.Sizes(44, 18, cross),
+                        new ArmPlan.Ends(18, 4, List.of())))
+                .value();
+        return ArmSheet.of(arm, upper, List.of(), DrawnSheetsTest.BLOCK, DrawnSheetsTest.LETTERS, Paper.A4, 2, 3);
     }
 
     private static DrawnSheet whole() {
@@ -133,5 +146,53 @@ class ArmSheetTest {
         assertThat(SideSheetTest.words(sheet))
                 .contains("The bridge is not drawn. Its outside is not given.", "456,8")
                 .noneMatch(words -> words.startsWith("bridge") || words.startsWith("tyre"));
+    }
+
+    /**
+     * After the parts of the sides one upper member, on the non-drive side, and the cross tube over both. The eye lies
+     * 25,3295 behind the pivot; eye and axle are √(431,4946² + 220,2288²) = 484,4464 apart, so the member's end lies
+     * 431,4946 × 466,4464 / 484,4464 = 415,4620 behind the eye and 74 + 4 from the middle plane, its front 22 + 9.
+     */
+    @Test
+    void oneUpperMemberLiesOverTheNonDriveSideAndTheCrossTubeOverBoth() {
+        List<Mark.Path> parts = SideSheetTest.parts(withUpperMembers(25.0), Pen.OUTLINE);
+        assertThat(parts).hasSize(9);
+        Mark.Path boss = parts.get(5);
+        double pivot = (x(boss, false) + x(boss, true)) / 2;
+        double middle = (y(boss, false) + y(parts.get(6), true)) / 2;
+        Mark.Path cross = parts.get(8);
+        double eye = (x(cross, false) + x(cross, true)) / 2;
+        assertThat(eye - pivot).isCloseTo(-25.3295 / 5, BY_HAND);
+        assertThat(x(cross, true) - x(cross, false)).as("25 / 5").isCloseTo(5, BY_HAND);
+        assertThat(y(cross, true) - middle).as("(44 / 2 + 18) / 5").isCloseTo(8, BY_HAND);
+        assertThat(middle - y(cross, false)).as("to the drive side as far").isCloseTo(8, BY_HAND);
+        List<Spot> member = parts.get(7).spots();
+        Spot first = member.get(0);
+        Spot last = member.get(member.size() - 1);
+        assertThat(SideSheetTest.distance(first, last)).as("18 / 5").isCloseTo(3.6, BY_HAND);
+        assertThat((first.x_mm() + last.x_mm()) / 2 - eye).isCloseTo(-415.4620 / 5, BY_HAND);
+        assertThat((first.y_mm() + last.y_mm()) / 2 - middle)
+                .as("above, which is the non-drive side")
+                .isCloseTo(15.6, BY_HAND);
+        Spot front = member.get(member.size() / 2 - 1);
+        Spot otherFront = member.get(member.size() / 2);
+        assertThat((front.y_mm() + otherFront.y_mm()) / 2 - middle).isCloseTo(6.2, BY_HAND);
+        assertThat(SideSheetTest.parts(withUpperMembers(null), Pen.OUTLINE))
+                .as("without a cross tube that is not known")
+                .hasSize(8);
+    }
+
+    /** Splay atan(47 / 466,4464); the room (466,4464 × 78 − 322 × 47) / 468,8083 = 45,325, less 30 and 9. */
+    @Test
+    void upperMembersAreDimensionedAndNamed() {
+        DrawnSheet sheet = withUpperMembers(25.0);
+        assertThat(SideSheetTest.words(sheet))
+                .contains(
+                        "A: swing arm from above, the drive side without its upper member",
+                        "upper member Ø 18,0, splay 5,8°",
+                        "tyre clear of the upper member by 6,3");
+        assertThat(String.join(" ", SideSheetTest.words(sheet)))
+                .contains("Upper members 44,0 apart inside at the shock, on a cross tube Ø 25,0.");
+        assertThat(sheet.finding()).endsWith(", tyre clear of the upper member by 6,3.");
     }
 }

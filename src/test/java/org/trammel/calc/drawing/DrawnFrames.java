@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.geometry.ArmPlan;
+import org.trammel.calc.geometry.ArmUpper;
 import org.trammel.calc.geometry.BentStay;
 import org.trammel.calc.geometry.DemoFrames;
 import org.trammel.calc.geometry.DropoutPlate;
@@ -137,9 +138,23 @@ public final class DrawnFrames {
     }
 
     /** Swing arms of the invented workshop's frames, plain and bent, with all that can be drawn of one and with the least. */
-    public static Stream<ArmPlan> arms() {
+    public static Stream<Arm> arms() {
         return DemoFrames.read("/geometry/suspension.csv").stream()
-                .flatMap(rear -> IntStream.range(0, 40).mapToObj(i -> arm(rear, i)));
+                .flatMap(rear -> IntStream.range(0, 40).mapToObj(i -> {
+                    ArmPlan plan = arm(rear, i);
+                    return new Arm(plan, i % 4 == 3 ? null : upper(plan, rear, i));
+                }));
+    }
+
+    /** A swing arm; without upper members where they are not known. */
+    public record Arm(ArmPlan plan, @Nullable ArmUpper upper) {}
+
+    private static ArmUpper upper(ArmPlan plan, DemoFrames.Row rear, int i) {
+        return value(ArmUpper.of(
+                plan,
+                rear.point("arm_eye"),
+                new ArmUpper.Sizes(24 + 3 * (i % 19), 12 + i % 11, i % 7 == 0 ? null : 16.0 + i % 23),
+                new ArmPlan.Ends(18, 4, List.of())));
     }
 
     private static ArmPlan arm(DemoFrames.Row rear, int i) {

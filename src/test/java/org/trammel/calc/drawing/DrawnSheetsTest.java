@@ -14,7 +14,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.trammel.calc.geometry.ArmPlan;
 import org.trammel.calc.geometry.Paper;
 import org.trammel.calc.geometry.PaperShape.Spot;
 import org.trammel.calc.geometry.RearPlan;
@@ -64,15 +63,15 @@ class DrawnSheetsTest {
             "The pivot bosses are not drawn. Swing arm, over its pivot bosses is not given.",
             "The bridge is not drawn. Swing arm, from pivot to its bridge is not given.");
 
-    static Stream<ArmPlan> arms() {
+    static Stream<DrawnFrames.Arm> arms() {
         return DrawnFrames.arms();
     }
 
     @ParameterizedTest
     @MethodSource("arms")
-    void aSwingArmsSheetKeepsItsTextsApartAndClearOfOutlines(ArmPlan arm) {
+    void aSwingArmsSheetKeepsItsTextsApartAndClearOfOutlines(DrawnFrames.Arm arm) {
         for (Paper paper : Paper.values()) {
-            DrawnSheet sheet = ArmSheet.of(arm, REMARKS, BLOCK, LETTERS, paper, 2, 2);
+            DrawnSheet sheet = ArmSheet.of(arm.plan(), arm.upper(), REMARKS, BLOCK, LETTERS, paper, 2, 2);
             assertApart(sheet, arm + " on " + paper);
             assertClearOfOutlines(sheet, arm.toString());
         }
