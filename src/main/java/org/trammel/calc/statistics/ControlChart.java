@@ -94,11 +94,12 @@ public record ControlChart(Kind kind, Baseline baseline, List<Trace> traces, Lis
      */
     public record Alarm(int index, Plotted plotted, RunRule rule, double value, double bound, double sigma) {
 
-        /** The alarm as a sentence with its figures. */
+        /** The alarm as a sentence; its figures have the decimals they want, both alike, as a column has. */
         public String words() {
-            String what =
-                    plotted.noun() + " " + (index + 1) + ": the " + plotted.words() + ", " + Written.to(value, sigma);
-            String line = Written.to(bound, sigma) + ".";
+            int decimals = Written.fewest(sigma, value, bound);
+            String what = plotted.noun() + " " + (index + 1) + ": the " + plotted.words() + ", "
+                    + Written.decimals(value, decimals);
+            String line = Written.decimals(bound, decimals) + ".";
             if (rule != RunRule.BEYOND_LIMITS) {
                 return what + ", completes " + rule.found() + " of the centre line " + line;
             }

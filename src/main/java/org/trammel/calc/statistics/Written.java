@@ -3,6 +3,7 @@ package org.trammel.calc.statistics;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Arrays;
 import org.trammel.calc.units.DecimalSign;
 
 /** Figures as a sentence has them. */
@@ -18,8 +19,22 @@ final class Written {
      * @param scale what the figure is compared with, such as the standard deviation; above 0
      */
     static String to(double figure, double scale) {
-        int decimals = 2 - (int) Math.floor(Math.log10(scale));
-        return decimals(figure, Math.max(0, Math.min(MOST_DECIMALS, decimals)));
+        return decimals(figure, toldApart(scale));
+    }
+
+    /** How many decimals figures of one sentence want, all alike, and no more than tell a hundredth of the scale apart. */
+    static int fewest(double scale, double... figures) {
+        int most = toldApart(scale);
+        return Arrays.stream(figures)
+                .mapToInt(figure -> BigDecimal.valueOf(figure)
+                        .setScale(most, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .scale())
+                .reduce(0, Math::max);
+    }
+
+    private static int toldApart(double scale) {
+        return Math.max(0, Math.min(MOST_DECIMALS, 2 - (int) Math.floor(Math.log10(scale))));
     }
 
     static String decimals(double figure, int decimals) {

@@ -182,6 +182,19 @@ class ControlChartTest {
         assertThat(DRIFT).allMatch(each -> Math.abs(each) <= 1.0);
     }
 
+    /** 3 × 0.1 and 3 × 0.25: figures of a sentence have as many decimals as the one that wants most of them, and no more. */
+    @Test
+    void anAlarmWritesItsFiguresWithoutNeedlessZeros() {
+        assertThat(Published.value(ControlChart.individuals(List.of(0.8), given(0, 0.1), RunRule.LIMITS_ALONE))
+                        .first())
+                .hasValueSatisfying(alarm -> assertThat(alarm.words())
+                        .isEqualTo("Reading 1: the reading, 0.8, is above its upper limit 0.3."));
+        assertThat(Published.value(ControlChart.individuals(List.of(-0.8), given(0, 0.25), RunRule.LIMITS_ALONE))
+                        .first())
+                .hasValueSatisfying(alarm -> assertThat(alarm.words())
+                        .isEqualTo("Reading 1: the reading, \u22120.80, is below its lower limit \u22120.75."));
+    }
+
     /** Steps and spreads have limits of their own: D₄ d₂ = 3.686 and (c₄ + 3 √(1 − c₄²)) = 2.606 for pairs, as printed (D₂, B₆). */
     @Test
     void aLeapBetweenReadingsThatLieWithinTheirLimitsIsToldByItsStep() {
