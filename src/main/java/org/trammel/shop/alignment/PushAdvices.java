@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.metrology.Deviation;
-import org.trammel.calc.metrology.ElasticFloor;
 import org.trammel.calc.statistics.PushProposal;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.designs.DrawnFrames;
@@ -35,13 +34,6 @@ import org.trammel.shop.web.Formats;
 @Service
 public class PushAdvices {
 
-    /** MPa; handbook values, from memory. */
-    private static final Map<String, Double> YOUNGS_MODULUS_MPA =
-            Map.of("AL6061", 70_000.0, "AL7005", 70_000.0, "STEEL", 205_000.0, "TI", 105_000.0);
-
-    /** Set right by moving the end of a stay sideways. */
-    private static final Set<Deviation> AT_STAY = Set.of(Deviation.REAR_AXLE_OFFSET, Deviation.AXLE_WIDTH);
-
     private static final Set<Deviation> REAR = Set.of(
             Deviation.REAR_AXLE_OFFSET,
             Deviation.AXLE_WIDTH,
@@ -57,6 +49,7 @@ public class PushAdvices {
     private final Readings readings;
     private final Travellers travellers;
     private final DrawnFrames drawings;
+    private final BendingFloor bending;
     private final Settings settings;
     private final Formats formats;
     private final Clock clock;
@@ -69,6 +62,7 @@ public class PushAdvices {
             Readings readings,
             Travellers travellers,
             DrawnFrames drawings,
+            BendingFloor bending,
             Settings settings,
             Formats formats,
             Clock clock) {
@@ -79,6 +73,7 @@ public class PushAdvices {
         this.readings = readings;
         this.travellers = travellers;
         this.drawings = drawings;
+        this.bending = bending;
         this.settings = settings;
         this.formats = formats;
         this.clock = clock;
@@ -124,7 +119,7 @@ public class PushAdvices {
                 proposed instanceof Answer.NotDeterminable<PushProposal> none
                         ? why(history, what, tube, head.metal(), none)
                         : "",
-                floor(head.metal(), what, tube, set_mm),
+                bending.floor(head.metal(), what, tube, set_mm),
                 PushesNoted.METALS.contains(head.metal()) ? settings.text("cold-set.note." + head.metal()) : "",
                 history.stream()
                         .map(push -> new PushAdvice.Told(push.push_mm(), push.set_mm()))
@@ -152,7 +147,7 @@ public class PushAdvices {
                     + ", and pushes on other tubes tell nothing of it: push in small steps and measure after each.";
         }
         String of = "pushes for " + what.words() + " on " + formats.metal(metal) + " with a " + tube.tube() + " of "
-                + section(tube);
+                + bending.section(tube);
         if (history.isEmpty()) {
             return "The shop has no " + of + " yet: push in small steps and measure after each.";
         }
@@ -162,47 +157,6 @@ public class PushAdvices {
                         .collect(Collectors.joining(" ")) + " Told from " + history.size() + " " + of
                 + ". Push in small steps and measure after each.";
     }
-
-    // -------------------------------------------------------------------------------------------- bending
-
-    private String floor(String metal, Deviation what, DrawnFrames.@Nullable Section tube, double set_mm) {
-        if (!AT_STAY.contains(what)) {
-            return "Nothing is computed from bending: no single tube stands for the " + what.words() + ".";
-        }
-        BigDecimal length = tube == null ? null : tube.length_mm();
-        Double modulus = YOUNGS_MODULUS_MPA.get(metal);
-        if (tube == null || length == null || modulus == null) {
-            return "Nothing is computed from bending: the drawing does not give section and length of the stay.";
-        }
-        Answer<String> words = ElasticFloor.of(
-                        tube.outside_mm().doubleValue(),
-                        tube.wall_mm().doubleValue(),
-                        length.doubleValue(),
-                        modulus,
-                        settings.number("cold-set.yield." + metal).doubleValue())
-                .then(floor -> floor.pushFor(set_mm, PushProposal.FIRST_SHARE)
-                        .then(push -> Answer.of(bent(tube, length, floor, push))));
-        return words instanceof Answer.Determined<String> there
-                ? there.value()
-                : formats.sentence(
-                        ((Answer.NotDeterminable<String>) words).gaps().get(0).words());
-    }
-
-    private String bent(DrawnFrames.Section tube, BigDecimal length, ElasticFloor floor, ElasticFloor.Push push) {
-        return "Up to " + formats.with(floor.floor_mm(), 1, "mm") + " at the axle, "
-                + formats.with(floor.force_N(), 0, "N")
-                + ", nothing stays: the " + tube.tube() + ", " + section(tube) + " and "
-                + formats.with(length, 0, "mm") + " free, springs back. By bending alone the set wants "
-                + formats.number(push.least_mm(), 1) + " to " + formats.with(push.most_mm(), 1, "mm")
-                + "; from below, begin with " + formats.with(push.first_mm(), 1, "mm") + ".";
-    }
-
-    private String section(DrawnFrames.Section tube) {
-        return formats.number(tube.outside_mm().stripTrailingZeros()) + " × "
-                + formats.with(tube.wall_mm().stripTrailingZeros(), 1, "mm");
-    }
-
-    // -------------------------------------------------------------------------------------------- history
 
     private DrawnFrames.@Nullable Section tube(FrameSheet.Head head, Deviation what) {
         Long revision = head.designRevisionId();

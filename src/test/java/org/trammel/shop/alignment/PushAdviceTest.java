@@ -17,6 +17,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.calc.metrology.Deviation;
+import org.trammel.shop.designs.DrawnFrames;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.inspection.ColdSets;
 import org.trammel.shop.people.Crew;
@@ -35,6 +36,9 @@ class PushAdviceTest extends OnThePlate {
 
     @Autowired
     private PushAdvices advices;
+
+    @Autowired
+    private BendingFloor bending;
 
     @Autowired
     private PushesNoted noted;
@@ -213,6 +217,27 @@ class PushAdviceTest extends OnThePlate {
                 .startsWith("Up to " + String.valueOf(floor_mm).replace('.', ',') + "\u00a0mm at the axle")
                 .contains("nothing stays");
         assertThat(advice.note()).contains(note);
+    }
+
+    /**
+     * By the same handbook for a stay of 22 × 1,6 and 430 free: 2 · 60 · 430² / (3 · 70 000 · 22) = 4,80 before anything
+     * stays. A width that wants 3 wants 1,5 of each stay: 1,5 + 4,80 = 6,30 at least, of which 85 in 100 are 5,36.
+     */
+    @Test
+    void aWidthIsBroughtByBothStaysAndOfDropoutsNothingIsComputed() {
+        DrawnFrames.Section stay = new DrawnFrames.Section(
+                "chainstay", new BigDecimal("22"), new BigDecimal("1.6"), new BigDecimal("430"));
+        assertThat(bending.floor("AL6061", Deviation.AXLE_WIDTH, stay, 3))
+                .startsWith("Each stay takes half of the width. Up to 4,8\u00a0mm at the axle")
+                .contains("each half wants 6,3 to", "begin with 5,4\u00a0mm.");
+        assertThat(bending.floor("AL6061", Deviation.REAR_AXLE_OFFSET, stay, 1.5))
+                .startsWith("Up to 4,8\u00a0mm at the axle")
+                .contains("the set wants 6,3 to");
+        for (Deviation turned : List.of(Deviation.DROPOUTS_FORE_AFT, Deviation.DROPOUTS_UP_DOWN, Deviation.TWIST)) {
+            assertThat(bending.floor("AL6061", turned, stay, 0.5))
+                    .startsWith("Nothing is computed from bending: no single tube stands for the " + turned.words())
+                    .endsWith("What only springs back is not known beforehand; measure after each push.");
+        }
     }
 
     @Test
