@@ -3,18 +3,19 @@ package org.trammel.calc.metrology;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.units.Answer;
 
 /**
- * Where a deviation may truly lie while the gauge that read some of its heights was wrong by an unknown amount: the whole
- * reduction is done again over the span of the error, so that what two heights share falls out of their difference.
+ * Where a deviation may truly lie while the gauge that read some of its figures was wrong by an unknown amount: the whole
+ * reduction is done again over the span of the error, so that what two of them share falls out of their difference.
  *
  * @param value as it was read, mm, or rad for an angle
  * @param least the same; {@code value} where no reading of the gauge is in it
  * @param greatest the same
- * @param touched whether a height of the gauge moves it
- * @param otherThanHeight name of a reading of the gauge in it that is no height, of which an error over height says
+ * @param touched whether a figure of the gauge's scale moves it
+ * @param coordinate name of a reading of the gauge in it that is none of a scale, of which an error over its reading says
  *     nothing; null if there is none
  */
 public record DeviationSpan(
@@ -23,14 +24,14 @@ public record DeviationSpan(
         double least,
         double greatest,
         boolean touched,
-        @Nullable String otherThanHeight) {
+        @Nullable String coordinate) {
 
     /**
      * Of every deviation the readings tell, in the order of {@link Deviation}.
      *
      * @param readings raw, as they were stored
      */
-    public static Answer<List<DeviationSpan>> of(AlignmentReadings readings, HeightError error) {
+    public static Answer<List<DeviationSpan>> of(AlignmentReadings readings, ReadingError error) {
         return Alignment.model(readings)
                 .then(model -> Answer.of(of(model, Propagation.of(model.quantities(), model), error)));
     }
@@ -47,21 +48,21 @@ public record DeviationSpan(
         });
     }
 
-    static List<DeviationSpan> of(FrameModel model, Propagation propagation, HeightError error) {
-        List<Integer> heights = new ArrayList<>();
+    static List<DeviationSpan> of(FrameModel model, Propagation propagation, ReadingError error) {
+        List<Integer> figures = new ArrayList<>();
         List<Integer> others = new ArrayList<>();
         for (int i = 0; i < model.quantities().size(); i++) {
             Quantity quantity = model.quantities().get(i);
             if (error.gauge().equals(quantity.gauge())) {
-                (quantity.height() ? heights : others).add(i);
+                (quantity.scale() == null ? others : figures).add(i);
             }
         }
         double[] y = model.apply(Propagation.values(model.quantities()));
-        List<double[]> bounds = bounds(model, error, heights);
+        List<double[]> bounds = bounds(model, error, figures);
         List<DeviationSpan> all = new ArrayList<>();
         for (int j = 0; j < y.length; j++) {
             int result = j;
-            boolean touched = heights.stream().anyMatch(i -> propagation.moves(result, i));
+            boolean touched = figures.stream().anyMatch(i -> propagation.moves(result, i));
             all.add(new DeviationSpan(
                     model.told().get(j),
                     y[j],
@@ -77,13 +78,15 @@ public record DeviationSpan(
         return all;
     }
 
-    /** Over every way to group the heights, the widest. */
-    private static List<double[]> bounds(FrameModel model, HeightError error, List<Integer> touched) {
-        List<BigDecimal> heights = touched.stream()
-                .map(i -> BigDecimal.valueOf(model.quantities().get(i).value()))
+    /** Over every way to group the figures, the widest. */
+    private static List<double[]> bounds(FrameModel model, ReadingError error, List<Integer> touched) {
+        List<ErrorGroups.Figure> figures = touched.stream()
+                .map(i -> model.quantities().get(i))
+                .map(one ->
+                        new ErrorGroups.Figure(BigDecimal.valueOf(one.value()), Objects.requireNonNull(one.scale())))
                 .toList();
         List<double[]> widest = new ArrayList<>();
-        for (List<List<Integer>> way : ErrorGroups.of(heights, error.alike_mm())) {
+        for (List<List<Integer>> way : ErrorGroups.ofScales(figures, error.alike_mm())) {
             List<List<Integer>> groups = way.stream()
                     .map(group -> group.stream().map(touched::get).toList())
                     .toList();

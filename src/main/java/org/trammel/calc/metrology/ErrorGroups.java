@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Which heights share the unknown error of a gauge.
+ * Which figures share the unknown error of the gauge that read them; heights below stand for distances as well.
  *
  * <p>Heights in a cluster no wider than the distance over which the error is equal share it. Where heights follow each
  * other so that the ends of a chain lie further apart than its neighbours, "equal nearby" and "independent beyond" cannot
@@ -24,26 +24,40 @@ final class ErrorGroups {
 
     private ErrorGroups() {}
 
+    /** A figure that a gauge read; only those of one scale share an error. */
+    record Figure(BigDecimal value, Scale scale) {}
+
     /**
-     * Groups heights.
+     * Groups figures of one scale.
      *
-     * @return ways to group, at least one; each a list of groups; each a list of places in the list of heights
+     * @return ways to group, at least one; each a list of groups; each a list of places in the list of figures
      */
-    static List<List<List<Integer>>> of(List<BigDecimal> heights, BigDecimal alike) {
-        List<Integer> order = IntStream.range(0, heights.size())
+    static List<List<List<Integer>>> of(List<BigDecimal> figures, BigDecimal alike) {
+        return ofScales(
+                figures.stream().map(value -> new Figure(value, Scale.HEIGHT)).toList(), alike);
+    }
+
+    /** The same of figures of several scales. */
+    static List<List<List<Integer>>> ofScales(List<Figure> figures, BigDecimal alike) {
+        List<BigDecimal> values = figures.stream().map(Figure::value).toList();
+        List<Integer> order = IntStream.range(0, figures.size())
                 .boxed()
-                .sorted(Comparator.comparing(heights::get))
+                .sorted(Comparator.comparing((Integer i) -> figures.get(i).scale())
+                        .thenComparing(values::get))
                 .toList();
         List<List<List<Integer>>> ways = List.of(List.of());
         int from = 0;
         while (from < order.size()) {
+            Scale scale = figures.get(order.get(from)).scale();
             int to = from + 1;
-            while (to < order.size() && gap(heights, order, to - 1, to).compareTo(alike) <= 0) {
+            while (to < order.size()
+                    && figures.get(order.get(to)).scale() == scale
+                    && gap(values, order, to - 1, to).compareTo(alike) <= 0) {
                 to++;
             }
             List<Integer> cluster = order.subList(from, to);
-            List<List<List<Integer>>> more = chain(heights, cluster, alike);
-            ways = product(ways, ways.size() * more.size() > WAYS_AT_MOST ? List.of(oneByOne(heights, cluster)) : more);
+            List<List<List<Integer>>> more = chain(values, cluster, alike);
+            ways = product(ways, ways.size() * more.size() > WAYS_AT_MOST ? List.of(oneByOne(values, cluster)) : more);
             from = to;
         }
         return ways;

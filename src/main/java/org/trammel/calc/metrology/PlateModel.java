@@ -35,23 +35,23 @@ final class PlateModel {
                     heights(axle.x_mm(), axle.y_mm(), axle.driveFace()),
                     heights(axle.x_mm(), axle.y_mm(), axle.nonDriveFace()),
                     axle.insideWidths().stream()
-                            .map(width -> take(width, false))
+                            .map(width -> take(width, Scale.INSIDE))
                             .toList(),
                     null,
                     null));
         }
         PlateReadings.StayReadings stays = readings.stays();
         if (stays != null) {
-            parts.add(
-                    new FramePart.StayLengths(take(stays.drive(), false), take(stays.nonDrive(), false), axle != null));
+            parts.add(new FramePart.StayLengths(
+                    take(stays.drive(), Scale.OUTSIDE), take(stays.nonDrive(), Scale.OUTSIDE), axle != null));
         }
         PlateReadings.GapReadings gaps = readings.gaps();
         if (gaps != null) {
             parts.add(new FramePart.Gaps(
-                    take(gaps.fore(), false),
-                    take(gaps.aft(), false),
-                    take(gaps.up(), false),
-                    take(gaps.down(), false),
+                    take(gaps.fore(), Scale.INSIDE),
+                    take(gaps.aft(), Scale.INSIDE),
+                    take(gaps.up(), Scale.INSIDE),
+                    take(gaps.down(), Scale.INSIDE),
                     gaps.span_mm()));
         }
         PlateReadings.SideReadings side = readings.side();
@@ -90,7 +90,7 @@ final class PlateModel {
     }
 
     private Spot spot(double x_mm, double y_mm, RawReading reading) {
-        int at = take(reading, true);
+        int at = take(reading, Scale.HEIGHT);
         return new Spot(reading.name(), q -> new Vec(x_mm, y_mm, up * q[at]), reading.ownVariance_mm2());
     }
 
@@ -121,20 +121,21 @@ final class PlateModel {
     }
 
     private Height height(CentreHeight centre) {
-        int top = take(centre.top(), true);
+        int top = take(centre.top(), Scale.HEIGHT);
         if (centre.bottom() != null) {
-            int bottom = take(centre.bottom(), true);
+            int bottom = take(centre.bottom(), Scale.HEIGHT);
             return q -> (q[top] + q[bottom]) / 2;
         }
         if (centre.diameter() != null) {
-            int diameter = shared.computeIfAbsent(centre.diameter().name(), name -> take(centre.diameter(), false));
+            int diameter =
+                    shared.computeIfAbsent(centre.diameter().name(), name -> take(centre.diameter(), Scale.OUTSIDE));
             return q -> q[top] - q[diameter] / 2;
         }
         return q -> q[top];
     }
 
-    private int take(RawReading reading, boolean height) {
-        quantities.add(Quantity.of(reading, height));
+    private int take(RawReading reading, Scale scale) {
+        quantities.add(Quantity.of(reading, scale));
         return quantities.size() - 1;
     }
 

@@ -8,14 +8,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param value as read
  * @param step by which its influence is tried, in its unit
- * @param height whether it is a height above the plate, which a gauge's error over height falsifies
+ * @param scale what the gauge's error over its own reading falsifies; null of what is no figure of a scale, such as a
+ *     coordinate of an arm
  * @param gauge id of the gauge, or null if it is no reading
  */
 record Quantity(
         String name,
         double value,
         double step,
-        boolean height,
+        @Nullable Scale scale,
         @Nullable String gauge,
         List<Contribution> contributions) {
 
@@ -28,17 +29,21 @@ record Quantity(
         contributions = List.copyOf(contributions);
     }
 
-    static Quantity of(RawReading reading, boolean height) {
+    static Quantity of(RawReading reading, Scale scale) {
         return new Quantity(
-                reading.name(), reading.value_mm(), STEP_MM, height, reading.gauge(), reading.contributions());
+                reading.name(), reading.value_mm(), STEP_MM, scale, reading.gauge(), reading.contributions());
     }
 
     static Quantity coordinate(String name, double value_mm, String gauge, List<Contribution> contributions) {
-        return new Quantity(name, value_mm, STEP_MM, false, gauge, contributions);
+        return new Quantity(name, value_mm, STEP_MM, null, gauge, contributions);
     }
 
     /** An angle that is zero as far as anybody knows. */
     static Quantity tilt(String name, double u_rad) {
-        return new Quantity(name, 0, STEP_RAD, false, null, List.of(Contribution.own(ErrorKind.POST, u_rad)));
+        return new Quantity(name, 0, STEP_RAD, null, null, List.of(Contribution.own(ErrorKind.POST, u_rad)));
+    }
+
+    boolean height() {
+        return scale == Scale.HEIGHT;
     }
 }

@@ -32,7 +32,7 @@ public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
      * @param raw values as stored, all read with the gauge
      * @param limits of the characteristic
      */
-    public static Answer<ReadingSpan> of(Reduction reduction, List<BigDecimal> raw, Limits limits, HeightError error) {
+    public static Answer<ReadingSpan> of(Reduction reduction, List<BigDecimal> raw, Limits limits, ReadingError error) {
         if (!(reduction.of(raw, limits) instanceof Reduction.Result.Reduced reduced)) {
             return Answer.none("raw", ((Reduction.Result.NotReducible) reduction.of(raw, limits)).reason());
         }
@@ -96,7 +96,7 @@ public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
                 : Answer.none("raw", "A coaxiality needs two readings, square to each other.");
     }
 
-    private static ReadingSpan ofSpan(List<BigDecimal> raw, HeightError error) {
+    private static ReadingSpan ofSpan(List<BigDecimal> raw, ReadingError error) {
         BigDecimal least = null;
         BigDecimal greatest = BigDecimal.ZERO;
         for (List<List<Integer>> way : ErrorGroups.of(raw, error.alike_mm())) {
@@ -110,7 +110,7 @@ public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
         return new ReadingSpan(least == null ? BigDecimal.ZERO : least, greatest);
     }
 
-    private static BigDecimal widest(List<List<BigDecimal>> groups, HeightError error) {
+    private static BigDecimal widest(List<List<BigDecimal>> groups, ReadingError error) {
         BigDecimal play = error.high_mm().subtract(error.low_mm());
         BigDecimal widest = BigDecimal.ZERO;
         for (List<BigDecimal> upper : groups) {
@@ -122,7 +122,7 @@ public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
         return widest;
     }
 
-    private static BigDecimal narrowest(List<List<BigDecimal>> groups, HeightError error) {
+    private static BigDecimal narrowest(List<List<BigDecimal>> groups, ReadingError error) {
         BigDecimal ceiling = groups.stream()
                 .map(group -> Collections.max(group).subtract(error.high_mm()))
                 .max(BigDecimal::compareTo)

@@ -17,7 +17,7 @@ import org.trammel.calc.units.DecimalSign;
  * @param error the span
  * @param deviations of those that have limits, in the order of {@link Deviation}
  */
-public record Rejudgement(HeightError error, List<Rejudged> deviations) {
+public record Rejudgement(ReadingError error, List<Rejudged> deviations) {
 
     public Rejudgement {
         deviations = List.copyOf(deviations);
@@ -109,7 +109,7 @@ public record Rejudgement(HeightError error, List<Rejudged> deviations) {
      * @param judging of each deviation that has limits
      */
     public static Answer<Rejudgement> of(
-            AlignmentReadings readings, HeightError error, Map<Deviation, Judging> judging) {
+            AlignmentReadings readings, ReadingError error, Map<Deviation, Judging> judging) {
         return Alignment.model(readings).then(model -> {
             Propagation propagation = Propagation.of(model.quantities(), model);
             List<DeviationSpan> spans = DeviationSpan.of(model, propagation, error);
@@ -117,12 +117,12 @@ public record Rejudgement(HeightError error, List<Rejudged> deviations) {
             for (int j = 0; j < spans.size(); j++) {
                 DeviationSpan span = spans.get(j);
                 Judging how = judging.get(span.what());
-                if (how != null && span.otherThanHeight() != null) {
+                if (how != null && span.coordinate() != null) {
                     return Answer.none(
                             "gauge",
-                            "The reading " + span.otherThanHeight() + " was taken with " + error.gauge()
-                                    + " and is no height over the plate: an error over height says nothing of it, so it is"
-                                    + " measured again.");
+                            "The reading " + span.coordinate() + " was taken with " + error.gauge()
+                                    + " and is a coordinate: an error over what a gauge reads says nothing of it, so it is measured"
+                                    + " again.");
                 }
                 if (how != null) {
                     all.add(rejudged(

@@ -13,7 +13,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.metrology.AlignmentReadings;
 import org.trammel.calc.metrology.DeviationSpan;
-import org.trammel.calc.metrology.HeightError;
+import org.trammel.calc.metrology.ReadingError;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.inspection.GaugeError;
 import org.trammel.shop.inspection.RawHeights;
@@ -116,7 +116,7 @@ class ReducedOverAnError implements RawHeights {
                     ? DeviationSpan.asRead(readings)
                     : DeviationSpan.of(
                             readings,
-                            new HeightError(doubtful, error.least(), error.greatest(), error.equalWithin_mm()));
+                            new ReadingError(doubtful, error.least(), error.greatest(), error.equalWithin_mm()));
         } catch (Refusal notReduced) {
             return Answer.none("drawing", notReduced.why());
         }
@@ -132,8 +132,8 @@ class ReducedOverAnError implements RawHeights {
             if (same.isEmpty()) {
                 return Answer.none("heights", "Its figures come to another value now than the one that was judged.");
             }
-            if (same.stream().anyMatch(span -> span.otherThanHeight() != null)) {
-                return Answer.none("gauge", "What the gauge read for it is no height.");
+            if (same.stream().anyMatch(span -> span.coordinate() != null)) {
+                return Answer.none("gauge", "What the gauge read for it is a coordinate.");
             }
             // Two deviations of one value cannot be told apart: the wider of them holds for both.
             all.add(new TrueSpan(

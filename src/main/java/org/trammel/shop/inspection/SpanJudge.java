@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import org.trammel.calc.metrology.HeightError;
 import org.trammel.calc.metrology.Limits;
+import org.trammel.calc.metrology.ReadingError;
 import org.trammel.calc.metrology.ReadingSpan;
 import org.trammel.calc.metrology.Reduction;
 import org.trammel.calc.units.Answer;
@@ -77,7 +77,7 @@ class SpanJudge {
                 reduction,
                 reading.judgedRaw(),
                 limits(reading),
-                new HeightError(error.gaugeCode(), error.least(), error.greatest(), alike));
+                new ReadingError(error.gaugeCode(), error.least(), error.greatest(), alike));
         ReadingSpan found = ((Answer.Determined<ReadingSpan>) span).value();
         return new TrueSpan(found.least(), found.greatest());
     }

@@ -28,7 +28,7 @@ final class AlignmentBenchmark {
         for (Deviation deviation : Deviation.values()) {
             all.put(deviation, judging);
         }
-        HeightError error = HeightError.found("HG-2", new BigDecimal("0.18"), new BigDecimal("20"));
+        ReadingError error = ReadingError.found("HG-2", new BigDecimal("0.18"), new BigDecimal("20"));
         boolean worthIt = measure("a frame reduced and judged", time -> judgesAll(frame(time), judging));
         worthIt &= measure("a frame judged again", time -> judgesAllAgain(frame(time), error, all));
         System.exit(worthIt ? 0 : 1);
@@ -50,7 +50,7 @@ final class AlignmentBenchmark {
                         .noneMatch(found -> judging.judge(found) instanceof ConformityDecision.GaugeUnfit);
     }
 
-    private static boolean judgesAllAgain(PlateReadings readings, HeightError error, Map<Deviation, Judging> judging) {
+    private static boolean judgesAllAgain(PlateReadings readings, ReadingError error, Map<Deviation, Judging> judging) {
         return Rejudgement.of(readings, error, judging) instanceof Answer.Determined<Rejudgement> found
                 && !found.value().deviations().isEmpty();
     }

@@ -62,7 +62,7 @@ class PropagationTest {
                 contributions.add(
                         Contribution.shared(ErrorKind.REPEATABILITY, causes.getEntry(row, cause), "cause " + cause));
             }
-            inputs.add(new Quantity("x" + row, means[row], steps[row], false, null, contributions));
+            inputs.add(new Quantity("x" + row, means[row], steps[row], null, null, contributions));
         }
         UnaryOperator<double[]> model =
                 x -> new double[] {x[0] / x[1] * Math.cos(x[2]), x[0] / x[1] * Math.sin(x[2]), x[0] / x[1]};
@@ -146,6 +146,6 @@ class PropagationTest {
     }
 
     private static Quantity quantity(String name, double value, Contribution contribution) {
-        return new Quantity(name, value, 1e-3, false, null, List.of(contribution));
+        return new Quantity(name, value, 1e-3, null, null, List.of(contribution));
     }
 }

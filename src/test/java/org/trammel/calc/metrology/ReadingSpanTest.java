@@ -17,8 +17,8 @@ import org.trammel.calc.units.Answer;
 class ReadingSpanTest {
 
     private static final Limits LIMITS = Limits.between(new BigDecimal("-1000"), new BigDecimal("1000"));
-    private static final HeightError ERROR =
-            new HeightError("HG-2", new BigDecimal("-0.06"), new BigDecimal("0.18"), new BigDecimal("20"));
+    private static final ReadingError ERROR =
+            new ReadingError("HG-2", new BigDecimal("-0.06"), new BigDecimal("0.18"), new BigDecimal("20"));
 
     @ParameterizedTest
     @EnumSource(Reduction.class)

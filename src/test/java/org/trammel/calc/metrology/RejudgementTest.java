@@ -21,7 +21,7 @@ import org.trammel.calc.units.DecimalSign;
 /** A height gauge found 0,18 mm high; the truth lies anywhere between reading − 0,18 and reading. */
 class RejudgementTest {
 
-    private static final HeightError HIGH = HeightError.found("HG-2", new BigDecimal("0.18"), new BigDecimal("20"));
+    private static final ReadingError HIGH = ReadingError.found("HG-2", new BigDecimal("0.18"), new BigDecimal("20"));
 
     /**
      * Worked example of the trade: axle offset, ±1,00, u 0,060, so conforming within 0,90. Read +0,75 it lies between
@@ -105,18 +105,51 @@ class RejudgementTest {
         assertThat(some.outcome()).isEqualTo(Outcome.MEASURE_AGAIN);
     }
 
-    /** A calliper or an arm has no error over height; what it read is not called untouched. */
+    /** An arm has no error over what it reads along an axis; what it read is not called untouched. */
     @Test
-    void whatTheGaugeReadOtherThanHeightsCannotBeCleared() {
-        Map<Deviation, Judging> judging = Map.of(Deviation.REAR_YAW, guarded("-1", "1"));
-        HeightError calliper = HeightError.found("CA-4", new BigDecimal("-0.1"), new BigDecimal("20"));
-        HeightError arm = HeightError.found("AR-1", new BigDecimal("-0.1"), new BigDecimal("20"));
-        for (Answer<Rejudgement> answer : List.of(
-                Rejudgement.of(frame("HG-1", "HG-1").readings(), calliper, judging),
-                Rejudgement.of(new ProbedFrame().readings(), arm, judging))) {
-            assertThat(answer).isInstanceOf(Answer.NotDeterminable.class);
-            assertThat(answer.toString()).contains("no height over the plate", "measured again");
+    void whatAnArmReadCannotBeCleared() {
+        Answer<Rejudgement> answer = Rejudgement.of(
+                new ProbedFrame().readings(),
+                ReadingError.found("AR-1", new BigDecimal("-0.1"), new BigDecimal("20")),
+                Map.of(Deviation.REAR_YAW, guarded("-1", "1")));
+        assertThat(answer).isInstanceOf(Answer.NotDeterminable.class);
+        assertThat(answer.toString()).contains("is a coordinate", "measured again");
+    }
+
+    /**
+     * A calliper found 0.18 too high. Both chainstays are read over the pins and alike, so its error falls out of their
+     * difference; the width between the faces, 148.2 and 148.22 read, is that or up to 0.18 less; the diameters under the
+     * heights of the tubes, 34.9 and 54, err each by their own: half of up to 0.18 on the tube's middle.
+     */
+    @Test
+    void anErrorOverWhatACalliperReadsIsTriedOnItsDistances() {
+        ReadingError error = ReadingError.found("CA-4", new BigDecimal("0.18"), new BigDecimal("20"));
+        Map<Deviation, Judging> judging = Map.of(
+                Deviation.AXLE_WIDTH, guarded("147", "149"), Deviation.CHAINSTAY_DIFFERENCE, guarded("-0.5", "0.5"));
+        Answer<Rejudgement> answer = Rejudgement.of(frame("HG-1", "HG-1").readings(), error, judging);
+        Rejudgement all = ((Answer.Determined<Rejudgement>) answer).value();
+        assertThat(all.deviations()).hasSize(2);
+        for (Rejudged one : all.deviations()) {
+            BigDecimal read = Figure.judged(one.measured().value());
+            boolean width = one.measured().what() == Deviation.AXLE_WIDTH;
+            assertThat(one.judgedGreatest()).isEqualByComparingTo(read);
+            assertThat(one.judgedLeast()).isEqualByComparingTo(width ? read.subtract(new BigDecimal("0.18")) : read);
+            assertThat(one.cancels()).isEqualTo(!width);
+            assertThat(one.outcome()).isEqualTo(Outcome.CLEARED);
         }
+    }
+
+    /** Figures within 20 mm of each other: heights and distances, and distances inside and over a part, err apart. */
+    @Test
+    void onlyFiguresOfOneScaleShareAnError() {
+        List<ErrorGroups.Figure> figures = List.of(
+                new ErrorGroups.Figure(new BigDecimal("150"), Scale.HEIGHT),
+                new ErrorGroups.Figure(new BigDecimal("148"), Scale.INSIDE),
+                new ErrorGroups.Figure(new BigDecimal("149"), Scale.INSIDE),
+                new ErrorGroups.Figure(new BigDecimal("148"), Scale.OUTSIDE),
+                new ErrorGroups.Figure(new BigDecimal("151"), Scale.HEIGHT));
+        assertThat(ErrorGroups.ofScales(figures, new BigDecimal("20")))
+                .containsExactly(List.of(List.of(0, 4), List.of(1, 2), List.of(3)));
     }
 
     /**
