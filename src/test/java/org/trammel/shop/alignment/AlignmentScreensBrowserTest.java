@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -30,6 +34,8 @@ import org.trammel.shop.stations.Stations;
 class AlignmentScreensBrowserTest {
 
     private static final String PASSWORD = "quiet lathe under rain";
+
+    private static final Map<String, String[]> TWELVE = twelve();
 
     @LocalServerPort
     private int port;
@@ -74,6 +80,24 @@ class AlignmentScreensBrowserTest {
     @AfterAll
     void closes() {
         page.context().close();
+    }
+
+    /** Name, unit and limit by code, as a hardtail's route asks for. */
+    private static Map<String, String[]> twelve() {
+        Map<String, String[]> twelve = new LinkedHashMap<>();
+        twelve.put("100-1", new String[] {"Twist, head tube against seat tube", "°", "0.30"});
+        twelve.put("100-2", new String[] {"Head tube centre offset", "mm", "0.8"});
+        twelve.put("100-3", new String[] {"Rear axle centre offset", "mm", "1.0"});
+        twelve.put("100-4", new String[] {"Axle width inside", "mm", "0.5"});
+        twelve.put("100-5", new String[] {"Dropouts parallel over 60 mm", "mm", "0.3"});
+        twelve.put("100-6", new String[] {"Chainstays, drive less non-drive", "mm", "0.5"});
+        twelve.put("100-7", new String[] {"Head angle as built", "°", "0.3"});
+        twelve.put("100-8a", new String[] {"Stack as built", "mm", "2"});
+        twelve.put("100-8b", new String[] {"Reach as built", "mm", "2"});
+        twelve.put("100-9", new String[] {"Lean of seat tube", "°", "0.30"});
+        twelve.put("100-10", new String[] {"Lean of head tube", "°", "0.30"});
+        twelve.put("100-13", new String[] {"Seat angle as built", "°", "0.3"});
+        return twelve;
     }
 
     private WholeShop.Frame frame(int windowMinutes) {
@@ -216,6 +240,61 @@ class AlignmentScreensBrowserTest {
         assertThat(page.locator(".push").count())
                 .as("nothing is proposed any more")
                 .isZero();
+    }
+
+    /** Tablet both ways, phone and a narrow desk; a row that was read shows scale, figures and verdict. */
+    @Test
+    void theVerdictsOfTwelveAreSeenWithoutScrollingSideways() {
+        SmallRoute.Op table = SmallRoute.op("100").at("4");
+        TWELVE.forEach((code, what) -> table.characteristic(OnThePlate.characteristic(
+                code,
+                what[0],
+                what[1],
+                what[2],
+                code.equals("100-5") ? new String[] {"fore and aft", "up and down"} : new String[] {"as told"})));
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(
+                        SmallRoute.op("090").step("quench").sheet(),
+                        table.sheet(),
+                        SmallRoute.op("200").step("pack").sheet())
+                .window("COLD-SET", 240, "090")
+                .sheet());
+        shop.tickAll(frame, shop.hire(Role.STATION_WORKER));
+        long operation = shop.at(frame).line().operationId();
+        page.navigate(base() + "/alignment/" + operation + "/read");
+        key("150,12");
+        key("150,42");
+        key("149,91");
+        key("149,48");
+        page.locator("text=Reduce and judge").click();
+        row("Twist").waitFor();
+        assertThat(page.locator(".axes tbody tr").count()).isEqualTo(12);
+        for (int[] size : List.of(
+                new int[] {1280, 800},
+                new int[] {800, 1280},
+                new int[] {390, 844},
+                new int[] {1201, 800},
+                new int[] {901, 700},
+                new int[] {601, 900})) {
+            page.setViewportSize(size[0], size[1]);
+            for (String theme : List.of("night", "paper")) {
+                page.evaluate("theme => document.documentElement.dataset.theme = theme", theme);
+                Chromium.picture(page, "alignment-twelve-" + size[0] + "-" + theme);
+            }
+            assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
+                    .isLessThanOrEqualTo(size[0]);
+            for (Locator verdict : page.locator(".axes .vd").all()) {
+                BoundingBox box = verdict.boundingBox();
+                assertThat(box.x).as("begins in sight at " + size[0]).isGreaterThanOrEqualTo(0);
+                assertThat(box.x + box.width).as("ends in sight at " + size[0]).isLessThanOrEqualTo(size[0] + 0.5);
+            }
+            assertThat((Boolean)
+                            page.locator(".table-sheet .scroll").evaluate("box => box.scrollWidth <= box.clientWidth"))
+                    .as("nothing lies sideways at " + size[0])
+                    .isTrue();
+        }
+        page.setViewportSize(390, 844);
+        Chromium.look(page, "alignment-twelve-phone");
+        page.setViewportSize(1440, 900);
     }
 
     private Locator row(String name) {
