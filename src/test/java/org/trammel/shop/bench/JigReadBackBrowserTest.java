@@ -4,12 +4,19 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -167,5 +174,39 @@ class JigReadBackBrowserTest {
             gauge.selectOption(new com.microsoft.playwright.options.SelectOption().setIndex(1));
         }
         page.locator(".key.enter").click();
+    }
+
+    /**
+     * Sheets have a binding edge of 14 mm and end 10 mm before the right edge of A4; the margins that a desk's page is printed
+     * with would shrink them to 184 of 210. That no second is asked for is hatched, also where a printer is told to leave
+     * pictures behind words out.
+     */
+    @Test
+    void papersArePrintedAtTheirSizeWithTheirHatches() throws IOException {
+        WholeShop.Frame frame = frame(THIS_FRAME);
+        Page page = Chromium.desk("http://localhost:" + port, "QL", PASSWORD);
+        for (String paper : List.of("traveller", "jig-sheet")) {
+            page.navigate("http://localhost:" + port + "/frames/" + frame.serial() + "/" + paper);
+            Path kept = Path.of("target", "printed", paper + ".pdf");
+            page.pdf(new Page.PdfOptions().setPath(kept).setPreferCSSPageSize(true));
+            try (PDDocument printed = Loader.loadPDF(kept.toFile())) {
+                Assertions.assertThat(printed.getNumberOfPages()).as(paper).isEqualTo(1);
+                BufferedImage painted = new PDFRenderer(printed).renderImageWithDPI(0, 254);
+                int[] dark = IntStream.range(0, painted.getWidth())
+                        .filter(x -> (painted.getRGB(x, painted.getHeight() / 2) & 0xff) < 100)
+                        .toArray();
+                Assertions.assertThat(dark[0] / 10.0)
+                        .as("left edge of the " + paper)
+                        .isCloseTo(14, Assertions.within(0.4));
+                Assertions.assertThat(dark[dark.length - 1] / 10.0)
+                        .as("right edge")
+                        .isCloseTo(200, Assertions.within(0.4));
+            }
+        }
+        page.navigate("http://localhost:" + port + "/frames/" + frame.serial() + "/traveller");
+        Assertions.assertThat(
+                        page.locator(".p-ops .off").first().evaluate("cell => getComputedStyle(cell).printColorAdjust"))
+                .isEqualTo("exact");
+        page.context().close();
     }
 }
