@@ -10,7 +10,7 @@ import org.trammel.shop.travellers.Travellers;
 
 /**
  * Keeps the gate shut in which components of a frame are fitted, until each of their fasteners is torqued in its band and
- * witnessed; and that of the check after the ride, until those so marked are torqued again.
+ * witnessed; and that of the check after the ride, until those so marked are torqued again, later than the newest good ride.
  */
 @Component
 class TorqueGuard implements Awaited {

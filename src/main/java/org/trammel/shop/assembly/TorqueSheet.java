@@ -9,8 +9,9 @@ import org.jspecify.annotations.Nullable;
  * Every fastener that is torqued at one operation of a frame, in the order of its components.
  *
  * @param afterRide whether it is the second time, after the ride
+ * @param awaitsRide whether the rules ask for a ride here and none was good yet: what is torqued after it is not begun
  */
-public record TorqueSheet(long operationId, boolean afterRide, List<Line> lines) {
+public record TorqueSheet(long operationId, boolean afterRide, boolean awaitsRide, List<Line> lines) {
 
     public TorqueSheet {
         lines = List.copyOf(lines);

@@ -2,6 +2,7 @@ package org.trammel.shop.assembly;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,18 +24,24 @@ public class TorqueSheets {
     private final AgainRepository agains;
     private final WitnessRepository witnesses;
     private final Travellers travellers;
+    private final BuildRulesBook book;
+    private final RideRepository rides;
 
     TorqueSheets(
             FrameComponents components,
             TorqueRepository torques,
             AgainRepository agains,
             WitnessRepository witnesses,
-            Travellers travellers) {
+            Travellers travellers,
+            BuildRulesBook book,
+            RideRepository rides) {
         this.components = components;
         this.torques = torques;
         this.agains = agains;
         this.witnesses = witnesses;
         this.travellers = travellers;
+        this.book = book;
+        this.rides = rides;
     }
 
     /** Whether anything of a frame is torqued at an operation. */
@@ -77,26 +84,59 @@ public class TorqueSheets {
                 .filter(part -> !part.component().at(code).isEmpty())
                 .toList();
         if (here.isEmpty()) {
-            return new TorqueSheet(operationId, false, List.of());
+            return new TorqueSheet(operationId, false, false, List.of());
         }
         boolean afterRide =
                 here.stream().noneMatch(part -> part.component().operation().equals(code));
-        Records records = records(operationId);
+        boolean again =
+                here.stream().anyMatch(part -> !part.component().operation().equals(code));
+        Ride ride = again ? ride(operationId, code) : new Ride(false, null);
+        Records records = records(operationId, ride);
         return new TorqueSheet(
                 operationId,
                 afterRide,
+                ride.asked() && ride.goodAt() == null,
                 here.stream()
                         .flatMap(part -> part.component().at(code).stream()
                                 .map(fastener -> line(part, fastener, list, records, code)))
                         .toList());
     }
 
+    /**
+     * The ride that bolts are torqued after.
+     *
+     * @param goodAt when the newest good one was; null while there is none
+     */
+    private record Ride(boolean asked, @Nullable Instant goodAt) {
+
+        /** Whether a bolt was torqued before it, and says nothing of what the ride did to it. */
+        boolean comesAfter(Bolt bolt) {
+            return goodAt == null ? asked : bolt.at().isBefore(goodAt);
+        }
+    }
+
+    private Ride ride(long operationId, String code) {
+        Instant goodAt = rides.findByOperationIdOrderById(operationId).stream()
+                .filter(row -> row.ridden().good())
+                .map(RideRow::at)
+                .reduce((before, after) -> after)
+                .orElse(null);
+        boolean asked = goodAt != null
+                || book.inForce().filter(rules -> rules.rides(code)).isPresent()
+                        && book.inForce(
+                                        code,
+                                        travellers.operation(operationId).line().startedAt())
+                                .isPresent();
+        return new Ride(asked, goodAt);
+    }
+
     private record Records(
+            Ride ride,
             Map<TorqueRow.Key, List<Bolt>> bolts,
             Map<TorqueRow.Key, Integer> rounds,
             Map<TorqueRow.Key, WitnessRow> witnesses) {}
 
-    private Records records(long operationId) {
+    private Records records(long operationId, Ride ride) {
         Map<TorqueRow.Key, List<Bolt>> bolts = new HashMap<>();
         torques.findByOperationIdOrderById(operationId)
                 .forEach(row -> bolts.computeIfAbsent(row.key(), key -> new java.util.ArrayList<>())
@@ -105,7 +145,7 @@ public class TorqueSheets {
         agains.findByOperationIdOrderById(operationId).forEach(row -> rounds.merge(row.key(), 1, Integer::sum));
         Map<TorqueRow.Key, WitnessRow> seen = new HashMap<>();
         witnesses.findByOperationIdOrderById(operationId).forEach(row -> seen.put(row.key(), row));
-        return new Records(bolts, rounds, seen);
+        return new Records(ride, bolts, rounds, seen);
     }
 
     private static TorqueSheet.Line line(
@@ -125,7 +165,10 @@ public class TorqueSheets {
         List<Integer> passes = fitting ? fastener.passes() : List.of(100);
         WitnessRow witness = records.witnesses().get(key);
         boolean seen = witness != null && witness.round() == round;
-        State state = state(fastener, now, passes.size(), most, !fitting || !fastener.witness() || seen);
+        boolean before = !fitting && now.stream().anyMatch(records.ride()::comesAfter);
+        State state = before
+                ? State.AGAIN
+                : state(fastener, now, passes.size(), most, !fitting || !fastener.witness() || seen);
         return new TorqueSheet.Line(
                 part,
                 fastener,

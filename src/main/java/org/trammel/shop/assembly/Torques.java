@@ -82,6 +82,14 @@ public class Torques {
         }
         TorqueTurn.At at = turn.atHand(act, operationId, DEED);
         TorqueSheet.Line line = at.sheet().line(entry.partId(), entry.fastenerId());
+        if (at.sheet().awaitsRide()
+                && !line.part().component().operation().equals(at.line().code())) {
+            throw Refusal.state(
+                    DEED,
+                    line.called() + " is torqued again after the ride, and no good ride is signed at operation "
+                            + at.line().code() + ".",
+                    "Ride it first, and sign the ride; then torque what it may have loosened.");
+        }
         TorqueSheet.Next next = requireNext(line, entry);
         BigDecimal target = target(line, entry);
         BigDecimal set = next.last()

@@ -81,6 +81,14 @@ abstract class AtTheDoor extends AtTheStand {
                 crew.act(fitter), at(frame), new Builds.Bedding(brake, stops, figure(kmh), null, null, null, clear));
     }
 
+    protected BuildRecord ride(Floor.Frame frame, long rider, boolean good) {
+        return builds.ride(crew.act(fitter), at(frame), rider, good, "tracks straight");
+    }
+
+    protected BuildRecord tick(Floor.Frame frame, String item) {
+        return builds.item(crew.act(fitter), at(frame), item, true);
+    }
+
     protected String why(Floor.Frame frame) {
         return floor.sheet(frame).inTheWay().stream().map(way -> way.why()).reduce("", (a, b) -> a + " " + b);
     }

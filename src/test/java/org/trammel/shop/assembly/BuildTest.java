@@ -136,14 +136,6 @@ class BuildTest extends AtTheDoor {
         assertThat(code(frame)).isEqualTo(pack);
     }
 
-    private BuildRecord ride(Floor.Frame frame, long rider, boolean good) {
-        return builds.ride(crew.act(fitter), at(frame), rider, good, "tracks straight");
-    }
-
-    private BuildRecord tick(Floor.Frame frame, String item) {
-        return builds.item(crew.act(fitter), at(frame), item, true);
-    }
-
     @Test
     void whatIsOnHoldIsNeitherJoinedBeddedRiddenNorPacked() {
         Floor.Frame frame = atItsCheck();
