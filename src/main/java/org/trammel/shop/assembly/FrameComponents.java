@@ -1,5 +1,6 @@
 package org.trammel.shop.assembly;
 
+import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ public class FrameComponents {
 
     private final PartRepository rows;
     private final Components components;
+    private final TorqueRepository torques;
     private final Travellers travellers;
     private final OwnSheets ownSheets;
     private final HasCome hasCome;
@@ -41,6 +43,7 @@ public class FrameComponents {
     FrameComponents(
             PartRepository rows,
             Components components,
+            TorqueRepository torques,
             Travellers travellers,
             OwnSheets ownSheets,
             HasCome hasCome,
@@ -49,6 +52,7 @@ public class FrameComponents {
             ActLog log) {
         this.rows = rows;
         this.components = components;
+        this.torques = torques;
         this.travellers = travellers;
         this.ownSheets = ownSheets;
         this.hasCome = hasCome;
@@ -108,6 +112,7 @@ public class FrameComponents {
         FrameSheet.OperationSheetOfFrame at = open(travellers.head(travellerId), sheet, deed);
         String where = TypedText.lineOrNone("place", "The place", deed, place, 60);
         requirePlace(sheet, at, where, deed);
+        requireClampedWithin(head, sheet, deed);
         PartRow row =
                 rows.saveAndFlush(new PartRow(head.serial(), head.part(), sheet.id(), where == null ? "" : where, act));
         log.event(
@@ -183,6 +188,54 @@ public class FrameComponents {
                         deed,
                         "Operation " + sheet.operation() + " of " + head.mark() + " is done.",
                         "The QA lead opens it again by a decision; then the list is open too."));
+    }
+
+    /** Bolts of an operation that is done are asked for no more: a part that allows less than they were given is refused. */
+    private void requireClampedWithin(FrameSheet.Head head, Component sheet, String deed) {
+        BigDecimal most = sheet.clampedMost_Nm();
+        if (most == null) {
+            return;
+        }
+        Set<String> open = travellers.whole(head.travellerId()).stream()
+                .map(FrameSheet.OperationSheetOfFrame::line)
+                .filter(line -> open(line.state()))
+                .map(FrameSheet.OperationLine::code)
+                .collect(Collectors.toSet());
+        for (FramePart part : of(head.serial(), head.part())) {
+            for (Fastener fastener : part.component().fasteners()) {
+                BigDecimal given = fastener.clamps() == sheet.kind()
+                                && !open.contains(part.component().operation())
+                        ? given(part, fastener)
+                        : null;
+                if (given != null && given.compareTo(most) > 0) {
+                    throw Refusal.state(
+                            deed,
+                            fastener.name() + " of " + part.called() + " clamps it and was torqued at operation "
+                                    + part.component().operation() + ", which is done, for up to "
+                                    + NewFastener.plain(given) + " N·m; " + sheet.called() + " allows "
+                                    + NewFastener.plain(most) + " N·m.",
+                            "The QA lead opens that operation again by a decision; then it is given and the bolts are"
+                                    + " torqued within what it allows. Or take a part that allows as much.");
+                }
+            }
+        }
+    }
+
+    /** The greatest torque that the newest bolts of a fastener were allowed; its own sheet's where none is on record. */
+    private BigDecimal given(FramePart part, Fastener fastener) {
+        List<TorqueRow> all = torques.findByPartIdOrderById(part.id()).stream()
+                .filter(row -> row.key().fastenerId() == fastener.id())
+                .toList();
+        if (all.isEmpty()) {
+            return fastener.most_Nm();
+        }
+        TorqueRow last = all.get(all.size() - 1);
+        return all.stream()
+                .filter(row -> row.operationId() == last.operationId()
+                        && row.bolt().round() == last.bolt().round())
+                .map(row -> row.bolt().most_Nm())
+                .max(BigDecimal::compareTo)
+                .orElseThrow();
     }
 
     private static boolean open(OperationState state) {

@@ -15,6 +15,8 @@ interface TorqueRepository extends Repository<TorqueRow, Long> {
 
     List<TorqueRow> findByOperationIdInOrderById(Collection<Long> operationIds);
 
+    List<TorqueRow> findByPartIdOrderById(long partId);
+
     @Query(
             "select distinct r.operationId from TorqueRow r where r.gauge = :gauge and r.at >= :since order by r.operationId")
     List<Long> operationsWith(String gauge, Instant since);
