@@ -13,6 +13,7 @@ import org.trammel.calc.fastening.StackUp;
 import org.trammel.calc.marks.SerialNumber;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
+import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
@@ -154,7 +155,8 @@ public class Builds {
     /**
      * A brake bedded.
      *
-     * @param askedStops by the sheet of its pads; null for what the rules say
+     * @param askedStops by the sheet of its pads; null for what the rules say, below which only the QA lead goes
+     * @param source the sheet that asks otherwise than the rules, and why it holds
      * @param clear whether the lever stays clear of the bar at full pull
      */
     public record Bedding(
@@ -181,6 +183,9 @@ public class Builds {
         int asked = entry.askedStops() == null ? rules.beddingStops() : entry.askedStops();
         requireStops("stops", deed, entry.stops());
         requireStops("askedStops", deed, asked);
+        BigDecimal asked_kmh = NewBuildRules.speed(
+                "askedKmh", deed, entry.asked_kmh() == null ? rules.bedding_kmh() : entry.asked_kmh());
+        requireNoLess(act, at.rules(), asked, asked_kmh, deed);
         boolean own = entry.askedStops() != null || entry.asked_kmh() != null;
         String source = own
                 ? TypedText.line("source", "The sheet of the pads", deed, entry.source(), 200)
@@ -192,14 +197,28 @@ public class Builds {
                         entry.stops(),
                         NewBuildRules.speed("kmh", deed, entry.kmh()),
                         asked,
-                        NewBuildRules.speed(
-                                "askedKmh", deed, entry.asked_kmh() == null ? rules.bedding_kmh() : entry.asked_kmh()),
+                        asked_kmh,
                         source,
                         entry.clear(),
                         act.by(),
                         act.at()),
                 act));
         return told(act, at, "brake-bedded", Map.of("brake", entry.brake().name(), "stops", entry.stops()));
+    }
+
+    /** Fewer or slower stops than the rules ask for, by whatever sheet, are the QA lead's to take. */
+    private void requireNoLess(Act act, BuildRules rules, int asked, BigDecimal asked_kmh, String deed) {
+        NewBuildRules content = rules.content();
+        boolean less = asked < content.beddingStops()
+                || asked_kmh.compareTo(java.util.Objects.requireNonNull(content.bedding_kmh())) < 0;
+        if (less && !crew.byId(act.by()).is(Role.QA_LEAD)) {
+            throw Refusal.person(
+                    deed,
+                    asked + " stops from " + NewFastener.plain(asked_kmh) + " km/h are less than rules "
+                            + rules.letter() + " ask for: " + content.beddingStops() + " from "
+                            + NewFastener.plain(content.bedding_kmh()) + " km/h.",
+                    "Bed it as the rules ask, or the QA lead enters it with the sheet that asks for less.");
+        }
     }
 
     private static void requireStops(String field, String deed, int stops) {

@@ -46,6 +46,29 @@ class AfterTheRideTest extends AtTheDoor {
         assertThat(code(frame)).isEqualTo("999");
     }
 
+    @Test
+    void fewerOrSlowerStopsThanTheRulesAskForAreTheQaLeadsToTake() {
+        Floor.Frame frame = atItsCheck();
+        refused(() -> less(frame, fitter, 1, "25"), "1 stops from 25 km/h are less than rules", "20 from 25 km/h");
+        refused(() -> less(frame, fitter, 20, "1"), "20 stops from 1 km/h are less than rules");
+        refused(() -> less(frame, owner, 1, "1"), "the QA lead enters it");
+        assertThat(less(frame, qa, 10, "20").front()).isNotNull();
+    }
+
+    private BuildRecord less(Floor.Frame frame, long by, int stops, String kmh) {
+        return builds.bed(
+                crew.act(by),
+                at(frame),
+                new Builds.Bedding(
+                        BuildRecord.Brake.FRONT,
+                        stops,
+                        figure(kmh),
+                        stops,
+                        figure(kmh),
+                        "sheet of the pads, ceramic: more glazes them",
+                        true));
+    }
+
     private static NewFastener afterRide() {
         return new NewFastener(
                 "rotor bolt",

@@ -258,7 +258,7 @@ class BuildTest extends AtTheDoor {
                 () -> builds.bed(
                         crew.act(fitter),
                         at(frame),
-                        new Builds.Bedding(BuildRecord.Brake.FRONT, 20, figure("25"), 10, null, " ", true)),
+                        new Builds.Bedding(BuildRecord.Brake.FRONT, 20, figure("25"), 30, null, " ", true)),
                 "sheet of the pads");
         refused(() -> builds.pack(crew.act(fitter), at(frame), "", "", ""), "do not name operation");
         refused(() -> book.putInForce(crew.act(fitter), asked()), "QA lead");
