@@ -70,7 +70,10 @@ class ComponentApi {
             @Nullable ComponentKind clamps,
 
             @Schema(description = "code of the route's characteristic that it stands for") @Nullable
-            String answers) {
+            String answers,
+
+            @Schema(description = "whether its bolts are in every place of that characteristic") @Nullable
+            Boolean everyPlace) {
 
         NewFastener fastener() {
             return new NewFastener(
@@ -88,7 +91,8 @@ class ComponentApi {
                     witness,
                     Boolean.TRUE.equals(afterRide),
                     clamps,
-                    answers);
+                    answers,
+                    Boolean.TRUE.equals(everyPlace));
         }
     }
 

@@ -63,7 +63,8 @@ final class ComponentForm {
                 witness.equals(USUAL) ? null : Boolean.valueOf(witness.equals("true")),
                 fields.containsKey("afterRide" + i),
                 kind("clamps" + i, fields),
-                text(fields, "answers" + i));
+                text(fields, "answers" + i),
+                fields.containsKey("everyPlace" + i));
     }
 
     private static List<Integer> passes(Map<String, String> fields, int i) {
@@ -149,6 +150,7 @@ final class ComponentForm {
         values.put("afterRide" + i, fastener.afterRide());
         values.put("clamps" + i, fastener.clamps());
         values.put("answers" + i, fastener.answers());
+        values.put("everyPlace" + i, fastener.everyPlace());
     }
 
     private static BigDecimal bare(BigDecimal figure) {

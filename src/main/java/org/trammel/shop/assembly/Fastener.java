@@ -24,7 +24,8 @@ public record Fastener(
         boolean witness,
         boolean afterRide,
         @Nullable ComponentKind clamps,
-        @Nullable String answers) {
+        @Nullable String answers,
+        boolean everyPlace) {
 
     public Fastener {
         passes = List.copyOf(passes);

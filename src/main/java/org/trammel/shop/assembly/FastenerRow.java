@@ -77,6 +77,9 @@ class FastenerRow {
 
     private @Nullable String answers;
 
+    @Column(name = "every_place", nullable = false)
+    private boolean everyPlace;
+
     protected FastenerRow() {}
 
     /** @param content as it was checked: whatever may be empty in a form is filled in */
@@ -98,6 +101,7 @@ class FastenerRow {
         this.afterRide = content.afterRide();
         this.clamps = content.clamps();
         this.answers = content.answers();
+        this.everyPlace = content.everyPlace();
     }
 
     long sheetId() {
@@ -121,6 +125,7 @@ class FastenerRow {
                 witness,
                 afterRide,
                 clamps,
-                answers);
+                answers,
+                everyPlace);
     }
 }

@@ -90,7 +90,7 @@ public class FrameComponents {
      * Gives a frame a component by the revision in force of its sheet.
      *
      * @param place where on the frame; where the route asks for several places it names one of them, or is empty where the
-     *     component has all of them
+     *     component's sheet says that it has all of them
      */
     @Transactional
     public FramePart give(Act act, long travellerId, String typed, @Nullable String place) {
@@ -244,21 +244,34 @@ public class FrameComponents {
 
     private static void requirePlace(
             Component sheet, FrameSheet.OperationSheetOfFrame at, @Nullable String place, String deed) {
-        Set<String> answers =
-                sheet.fasteners().stream().map(Fastener::answers).collect(Collectors.toCollection(HashSet::new));
         for (FrameSheet.CharacteristicLine c : at.characteristics()) {
-            if (place != null
-                    && answers.contains(c.code())
-                    && c.points().size() > 1
-                    && !c.points().contains(place)) {
+            boolean there = place == null ? inEveryPlace(sheet, c) : c.points().contains(place);
+            if (c.points().size() > 1 && answers(sheet, c) && !there) {
                 throw Refusal.input(
                         "place",
                         deed,
-                        c.code() + ", " + c.name() + ", has the places " + String.join(", ", c.points()) + "; “" + place
-                                + "” is none of them.",
-                        "Name one of them, or leave it empty where the component has all of them.");
+                        c.code() + ", " + c.name() + ", has the places " + String.join(", ", c.points()) + "; "
+                                + (place == null
+                                        ? "the sheet of " + sheet.called() + " does not put a bolt into each of them."
+                                        : "“" + place + "” is none of them."),
+                        "Name one of them. It is left empty only where the sheet says that its bolts are in every place.");
             }
         }
+    }
+
+    private static boolean answers(Component sheet, FrameSheet.CharacteristicLine c) {
+        return sheet.fasteners().stream().anyMatch(fastener -> c.code().equals(fastener.answers()));
+    }
+
+    /** Whether each place of the characteristic has bolts of the component, equally many, as its own sheet says. */
+    private static boolean inEveryPlace(Component sheet, FrameSheet.CharacteristicLine c) {
+        List<Fastener> answering = sheet.fasteners().stream()
+                .filter(fastener -> c.code().equals(fastener.answers()))
+                .toList();
+        int bolts = answering.stream().mapToInt(Fastener::bolts).sum();
+        return answering.stream().allMatch(Fastener::everyPlace)
+                && bolts > 0
+                && bolts % c.points().size() == 0;
     }
 
     /** Tells the frame what of its operation is recorded by its components now. */
@@ -277,14 +290,15 @@ public class FrameComponents {
     static Set<String> answered(FrameSheet.OperationSheetOfFrame at, List<FramePart> list) {
         Set<String> codes = new HashSet<>();
         for (FrameSheet.CharacteristicLine c : at.characteristics()) {
-            Set<String> places = list.stream()
+            List<FramePart> answering = list.stream()
                     .filter(part ->
                             part.component().operation().equals(at.line().code()))
-                    .filter(part -> part.component().fasteners().stream()
-                            .anyMatch(f -> c.code().equals(f.answers())))
-                    .map(FramePart::place)
-                    .collect(Collectors.toSet());
-            if (places.contains("")
+                    .filter(part -> answers(part.component(), c))
+                    .toList();
+            Set<String> places = answering.stream().map(FramePart::place).collect(Collectors.toSet());
+            boolean every =
+                    answering.stream().anyMatch(part -> part.place().isEmpty() && inEveryPlace(part.component(), c));
+            if (every
                     || !places.isEmpty() && c.points().size() == 1
                     || !places.isEmpty() && places.containsAll(c.points())) {
                 codes.add(c.code());

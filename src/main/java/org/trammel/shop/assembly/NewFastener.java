@@ -20,6 +20,8 @@ import org.trammel.shop.records.TypedText;
  * @param afterRide whether it is torqued again after the ride
  * @param clamps kind of the component it clamps, whose own sheet may allow less; null for none
  * @param answers code of the route's characteristic that need not be read by hand beside it; null for none
+ * @param everyPlace whether it is in every place of that characteristic, as the bolts of a face plate are, and not in one of them,
+ *     as those of a front caliper are
  */
 public record NewFastener(
         String name,
@@ -36,7 +38,8 @@ public record NewFastener(
         @Nullable Boolean witness,
         boolean afterRide,
         @Nullable ComponentKind clamps,
-        @Nullable String answers) {
+        @Nullable String answers,
+        boolean everyPlace) {
 
     static final int MOST_BOLTS = 24;
     private static final int MOST_PASSES = 4;
@@ -45,6 +48,28 @@ public record NewFastener(
 
     public NewFastener {
         passes = List.copyOf(passes);
+    }
+
+    /** In one place, or standing for nothing that the route asks for. */
+    public NewFastener(
+            String name,
+            int bolts,
+            @Nullable BigDecimal least_Nm,
+            @Nullable BigDecimal target_Nm,
+            @Nullable BigDecimal most_Nm,
+            boolean greased,
+            @Nullable BigDecimal nutFactor,
+            @Nullable BigDecimal thread_mm,
+            boolean crosswise,
+            List<Integer> passes,
+            boolean leftHand,
+            @Nullable Boolean witness,
+            boolean afterRide,
+            @Nullable ComponentKind clamps,
+            @Nullable String answers) {
+        this(
+                name, bolts, least_Nm, target_Nm, most_Nm, greased, nutFactor, thread_mm, crosswise, passes, leftHand,
+                witness, afterRide, clamps, answers, false);
     }
 
     /** @param place of the fastener among the fields of a form, from 0 */
@@ -90,7 +115,8 @@ public record NewFastener(
                 witness == null ? kind.witnessed() : witness,
                 afterRide,
                 clamps,
-                answers == null || answers.isBlank() ? null : code("answers" + place, deed, answers));
+                answers == null || answers.isBlank() ? null : code("answers" + place, deed, answers),
+                everyPlace);
     }
 
     private BigDecimal nutFactor(int place, String called, String deed) {

@@ -210,7 +210,7 @@ class DemoTorques {
                                 "invented sheet of the component",
                                 "2026-01",
                                 List.of(fasteners).stream()
-                                        .map(Bolted::fastener)
+                                        .map(bolted -> bolted.fastener(place.isEmpty()))
                                         .toList()))
                 .letter();
         components.putInForce(acts.by("TR"), code, letter);
@@ -321,7 +321,8 @@ class DemoTorques {
                     ComponentKind.SEATPOST);
         }
 
-        NewFastener fastener() {
+        /** @param everyPlace whether there is but one such component, which then has all of what the route asks for */
+        NewFastener fastener(boolean everyPlace) {
             return new NewFastener(
                     name,
                     count,
@@ -337,7 +338,8 @@ class DemoTorques {
                     null,
                     ride,
                     clamped,
-                    answers);
+                    answers,
+                    everyPlace);
         }
     }
 }

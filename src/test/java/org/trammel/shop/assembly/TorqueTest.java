@@ -328,6 +328,10 @@ class TorqueTest extends AtTheStand {
                 false,
                 null,
                 "a-2");
+        refused(
+                () -> give(frame, component(ComponentKind.BRAKE, caliper), ""),
+                "front, rear",
+                "does not put a bolt into each of them");
         FramePart front = give(frame, component(ComponentKind.BRAKE, caliper), "front");
         assertThat(state(frame, "a-2")).isEqualTo(CharacteristicState.OPEN);
         refused(() -> give(frame, component(ComponentKind.BRAKE, caliper), "left"), "front, rear", "none of them");
