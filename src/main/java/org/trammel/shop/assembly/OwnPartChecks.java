@@ -119,10 +119,10 @@ public class OwnPartChecks {
         return new Line(part, check, drawn == null ? null : new BigDecimal(drawn));
     }
 
-    /** The first own part that may not be fitted; one that was given back is not fitted and not awaited. */
+    /** The first own part that may not be fitted; one that was given back or replaced is neither fitted nor awaited. */
     Optional<Refusal> outstanding(FrameSheet.Head head, String cannot) {
         return of(head).stream()
-                .filter(line -> !line.fits() && !line.part().givenBack())
+                .filter(line -> !line.fits() && !line.part().over())
                 .findFirst()
                 .map(line -> Refusal.state(
                         cannot,

@@ -2,6 +2,7 @@ package org.trammel.shop.orders;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
@@ -17,6 +18,11 @@ import org.trammel.shop.records.WordsRef;
 /** Opens an act on an order: log first, then who may and from which state. */
 @Component
 class OrderAct {
+
+    static final String GIVE_BACK = "give-back-own-part";
+    static final String REPLACE = "replace-own-part";
+
+    private static final Set<String> REACH_THE_FRAME = Set.of(OrderVerb.CANCEL.act(), GIVE_BACK, REPLACE);
 
     private final ShopOrderRepository orders;
     private final ActLog log;
@@ -45,8 +51,9 @@ class OrderAct {
     /** The same for a deed that any state allows. */
     Optional<ShopOrder> open(Act act, String kind, long orderId) {
         String number = orders.numberOf(orderId).orElseThrow(() -> missing(orderId));
-        // A deed that stops work reaches the frame too; its chain is locked together with the order's, in order.
-        String[] chains = kind.equals(OrderVerb.CANCEL.act())
+        // A deed that stops work, or ends a wait, reaches the frame too; its chain is locked together with the order's,
+        // in order.
+        String[] chains = REACH_THE_FRAME.contains(kind)
                 ? Stream.concat(Stream.of(Chains.order(number)), orders.serialOf(orderId).map(Chains::frame).stream())
                         .toArray(String[]::new)
                 : new String[] {Chains.order(number)};

@@ -135,6 +135,8 @@ class OrderApi {
 
     record EndRequest(String ended) {}
 
+    record AgreementRequest(String agreed) {}
+
     record RaiseRequest(int number) {}
 
     @GetMapping
@@ -271,6 +273,13 @@ class OrderApi {
     @Operation(summary = "Enters a customer's part as lost.")
     OrderSheet lose(Act act, @PathVariable long id, @PathVariable long part, @RequestBody EndRequest r) {
         parts.lose(act, id, part, r.ended());
+        return orders.byId(id);
+    }
+
+    @PostMapping("/{id}/parts/{part}/replacement")
+    @Operation(summary = "Ends the wait for a customer's part: the shop's own is built on, as the customer agreed.")
+    OrderSheet replace(Act act, @PathVariable long id, @PathVariable long part, @RequestBody AgreementRequest r) {
+        parts.replace(act, id, part, r.agreed());
         return orders.byId(id);
     }
 

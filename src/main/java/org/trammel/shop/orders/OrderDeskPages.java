@@ -139,6 +139,12 @@ class OrderDeskPages {
         return back(id);
     }
 
+    @PostMapping("/parts/{part:\\d+}/replacement")
+    String replace(Act act, @PathVariable long id, @PathVariable long part, @RequestParam String agreed) {
+        parts.replace(act, id, part, agreed);
+        return back(id);
+    }
+
     /** The services call it the reason; on this sheet each form has one, so a refusal names the form's own field. */
     private static void at(String field, Consumer<String> deed) {
         try {

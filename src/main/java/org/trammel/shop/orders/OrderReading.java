@@ -155,6 +155,7 @@ class OrderReading {
         own.forEach(one -> {
             ids.add(one.measuredWords());
             ids.add(one.endedWords());
+            ids.add(one.agreedWords());
         });
         wishes.forEach(one -> {
             ids.add(one.askedWords());
@@ -210,7 +211,8 @@ class OrderReading {
                     one.state().word(),
                     one.arrivedAt(),
                     one.measuredWords() == null ? null : text(one.measuredWords()),
-                    one.endedWords() == null ? null : text(one.endedWords()));
+                    one.endedWords() == null ? null : text(one.endedWords()),
+                    one.agreedWords() == null ? null : text(one.agreedWords()));
         }
 
         OrderStory.ChangeLine line(OrderChange one) {

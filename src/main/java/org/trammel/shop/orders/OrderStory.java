@@ -73,7 +73,8 @@ record OrderStory(
             String word,
             @Nullable Instant arrivedAt,
             @Nullable String measured,
-            @Nullable String ended) {}
+            @Nullable String ended,
+            @Nullable String agreed) {}
 
     record ChangeLine(
             long id,

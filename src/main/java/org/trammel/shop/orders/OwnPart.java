@@ -40,6 +40,9 @@ class OwnPart {
     private @Nullable Instant endedAt;
     private @Nullable Long endedBy;
     private @Nullable Long endedWords;
+    private @Nullable Instant replacedAt;
+    private @Nullable Long replacedBy;
+    private @Nullable Long agreedWords;
 
     @Version
     private long version;
@@ -51,7 +54,9 @@ class OwnPart {
         EXPECTED("expected"),
         WITH_US("with us"),
         GIVEN_BACK("given back"),
-        LOST("lost");
+        LOST("lost"),
+        /** Lost or never sent; the shop's own is built on, as the customer agreed. */
+        REPLACED("replaced by the shop's");
 
         private final String word;
 
@@ -88,6 +93,22 @@ class OwnPart {
     void lose(long why, Act act) {
         refuseUnless(State.WITH_US, "was not entered as lost");
         end(State.LOST, why, act);
+    }
+
+    /** @param agreed what the customer agreed to, and how */
+    void replace(long agreed, Act act) {
+        if (state != State.EXPECTED && state != State.LOST) {
+            throw Refusal.state(
+                    "The customer's " + what + " was not replaced.",
+                    "It is " + state.word() + ".",
+                    state == State.WITH_US
+                            ? "Give it back first, or enter it as lost."
+                            : "Look at the part's line on the order.");
+        }
+        state = State.REPLACED;
+        agreedWords = agreed;
+        replacedAt = act.at();
+        replacedBy = act.by();
     }
 
     private void end(State end, long why, Act act) {
@@ -144,6 +165,21 @@ class OwnPart {
     @Nullable
     Long measuredWords() {
         return measuredWords;
+    }
+
+    @Nullable
+    Instant replacedAt() {
+        return replacedAt;
+    }
+
+    @Nullable
+    Long replacedBy() {
+        return replacedBy;
+    }
+
+    @Nullable
+    Long agreedWords() {
+        return agreedWords;
     }
 
     @Nullable

@@ -2,6 +2,7 @@ package org.trammel.shop.orders;
 
 import java.util.Map;
 import java.util.function.BiConsumer;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Role;
@@ -20,10 +21,12 @@ public class OwnParts {
 
     private final OwnPartRepository parts;
     private final OrderAct opening;
+    private final ApplicationEventPublisher events;
 
-    OwnParts(OwnPartRepository parts, OrderAct opening) {
+    OwnParts(OwnPartRepository parts, OrderAct opening, ApplicationEventPublisher events) {
         this.parts = parts;
         this.opening = opening;
+        this.events = events;
     }
 
     /** A part the customer will send. */
@@ -61,15 +64,11 @@ public class OwnParts {
     }
 
     public void giveBack(Act act, long orderId, long partId, String reason) {
-        move(
-                act,
-                "give-back-own-part",
-                orderId,
-                partId,
-                "own-part-given-back",
-                (order, part) -> part.giveBack(
-                        keep(order, TypedText.words("ended", "The reason", "The part was not given back.", reason)),
-                        act));
+        move(act, OrderAct.GIVE_BACK, orderId, partId, "own-part-given-back", (order, part) -> {
+            part.giveBack(
+                    keep(order, TypedText.words("ended", "The reason", "The part was not given back.", reason)), act);
+            events.publishEvent(new OwnPartOver(act, orderId));
+        });
     }
 
     public void lose(Act act, long orderId, long partId, String reason) {
@@ -86,6 +85,31 @@ public class OwnParts {
                         act));
     }
 
+    /**
+     * Ends the wait for a part that was lost or never came: the shop's own is built on.
+     *
+     * @param agreed what the customer agreed to, when and how
+     */
+    public void replace(Act act, long orderId, long partId, String agreed) {
+        String deed = "The customer's part was not replaced.";
+        opening.open(act, OrderAct.REPLACE, orderId).ifPresent(order -> {
+            opening.require(act, deed, Role.OWNER);
+            OwnPart part = one(order, orderId, partId, deed);
+            part.replace(keep(order, TypedText.words("agreed", "What the customer agreed to", deed, agreed)), act);
+            opening.event(order, "own-part-replaced", Map.of("part", partId));
+            events.publishEvent(new OwnPartOver(act, orderId));
+        });
+    }
+
+    private OwnPart one(ShopOrder order, long orderId, long partId, String deed) {
+        return parts.findById(partId)
+                .filter(part -> part.orderId() == orderId)
+                .orElseThrow(() -> Refusal.missing(
+                        deed,
+                        order.number() + " has no part with the number " + partId + ".",
+                        "Choose one from the order."));
+    }
+
     private long keep(ShopOrder order, String text) {
         return opening.keep(order, "own-part-described", text);
     }
@@ -95,10 +119,7 @@ public class OwnParts {
         opening.open(act, kind, orderId).ifPresent(order -> {
             String deed = "The customer's part of " + order.number() + " stays as it was.";
             opening.require(act, deed, WORKERS);
-            OwnPart part = parts.findById(partId)
-                    .filter(one -> one.orderId() == orderId)
-                    .orElseThrow(() -> Refusal.missing(
-                            deed, "It has no part with the number " + partId + ".", "Choose one from the order."));
+            OwnPart part = one(order, orderId, partId, deed);
             move.accept(order, part);
             opening.event(order, event, Map.of("part", partId));
         });

@@ -17,7 +17,10 @@ public class OwnPartsHeld {
         this.parts = parts;
     }
 
-    /** @param state where it is, as a word */
+    /**
+     * @param state where it is, as a word
+     * @param over whether it was given back or replaced: neither fitted nor awaited
+     */
     public record Held(
             long id,
             String what,
@@ -25,7 +28,7 @@ public class OwnPartsHeld {
             @Nullable LocalDate dueOn,
             String state,
             boolean withUs,
-            boolean givenBack) {}
+            boolean over) {}
 
     public List<Held> ofOrder(long orderId) {
         return parts.findByOrderIdOrderById(orderId).stream()
@@ -36,7 +39,7 @@ public class OwnPartsHeld {
                         part.dueOn(),
                         part.state().word(),
                         part.state() == OwnPart.State.WITH_US,
-                        part.state() == OwnPart.State.GIVEN_BACK))
+                        part.state() == OwnPart.State.GIVEN_BACK || part.state() == OwnPart.State.REPLACED))
                 .toList();
     }
 }

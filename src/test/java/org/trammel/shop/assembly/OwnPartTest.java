@@ -161,6 +161,23 @@ class OwnPartTest {
         assertThat(shop.at(frame).line().code()).isEqualTo(fit);
     }
 
+    @Test
+    void aPartThatWasLostOrNeverCameIsReplacedByTheShopsAsTheCustomerAgreed() {
+        long shock = part();
+        shop.tickAll(frame, worker);
+        refused(() -> ownParts.replace(shop.act(worker), frame.orderId(), shock, "one of ours"), "not replaced");
+        refused(() -> ownParts.replace(shop.act(owner), frame.orderId(), shock, " "), "agreed to");
+        ownParts.arrive(shop.act(worker), frame.orderId(), shock, "210");
+        refused(
+                () -> ownParts.replace(shop.act(owner), frame.orderId(), shock, "one of ours"),
+                "with us",
+                "Give it back first");
+        ownParts.lose(shop.act(owner), frame.orderId(), shock, "not in its box");
+        assertThat(why()).contains("customer's own shock is lost");
+        ownParts.replace(shop.act(owner), frame.orderId(), shock, "by telephone: one of ours, at no cost");
+        assertThat(shop.at(frame).line().code()).isEqualTo("999");
+    }
+
     private void drawn(String length) {
         long revision = travellers.head(frame.travellerId()).designRevisionId();
         jdbc.sql("insert into design_geometry (revision_id, input, amount) values (?, 'SHOCK_LENGTH', ?)")

@@ -98,6 +98,7 @@ class OrderRolesTest {
                 book.enterCost(act, order, CostKind.OUTSIDE, null, new BigDecimal("80"), "stress relief", false);
             case "expect-own-part" -> parts.expect(act, order, new OwnPartDetails("fork", "541 mm", null));
             case "book-own-part" -> parts.arrive(act, order, part(order), "210 mm, 55 mm");
+            case "replace-own-part" -> parts.replace(act, order, part(order), "by telephone on the 12th: one of ours");
             case "give-back-own-part" -> parts.giveBack(act, order, part(order), "did not fit");
             case "erase-customer" -> customers.erase(act, customer(order));
             case "correct-customer" -> customers.correct(act, customer(order), TakenOrder.customer());
