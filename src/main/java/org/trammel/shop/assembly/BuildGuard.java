@@ -97,22 +97,29 @@ class BuildGuard implements Awaited {
     }
 
     private static @Nullable Refusal packed(BuildRecord record, String cannot) {
-        if (!record.missing().isEmpty()) {
-            int more = record.missing().size() - NAMED;
-            return Refusal.state(
-                    cannot,
-                    "The record of the build is not whole. "
-                            + String.join(
-                                    "; ", record.missing().stream().limit(NAMED).toList())
-                            + (more > 0 ? "; and " + more + " more." : "."),
-                    "The final sheet lists all of it; each is put right where it belongs.");
+        return notWhole(record, cannot)
+                .orElse(
+                        record.packed() == null
+                                ? Refusal.state(
+                                        cannot,
+                                        "Frame, box and paper were not scanned together.",
+                                        "Scan all three on the final sheet: one serial.")
+                                : null);
+    }
+
+    /** Why nothing is packed yet; empty where the record of the build is whole. */
+    static Optional<Refusal> notWhole(BuildRecord record, String cannot) {
+        if (record.missing().isEmpty()) {
+            return Optional.empty();
         }
-        return record.packed() == null
-                ? Refusal.state(
-                        cannot,
-                        "Frame, box and paper were not scanned together.",
-                        "Scan all three on the final sheet: one serial.")
-                : null;
+        int more = record.missing().size() - NAMED;
+        return Optional.of(Refusal.state(
+                cannot,
+                "The record of the build is not whole. "
+                        + String.join(
+                                "; ", record.missing().stream().limit(NAMED).toList())
+                        + (more > 0 ? "; and " + more + " more." : "."),
+                "The final sheet lists all of it; each is put right where it belongs."));
     }
 
     private static @Nullable Refusal first(@Nullable Refusal... found) {

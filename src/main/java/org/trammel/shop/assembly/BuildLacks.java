@@ -6,14 +6,13 @@ import java.util.List;
 import java.util.Set;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.materials.Lots;
-import org.trammel.shop.materials.MadeOf;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
 
 /**
- * What the record of a build still lacks before it can be told whole: of every part of the frame its operations, its lots and
- * its readings; of the whole its torques and its ride.
+ * What the record of a build still lacks before it can be told whole: of every part in force its operations done, a lot of its
+ * own where a step asks for one, and every reading settled, as it is for shipping; of the whole its torques and its ride.
  */
 @Component
 class BuildLacks {
@@ -50,7 +49,7 @@ class BuildLacks {
         Set<String> used = new HashSet<>();
         lots.madeOf(head.serial()).stream()
                 .filter(use -> !use.scrapped())
-                .map(MadeOf::operation)
+                .map(use -> of(use.part(), use.operation()))
                 .forEach(used::add);
         boolean torqued = false;
         for (FrameSheet.Head piece : pieces) {
@@ -78,15 +77,25 @@ class BuildLacks {
         switch (operation.line().state()) {
             case DONE -> {
                 boolean wantsLots = operation.steps().stream().anyMatch(step -> step.lotKind() != null);
-                if (wantsLots && !used.contains(operation.line().code())) {
+                if (wantsLots
+                        && !used.contains(of(piece.part(), operation.line().code()))) {
                     lacks.add(where + ": no lot is recorded");
                 }
+                operation.characteristics().stream()
+                        .filter(c -> !c.state().settled())
+                        .forEach(c -> lacks.add(where + ": " + c.code() + " " + c.name() + " is "
+                                + c.state().word()));
             }
             case REPEATED -> {
                 // its loop speaks for it
             }
             default -> lacks.add(where + ": it is " + operation.line().state().word());
         }
+    }
+
+    /** The same operation may stand on the routes of several parts; a lot of one is none of another. */
+    private static String of(String part, String operation) {
+        return part + " " + operation;
     }
 
     private boolean torqued(FrameSheet.Head piece, FrameSheet.OperationSheetOfFrame operation) {

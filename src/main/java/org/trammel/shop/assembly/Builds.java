@@ -283,7 +283,7 @@ public class Builds {
         return told(act, at, there ? "country-item-there" : "country-item-taken-back", Map.of("item", item));
     }
 
-    /** Frame, box and paper, each scanned: they bear one serial, or nothing is packed. */
+    /** Frame, box and paper, each scanned: they bear one serial and the record of the build is whole, or nothing is packed. */
     @Transactional
     public BuildRecord pack(Act act, long operationId, String frame, String box, String paper) {
         String deed = "It was not packed.";
@@ -294,6 +294,9 @@ public class Builds {
         turn.require(at.rules().packs(at.line().code()), at, deed);
         Stream.of(Map.entry("frame", frame), Map.entry("box", box), Map.entry("paper", paper))
                 .forEach(scan -> requireSame(at.head(), scan.getKey(), scan.getValue(), deed));
+        BuildGuard.notWhole(read(at), deed).ifPresent(lacks -> {
+            throw lacks;
+        });
         packs.saveAndFlush(new PackRow(operationId, at.head().serial(), act));
         return told(act, at, "packed", Map.of());
     }

@@ -2,17 +2,26 @@ package org.trammel.shop.assembly;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.shop.floor.Floor;
+import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.materials.LotKind;
+import org.trammel.shop.materials.LotRegister;
+import org.trammel.shop.materials.NewLot;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
+import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
 import org.trammel.shop.travellers.Holds;
@@ -26,6 +35,15 @@ class BuildTest extends AtTheDoor {
 
     @Autowired
     private Rework rework;
+
+    @Autowired
+    private LotRegister lots;
+
+    @Autowired
+    private Bench bench;
+
+    @Autowired
+    private JdbcClient jdbc;
 
     @Autowired
     private TransactionTemplate transaction;
@@ -195,8 +213,80 @@ class BuildTest extends AtTheDoor {
         Floor.Frame other = atItsCheck();
         refused(() -> packed(frame, frame.serial(), other.serial(), frame.serial()), "The box says " + other.serial());
         refused(() -> packed(frame, frame.serial(), frame.serial(), ""), "The paper was not scanned");
-        packed(frame, frame.serial(), frame.serial(), frame.serial());
+        refused(
+                () -> packed(frame, frame.serial(), frame.serial(), frame.serial()),
+                "It was not packed",
+                "torques: none is recorded");
+        assertThat(builds.of(at(frame)).packed()).isNull();
         assertThat(code(frame)).isEqualTo(pack);
+    }
+
+    /** Both arms of the frame are coated at an operation of the same code, each from a lot; that of the swing arm is gone. */
+    @Test
+    void aLotOfOnePartIsNoneOfAnotherAndAReadingThatIsNotSettledIsMissed() {
+        SmallRoute coat = SmallRoute.of(SmallRoute.op("150")
+                .lot("gas", "GAS")
+                .characteristic(torque("150-1", "one"))
+                .sheet());
+        Floor.Frame frame = floor.frame(SmallRoute.of(
+                        SmallRoute.op(join).joins().step("joined").sheet(),
+                        SmallRoute.op(pack).step("in the box").sheet())
+                .child("FT", coat)
+                .child("SA", coat)
+                .sheet());
+        String gas = gas();
+        for (String one : List.of("FT", "SA")) {
+            Floor.Frame part = part(frame, one);
+            floor.read(fitter, floor.at(part).characteristics().get(0).characteristicId(), tool, "5");
+            bench.tick(crew.act(fitter), List.of(floor.at(part).steps().get(0).stepId()), gas, null);
+        }
+        join(frame, frame.serial() + "-FT", frame.serial() + "-SA");
+        floor.tickAll(frame, fitter);
+        assertThat(code(frame)).isEqualTo(pack);
+        assertThat(builds.of(at(frame)).missing()).isEmpty();
+        jdbc.sql("update lot_use set scrapped = true where serial = ? and part = 'SA'")
+                .param(frame.serial())
+                .update();
+        long read = travellers
+                .whole(part(frame, "FT").travellerId())
+                .get(0)
+                .characteristics()
+                .get(0)
+                .characteristicId();
+        jdbc.sql("update characteristic set state = 'UNDECIDED' where id = ?")
+                .param(read)
+                .update();
+        assertThat(builds.of(at(frame)).missing())
+                .anySatisfy(lack -> assertThat(lack).contains("150-1", "is undecided"))
+                .anySatisfy(lack -> assertThat(lack).contains("SA, operation 150", "no lot is recorded"))
+                .noneSatisfy(lack -> assertThat(lack).contains("FT, operation 150", "no lot is recorded"));
+    }
+
+    private String gas() {
+        String lot = lots.receive(
+                        crew.act(qa),
+                        new NewLot(
+                                "BT-"
+                                        + UUID.randomUUID()
+                                                .toString()
+                                                .substring(0, 8)
+                                                .toUpperCase(Locale.ROOT),
+                                LotKind.GAS,
+                                "a lot",
+                                null,
+                                "ARGON",
+                                "",
+                                "",
+                                null,
+                                "a supplier",
+                                LocalDate.of(2025, 12, 2),
+                                null,
+                                null,
+                                ""))
+                .code();
+        lots.certify(crew.act(qa), lot, "batch", "C-1", null);
+        lots.release(crew.act(qa), lot);
+        return lot;
     }
 
     /** With a torque by hand at the check, nothing is lacked. */
