@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,7 @@ import org.trammel.shop.orders.OwnPartDetails;
 import org.trammel.shop.orders.OwnParts;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.travellers.Revising;
 import org.trammel.shop.travellers.Travellers;
 
 /** A customer's own part keeps the gate shut until it is with us, looked at, and what the frame was drawn for. */
@@ -45,23 +47,29 @@ class OwnPartTest {
     @Autowired
     private Travellers travellers;
 
+    @Autowired
+    private Revising revising;
+
     private WholeShop shop;
     private WholeShop.Frame frame;
     private String calliper;
     private long owner;
+    private long qa;
     private long worker;
+    private long route;
     private String fit;
 
     @BeforeEach
     void expectAShock() {
         shop = new WholeShop(beans);
         owner = shop.hire(Role.OWNER);
+        qa = shop.hire(Role.QA_LEAD);
         worker = shop.hire(Role.STATION_WORKER);
         calliper = shop.gauge("LONG-CALLIPER", "mm", "0.05", LocalDate.of(2027, 1, 1));
         fit = "5" + UUID.randomUUID().toString().substring(0, 6);
         BigDecimal none = BigDecimal.ZERO;
         book.putInForce(
-                shop.act(shop.hire(Role.QA_LEAD)),
+                shop.act(qa),
                 new NewBuildRules(
                         List.of(),
                         List.of(fit),
@@ -72,10 +80,11 @@ class OwnPartTest {
                         new BigDecimal("25"),
                         List.of(),
                         "test"));
-        frame = shop.frame(SmallRoute.of(
+        route = shop.route(SmallRoute.of(
                         SmallRoute.op(fit).step("fitted").sheet(),
                         SmallRoute.op("999").step("on").sheet())
                 .sheet());
+        frame = shop.frame(route);
         jdbc.sql("update shop_order set state = 'IN_WORK' where id = ?")
                 .param(frame.orderId())
                 .update();
@@ -126,12 +135,23 @@ class OwnPartTest {
         drawn("210");
         assertThat(checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "209").conforming())
                 .isTrue();
-        jdbc.sql("update design_geometry set amount = 211.5 where input = 'SHOCK_LENGTH' and revision_id = ?")
-                .param(travellers.head(frame.travellerId()).designRevisionId())
-                .update();
+        WholeShop.Frame before = frame;
+        long next = shop.drawing(before.designId(), 2, Map.of());
+        drawn(next, "211.5");
+        revising.supersede(shop.act(qa), before.orderId(), next, route, Map.of(), null);
+        frame = new WholeShop.Frame(
+                before.orderId(),
+                before.designId(),
+                before.number(),
+                travellers.inForce(before.serial(), "").travellerId(),
+                before.serial());
         shop.tickAll(frame, worker);
         assertThat(why()).contains("measures 209 mm", "is drawn for 211.5 ± 2 mm");
         assertThat(shop.at(frame).line().code()).isEqualTo(fit);
+        frame = before;
+        assertThat(checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, "209").conforming())
+                .as("from the sheet of the traveller withdrawn")
+                .isFalse();
     }
 
     @Test
@@ -179,7 +199,10 @@ class OwnPartTest {
     }
 
     private void drawn(String length) {
-        long revision = travellers.head(frame.travellerId()).designRevisionId();
+        drawn(travellers.head(frame.travellerId()).designRevisionId(), length);
+    }
+
+    private void drawn(long revision, String length) {
         jdbc.sql("insert into design_geometry (revision_id, input, amount) values (?, 'SHOCK_LENGTH', ?)")
                 .params(revision, new BigDecimal(length))
                 .update();
