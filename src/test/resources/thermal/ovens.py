@@ -38,7 +38,7 @@ RUNS = [
 
 # bakes of a coat, for the metal's thermocouple: 20 min at 160
 BAKE = [(0, 22), (8, 120), (13, 155), (15, 160), (35, 160), (39, 140), (55, 60)]
-BAKES = [("CU-0041", "2026-03-10 16:00"), ("CU-0042", "2026-03-11 10:00"), ("CU-0043", "2026-03-12 10:00")]
+BAKES = [("CU-0043", "2026-03-12 10:00")]
 
 # a solution treatment in a hot oven, for the thermocouple on the load; the door opens 8 s before the 66th minute
 SOLUTION = [(0, 24), (3, 290), (6, 430), (9, 502), (12, 522), (13, 526), (16, 529), (65.75, 529), (66, 516),

@@ -161,7 +161,7 @@ public record DriftTrace(
 
         Answer<EquivalentTime> worth(List<Thermocouple> thermocouples) {
             return LoadTrace.of(samples, thermocouples, rules.longestGap())
-                    .then(trace -> EquivalentTime.of(trace, reference_degC, activation));
+                    .then(trace -> EquivalentTime.of(rules.of(trace), reference_degC, activation));
         }
 
         @Nullable

@@ -68,10 +68,17 @@ public record HeatLedger(
         return shareAfter() <= limit_share + 1e-9;
     }
 
-    /** The sum in one sentence. */
-    public String words() {
-        String so = "The frame has seen " + Said.hours(used.usual_h()) + " since its age of " + Said.hours(age_h) + ", "
-                + Said.percent(share()) + " of it";
+    /**
+     * The sum in one sentence.
+     *
+     * @param aged whether an age of the frame is known, since which it is counted
+     */
+    public String words(boolean aged) {
+        String seen = "The frame has seen " + Said.hours(used.usual_h());
+        String so = aged
+                ? seen + " since its age of " + Said.hours(age_h) + ", " + Said.percent(share()) + " of it"
+                : seen + " in ovens, " + Said.percent(share()) + " of a usual age of " + Said.hours(age_h)
+                        + "; no age of it is recorded here";
         if (next == null) {
             return so + "; " + Said.percent(limit_share) + " are allowed, " + Said.hours(Math.max(0, left_h()))
                     + " are left.";

@@ -134,6 +134,45 @@ public final class LoadTrace {
         }
     }
 
+    /**
+     * The part of it between two instants, its ends drawn on the line between readings: heat before a run began and after it
+     * ended is no heat of the run. All of it where they have no time in common.
+     */
+    LoadTrace within(Instant begin, Instant end) {
+        double from = Math.max(0, (begin.toEpochMilli() - begin_ms) / 1000.0);
+        double until = Math.min(length_s(), (end.toEpochMilli() - begin_ms) / 1000.0);
+        if (!(from < until) || from == 0 && until == length_s()) {
+            return this;
+        }
+        int first = row(from);
+        int last = row(until);
+        int inside = 0;
+        for (int row = first; row <= last; row++) {
+            inside += time_s[row] > from && time_s[row] < until ? 1 : 0;
+        }
+        double[] time = new double[inside + 2];
+        double[][] cut = new double[degC.length][inside + 2];
+        boolean[] open = new boolean[inside + 1];
+        time[inside + 1] = until - from;
+        open[0] = gap[first];
+        int to = 1;
+        for (int row = first; row <= last; row++) {
+            if (time_s[row] > from && time_s[row] < until) {
+                time[to] = time_s[row] - from;
+                open[to] = gap[row];
+                for (int channel = 0; channel < cut.length; channel++) {
+                    cut[channel][to] = degC[channel][row];
+                }
+                to++;
+            }
+        }
+        for (int channel = 0; channel < cut.length; channel++) {
+            cut[channel][0] = degC(channel, from);
+            cut[channel][inside + 1] = degC(channel, until);
+        }
+        return new LoadTrace(channels, begin_ms + Math.round(from * 1000), time, cut, open);
+    }
+
     public List<String> channels() {
         return channels;
     }

@@ -55,7 +55,7 @@ public record OvenStep(
     }
 
     /** The band in words. */
-    String band() {
+    public String band() {
         return Said.figure(least_degC(), 1) + " to " + Said.degC(most_degC());
     }
 }

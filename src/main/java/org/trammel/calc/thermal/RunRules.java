@@ -48,6 +48,11 @@ public record RunRules(
         return new RunRules(longestGap, coldestPlace_K, hottestPlace_K, rise, begin, end);
     }
 
+    /** What of a record is heat of the run: all of it where nobody tells when it began and ended. */
+    public LoadTrace of(LoadTrace trace) {
+        return began == null || ended == null ? trace : trace.within(began, ended);
+    }
+
     public RunRules withGap(Duration longest) {
         return new RunRules(longest, coldestPlace_K, hottestPlace_K, rise, began, ended);
     }

@@ -9,7 +9,8 @@ import org.trammel.calc.units.Answer;
 /**
  * A run against its programme, from what the thermocouples recorded.
  *
- * <p>A step's time runs from where the coldest load thermocouple first enters its band until it first enters the next step's.
+ * <p>What is recorded before the run began and after it ended counts for nothing but what must never be reached.
+ * A step's time runs from where the coldest load thermocouple first enters its band until it first enters the next step's.
  * A figure that meets its limit only by the lines over gaps of the record, or only by one of the activation energies held
  * possible, is undecided; so is a limit upward where a gap is long enough to hide that it was passed. Limits belong to what they allow.
  *
@@ -49,7 +50,7 @@ public record RunVerdict(
             Samples samples, List<Thermocouple> thermocouples, OvenProgramme programme, RunRules rules) {
         Answer<OvenProgramme> checked = OvenProgramme.of(programme.steps(), programme.never_degC(), programme.worth());
         return checked.then(sound -> LoadTrace.of(samples, thermocouples, rules.longestGap()))
-                .then(trace -> worth(trace, programme)
+                .then(trace -> worth(rules.of(trace), programme)
                         .then(worth -> Answer.of(
                                 judged(samples, thermocouples, trace, programme, rules, worth.orElse(null)))));
     }
@@ -65,13 +66,14 @@ public record RunVerdict(
     private static RunVerdict judged(
             Samples samples,
             List<Thermocouple> thermocouples,
-            LoadTrace trace,
+            LoadTrace whole,
             OvenProgramme programme,
             RunRules rules,
             @Nullable EquivalentTime worth) {
+        LoadTrace trace = rules.of(whole);
         List<StepResult> steps = new StepSearch(trace, rules).results(programme.steps());
         List<Finding> findings = new ArrayList<>();
-        covered(findings, trace, rules);
+        covered(findings, whole, rules);
         if (programme.never_degC() != null) {
             findings.add(never(samples, thermocouples, programme.never_degC(), trace.hidden_h()));
         }
@@ -93,7 +95,7 @@ public record RunVerdict(
         if (rules.began() == null || rules.ended() == null) {
             return;
         }
-        if (trace.until().isBefore(rules.began()) || trace.from().isAfter(rules.ended())) {
+        if (!trace.until().isAfter(rules.began()) || !trace.from().isBefore(rules.ended())) {
             findings.add(new Finding(
                     Judged.NOT_CONFORMING, "The record lies outside the time of the run: it is that of another run."));
             return;

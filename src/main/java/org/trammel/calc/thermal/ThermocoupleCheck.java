@@ -22,13 +22,16 @@ public final class ThermocoupleCheck {
     private static final double HEATED_K = 30;
     private static final double BELOW_START_K = 15;
     private static final int ALIKE_ROWS = 20;
-    private static final int MOST_JUMPS = 10;
 
     private final Samples samples;
+    private final int[] stuckFrom;
+    private final int[] stuckUntil;
     private final List<Sign> signs = new ArrayList<>();
 
     private ThermocoupleCheck(Samples samples) {
         this.samples = samples;
+        this.stuckFrom = new int[samples.channels().size()];
+        this.stuckUntil = new int[samples.channels().size()];
     }
 
     /** What is wrong with it. */
@@ -56,8 +59,10 @@ public final class ThermocoupleCheck {
     public static List<Sign> of(Samples samples, Duration longestGap, Duration still) {
         ThermocoupleCheck check = new ThermocoupleCheck(samples);
         for (int channel = 0; channel < samples.channels().size(); channel++) {
-            check.open(channel, longestGap.toMillis());
             check.stuck(channel, still.toMillis());
+        }
+        for (int channel = 0; channel < samples.channels().size(); channel++) {
+            check.open(channel, longestGap.toMillis());
             check.reversed(channel);
             check.jumped(channel, longestGap.toMillis());
             check.alike(channel);
@@ -108,6 +113,8 @@ public final class ThermocoupleCheck {
                 if (samples.time_ms(row) - samples.time_ms(from) >= still_ms && lastAlike(channel, row)) {
                     double moved = neighbourMoved(channel, from, row);
                     if (moved > NEIGHBOUR_MOVED_K) {
+                        stuckFrom[channel] = from;
+                        stuckUntil[channel] = row;
                         add(
                                 channel,
                                 Kind.STUCK,
@@ -195,7 +202,10 @@ public final class ThermocoupleCheck {
         double[] moves = new double[others];
         int before = 0;
         int found = 0;
-        for (int row = 1; row < samples.rows() && found < MOST_JUMPS; row++) {
+        int from = 0;
+        int until = 0;
+        String words = "";
+        for (int row = 1; row < samples.rows(); row++) {
             while (before + 1 < row && samples.time_ms(row) - samples.time_ms(before + 1) >= JUMP_MS) {
                 before++;
             }
@@ -205,7 +215,10 @@ public final class ThermocoupleCheck {
             }
             int count = 0;
             for (int other = 0; other <= others; other++) {
-                if (other != channel && samples.has(other, row) && samples.has(other, before)) {
+                if (other != channel
+                        && samples.has(other, row)
+                        && samples.has(other, before)
+                        && !stuck(other, before, row)) {
                     moves[count++] = samples.degC(other, row) - samples.degC(other, before);
                 }
             }
@@ -214,17 +227,24 @@ public final class ThermocoupleCheck {
                     && Math.abs(own - middle(moves, count)) > JUMP_K * Math.max(1, span / (double) JUMP_MS)
                     && Math.abs(own) > Math.abs(middle(moves, count))
                     && sudden(channel, before, row, own)) {
-                add(
-                        channel,
-                        Kind.JUMPED,
-                        before,
-                        row,
-                        " jumped by " + Said.kelvins(own) + " within " + Said.figure(span / 1000.0, 0)
-                                + " s, and the others by " + Said.kelvins(middle(moves, count)) + ".");
+                if (found == 0) {
+                    from = before;
+                    until = row;
+                    words = " jumped by " + Said.kelvins(own) + " within " + Said.figure(span / 1000.0, 0)
+                            + " s, and the others by " + Said.kelvins(middle(moves, count));
+                }
                 found++;
                 before = row;
             }
         }
+        if (found > 0) {
+            add(channel, Kind.JUMPED, from, until, words + (found == 1 ? "." : "; " + found + " such jumps in all."));
+        }
+    }
+
+    /** One that stands still tells nothing of what its neighbours do. */
+    private boolean stuck(int channel, int from, int until) {
+        return until > stuckFrom[channel] && from < stuckUntil[channel];
     }
 
     /** Whether it did not move nearly as fast before: a cold load that warms in a hot oven does not jump. */

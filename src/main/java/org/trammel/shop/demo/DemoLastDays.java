@@ -109,6 +109,7 @@ class DemoLastDays {
         rejudgements.judgeToTheEnd();
         clock.setTo(DemoStory.at("2026-03-17T17:00"));
         welds.putInForce();
+        ovens.nameTheCoats();
         clock.setTo(DemoStory.at("2026-03-18T08:20"));
         coats.tooCold(whole(orderIds.get("O-107")));
         remarks.note(

@@ -3,8 +3,11 @@ package org.trammel.shop.demo;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
@@ -50,20 +53,22 @@ class DemoOvens {
 
     /** What there was before the first frame of the story. */
     void register() {
-        oven("OV-1", "ageing", "6", 1600, 900, 1100);
+        oven("OV-1", "ageing", EnumSet.of(Purpose.AGEING, Purpose.TOP_UP), "6", 1600, 900, 1100);
         fit("OV-1", "TC-05", ThermocoupleRole.CONTROL);
         fit("OV-1", "TC-07", ThermocoupleRole.LOAD);
         fit("OV-1", "TC-08", ThermocoupleRole.LOAD);
-        oven("OV-2", "solution, with the quench tank", "6", 1500, 900, 900);
+        oven("OV-2", "solution, with the quench tank", EnumSet.of(Purpose.SOLUTION), "6", 1500, 900, 900);
         fit("OV-2", "TC-01", ThermocoupleRole.CONTROL);
         fit("OV-2", "TC-02", ThermocoupleRole.OVER_TEMPERATURE);
         fit("OV-2", "TC-03", ThermocoupleRole.LOAD);
-        oven("OV-3", "cure", "8", 1500, 800, 1200);
+        oven("OV-3", "cure", EnumSet.of(Purpose.CURE, Purpose.OTHER), "8", 1500, 800, 1200);
         fit("OV-3", "TC-21", ThermocoupleRole.CONTROL);
         fit("OV-3", "TC-22", ThermocoupleRole.LOAD);
         programmes();
-        survey("OV-3", "2025-12-15", "2026-06-15", "-5.0", "4.1", "180");
-        survey("OV-1", "2026-01-20", "2026-04-20", "-2.1", "2.8", "177");
+        survey("OV-3", "2025-12-15", "2026-06-15", "-4.4", "3.2", "140");
+        survey("OV-3", "2025-12-15", "2026-06-15", "-5.0", "4.1", "205");
+        survey("OV-1", "2026-01-20", "2026-04-20", "-1.8", "2.2", "105");
+        survey("OV-1", "2026-01-20", "2026-04-20", "-2.1", "2.8", "180");
         accuracy("OV-1", "2026-01-20", "2026-02-20", "177", Map.of("TC-05", "0", "TC-07", "0", "TC-08", "0"));
         survey("OV-2", "2026-02-10", "2026-05-10", "-3.0", "2.4", "529");
         accuracy("OV-1", "2026-02-20", "2026-03-20", "177", Map.of("TC-05", "0", "TC-07", "0", "TC-08", "0"));
@@ -82,12 +87,39 @@ class DemoOvens {
         test("OV-1", "TC-07", "2026-03-16", "15:45", null, "7", "177");
     }
 
-    private void oven(String code, String what, String uniformity, int length, int width, int height) {
+    /** Since then every cure names the operations of a coat, in one colour and in two; what was coated before went by its sheet. */
+    void nameTheCoats() {
+        approve("P-CURE-160", 1, Purpose.CURE, cure("low-bake powder", ANY, "160"));
+        approve("P-CURE-190", 1, Purpose.CURE, cure("powder", List.of("AL6061", "STEEL", "TI"), "190"));
+        approve("P-CURE-200", 1, Purpose.CURE, cure("hard powder; aluminium as its heat allows", ANY, "200"));
+    }
+
+    private static Sheet cure(String what, List<String> metals, String degC) {
+        List<String> coats = Stream.concat(Stream.of("150"), COLOURS.stream()).toList();
+        return new Sheet(
+                what,
+                metals,
+                coats,
+                List.of(step(degC, "5", "10", "0.3333")),
+                null,
+                null,
+                null,
+                null,
+                "powder sheet, invented",
+                Map.of(
+                        RunFigure.SOAK, coats.stream().map(code -> code + "-4").toList(),
+                        RunFigure.IN_BAND,
+                                coats.stream().map(code -> code + "-5").toList()));
+    }
+
+    private void oven(
+            String code, String what, Set<Purpose> purposes, String uniformity, int length, int width, int height) {
         register.register(
                 acts.by("TR"),
                 code,
                 new NewOven(
                         what,
+                        purposes,
                         new BigDecimal(uniformity),
                         BigDecimal.valueOf(length),
                         BigDecimal.valueOf(width),

@@ -129,15 +129,13 @@ class DemoRuns {
         release.decide(acts.by("TR"), run, acts.id("TR"), Set.of(), null);
     }
 
-    /** Three bakes of a base colour that was not right at once; they stand in the heat ledger of the frame. */
+    /** The base colour of a frame that is baked three times in all: with the second colour and the clear coat it stays within its heat. */
     void bake(DemoOrder order, long orderId) {
         FrameSheet.Head head = travellers.ofOrder(orderId).get(0);
         long travellerId = head.travellerId();
         walk.to(order, travellerId, "150.2:0");
         String tag = head.tag();
-        bake("CU-0041", "2026-03-10T16:00", "base colour", travellerId, tag, order);
-        bake("CU-0042", "2026-03-11T10:00", "base colour over a thin place", travellerId, tag, order);
-        bake("CU-0043", "2026-03-12T10:00", "base colour over a repaired place", travellerId, tag, order);
+        bake("CU-0043", "2026-03-12T10:00", "base colour", travellerId, tag, order);
     }
 
     private void bake(String run, String begins, String hung, long travellerId, String tag, DemoOrder order) {
@@ -148,7 +146,7 @@ class DemoRuns {
         sign(run, "DO");
         inTheOven(run, begin, 55, in, "150.2:1");
         clock.pass(Duration.ofMinutes(6));
-        release.decide(acts.by("DO"), run, acts.id("DO"), Set.of(), null);
+        release.decide(acts.by("SB"), run, acts.id("SB"), Set.of(), null);
     }
 
     /** One at a time, though several threads tell the story: an oven runs one load. */

@@ -36,7 +36,7 @@ class Compatibility {
     /**
      * What was found of a frame that may be loaded.
      *
-     * @param operationId the operation that will wait for the run; null where the programme guards none
+     * @param operationId the operation that will wait for the run; null for a top-up that names none
      */
     record Fits(FrameSheet.Head head, @Nullable Long operationId) {}
 
@@ -75,10 +75,36 @@ class Compatibility {
                 });
         // First of all: a hold may be lifted, heat is not taken back, and another programme is chosen.
         heat(run, programme, head, deed);
+        requireNamed(programme, deed);
         FrameSheet.OperationLine operation = operation(sheet, programme, deed, starting);
+        if (operation == null) {
+            requireAged(head, deed);
+        }
         held(sheet, programme, operation, deed);
         clocks(sheet, programme, operation, now, deed);
         return new Fits(head, operation == null ? null : operation.operationId());
+    }
+
+    /** A programme says which operations it is for; what an age fell short of is made up for wherever the frame stands. */
+    static void requireNamed(Programme programme, String deed) {
+        if (programme.content().guards().isEmpty() && programme.purpose() != Purpose.TOP_UP) {
+            throw Refusal.state(
+                    deed,
+                    "Programme " + programme.called()
+                            + " names no operation that it is for, so that no frame stands at one.",
+                    "Let the QA lead approve a revision that names them.");
+        }
+    }
+
+    private void requireAged(FrameSheet.Head head, String deed) {
+        boolean aged = frames.agedRunsOf(head.serial()).stream()
+                .anyMatch(part -> part.isEmpty() || head.part().isEmpty() || part.equals(head.part()));
+        if (!aged) {
+            throw Refusal.state(
+                    deed,
+                    "It was in no run that aged it, and a top-up makes up for what an age fell short of.",
+                    "Load it for its age.");
+        }
     }
 
     /** The operation the run is for: at hand, or while it is loaded the next one behind that at the same station. */
@@ -126,11 +152,9 @@ class Compatibility {
         sheet.holds().stream()
                 .filter(hold -> programme.purpose() != Purpose.TOP_UP || hold.reason() != HoldReason.OVEN_TRACE)
                 .filter(hold -> hold.scope() != HoldScope.OPERATION
-                        || operation != null
-                                && (hold.operationId() == null
-                                        || hold.operationId() == operation.operationId()
-                                        || hold.operationId()
-                                                .equals(sheet.head().currentOperationId())))
+                        || hold.operationId() == null
+                        || operation != null && hold.operationId() == operation.operationId()
+                        || hold.operationId().equals(sheet.head().currentOperationId()))
                 .findFirst()
                 .ifPresent(hold -> {
                     throw Refusal.state(
@@ -238,7 +262,7 @@ class Compatibility {
                 .ifPresent(sheet -> {
                     throw Refusal.state(
                             deed,
-                            formats.sentence(sheet.sums().words()),
+                            formats.sentence(sheet.words()),
                             "Choose a cooler or shorter programme; hardness and the QA lead decide what else there is.");
                 });
     }

@@ -3,6 +3,7 @@ package org.trammel.shop.ovens;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -85,7 +86,7 @@ public class HardnessOfRuns {
         }
         String report = TypedText.lineOrNone("report", "The report", deed, entry.report(), 60);
         BigDecimal figure = within("figure", "The figure", deed, entry.figure());
-        String gauge = report == null ? gauge(entry.gauge(), method, figure, deed) : "";
+        String gauge = report == null ? gauge(entry.gauge(), method, figure, entry.scale(), deed) : "";
         HardnessRow kept = rows.save(new HardnessRow(
                 row.id(),
                 travellerId,
@@ -111,8 +112,12 @@ public class HardnessOfRuns {
         return run;
     }
 
-    /** In date, of the kind, and within its range, whatever its scale is called; or refused. */
-    private String gauge(@Nullable String code, HardnessMethod method, BigDecimal figure, String deed) {
+    /**
+     * In date, of the kind, on its own scale and within its range there; or refused. The scale may say more than the
+     * register does, as HBW 2,5/62,5 does of HB.
+     */
+    private String gauge(
+            @Nullable String code, HardnessMethod method, BigDecimal figure, @Nullable String scale, String deed) {
         if (code == null || code.isBlank()) {
             throw Refusal.input(
                     "gauge",
@@ -121,14 +126,30 @@ public class HardnessOfRuns {
                     "Choose the gauge in your hand, or enter the report of the laboratory that read it.");
         }
         String kind = Hardness.kind(method);
-        String unit = gauges.byCode(code.strip()).map(Gauge::ranges).orElse(List.of()).stream()
+        List<String> units = gauges.byCode(code.strip()).map(Gauge::ranges).orElse(List.of()).stream()
                 .filter(range -> range.kind().equals(kind))
                 .map(GaugeRange::unit)
+                .toList();
+        String typed = plain(scale == null ? "" : scale);
+        String unit = units.stream()
+                .filter(own -> typed.startsWith(plain(own)))
                 .findFirst()
                 .orElse("");
+        if (unit.isEmpty() && !units.isEmpty()) {
+            throw Refusal.input(
+                    "scale",
+                    deed,
+                    code.strip() + " reads " + String.join(" and ", units) + ", and no "
+                            + (typed.isEmpty() ? "scale is said" : scale.strip()) + ".",
+                    "Enter the scale it shows, or take the gauge that reads this one.");
+        }
         gauges.keep(List.of(code.strip()));
         return gauges.require(code.strip(), kind, unit, List.of(figure), settings.today())
                 .code();
+    }
+
+    private static String plain(String unit) {
+        return unit.replaceAll("\\s", "").toUpperCase(Locale.ROOT);
     }
 
     /** Those of the register that read hardness or conductivity today, by number. */

@@ -67,6 +67,7 @@ public class HeatLedgers {
     /**
      * A frame's ledger.
      *
+     * @param aged whether a run here aged it; else it counts from the first visit
      * @param sums in its last line with what is left
      */
     public record Sheet(
@@ -75,11 +76,16 @@ public class HeatLedgers {
             double reference_degC,
             double age_h,
             double share,
+            boolean aged,
             List<Visit> visits,
             HeatLedger sums) {
 
         public Sheet {
             visits = List.copyOf(visits);
+        }
+
+        public String words() {
+            return sums.words(aged);
         }
     }
 
@@ -120,6 +126,7 @@ public class HeatLedgers {
                     heat.reference_degC(),
                     heat.age_h(),
                     heat.share(),
+                    since.aged,
                     visits,
                     ((Answer.Determined<HeatLedger>) sums).value());
         });
@@ -134,6 +141,7 @@ public class HeatLedgers {
 
         private final List<Visit> visits = new ArrayList<>();
         private double short_h;
+        private boolean aged;
 
         EquivalentHours beyond(Programme programme, EquivalentHours hours) {
             if (programme.purpose() != Purpose.TOP_UP) {
@@ -154,6 +162,7 @@ public class HeatLedgers {
             // Solution treatment and a whole age begin the life of the temper anew; what came before is undone by them.
             if (run.startedAt() != null) {
                 since.visits.clear();
+                since.aged = programme.purpose() == Purpose.AGEING;
                 since.short_h = programme.purpose() == Purpose.AGEING ? short_h(run, programme, recorded, heat) : 0;
             }
             return;

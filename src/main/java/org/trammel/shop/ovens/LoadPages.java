@@ -47,6 +47,7 @@ class LoadPages {
     private final Quenches quenches;
     private final Ovens ovens;
     private final Programmes programmes;
+    private final OvenTraces traces;
     private final Signatures signatures;
     private final Crew crew;
     private final Settings settings;
@@ -62,6 +63,7 @@ class LoadPages {
             Quenches quenches,
             Ovens ovens,
             Programmes programmes,
+            OvenTraces traces,
             Signatures signatures,
             Crew crew,
             Settings settings) {
@@ -75,6 +77,7 @@ class LoadPages {
         this.quenches = quenches;
         this.ovens = ovens;
         this.programmes = programmes;
+        this.traces = traces;
         this.signatures = signatures;
         this.crew = crew;
         this.settings = settings;
@@ -84,6 +87,7 @@ class LoadPages {
     String list(@RequestParam @Nullable Long before, SignedOn who, Model model) {
         List<Run> page = runs.page(before == null ? Long.MAX_VALUE : before, PAGE);
         model.addAttribute("runs", page);
+        model.addAttribute("doubts", traces.doubts(page.stream().map(Run::id).toList()));
         model.addAttribute(
                 "next", page.size() < PAGE ? null : page.get(PAGE - 1).id());
         model.addAttribute("works", who.person().mayWork());
@@ -131,6 +135,7 @@ class LoadPages {
         foundOn.put("", "coupon of the run");
         run.in().forEach(frame -> foundOn.put("" + frame.travellerId(), frame.mark()));
         model.addAttribute("foundOn", foundOn);
+        model.addAttribute("doubts", traces.doubts(List.of(run.id())).getOrDefault(run.id(), List.of()));
         model.addAttribute("quench", runs.quench(run.id()).orElse(null));
         model.addAttribute("outSince", quenches.outSince(run.id()).orElse(null));
         model.addAttribute("hardnessGauges", hardness.usable());
@@ -158,6 +163,7 @@ class LoadPages {
                         : null);
         model.addAttribute("looks", said.signs());
         model.addAttribute("topUp", said.topUp());
+        model.addAttribute("worth", said.worth());
         model.addAttribute(
                 "chart",
                 RunChart.of(
@@ -171,7 +177,7 @@ class LoadPages {
     /** Who may sign now, by what is outstanding; the service asks once more. */
     private Map<Long, String> signers(Run run) {
         Map<Long, String> may = new LinkedHashMap<>();
-        Set<Long> took = run.tookPart();
+        Set<Long> took = run.hadAHand();
         for (Person person : crew.here()) {
             boolean decides = run.state() == RunState.STOPPED
                     && !took.contains(person.id())

@@ -45,7 +45,12 @@ class LoadTurn {
         this.log = log;
     }
 
-    static void requireOpen(Oven oven, String deed) {
+    static void requireOpen(Oven oven, Programme programme, String deed) {
+        String unfit = oven.unfit(programme);
+        if (unfit != null) {
+            throw Refusal.state(
+                    deed, unfit, "Choose another oven, or have it surveyed at the ends of what it is to be used for.");
+        }
         if (!oven.open()) {
             throw Refusal.state(
                     deed,

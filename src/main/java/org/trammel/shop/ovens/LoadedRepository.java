@@ -35,4 +35,14 @@ interface LoadedRepository extends Repository<LoadedRow, Long> {
                             org.trammel.shop.ovens.RunState.RUNNING, org.trammel.shop.ovens.RunState.STOPPED)
             """)
     List<String> openLoadsOf(long travellerId);
+
+    /** Parts of a frame that a run aged which has been decided; empty text for the whole frame. */
+    @Query("""
+            select f.part from LoadedRow f, RunRow r, ProgrammeRevisionRow p
+            where f.serial = :serial and r.id = f.runId and p.id = r.revisionId
+            and f.state <> org.trammel.shop.ovens.FrameState.TAKEN_OUT
+            and r.state = org.trammel.shop.ovens.RunState.DECIDED
+            and p.programme.purpose = org.trammel.shop.ovens.Purpose.AGEING
+            """)
+    List<String> agedRunsOf(String serial);
 }

@@ -87,8 +87,9 @@ public class Loads {
                         "No revision of programme " + Ovens.label(programme) + " is approved.",
                         "Let the QA lead approve it, or choose another."));
         turn.requireLoader(act.by(), approved, deed);
+        Compatibility.requireNamed(approved, deed);
         Oven into = ovens.byCode(oven);
-        LoadTurn.requireOpen(into, deed);
+        LoadTurn.requireOpen(into, approved, deed);
         RunRow row = rows.saveAndFlush(new RunRow(
                 code,
                 into.id(),

@@ -33,6 +33,7 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
+import org.trammel.shop.web.Formats;
 
 /**
  * Reads what a logger recorded of a run. A file is read whole or refused with its line; what was read is looked at before it
@@ -55,6 +56,7 @@ public class LogImport {
     private final Crew crew;
     private final Settings settings;
     private final Tracing tracing;
+    private final Formats formats;
     private final ActLog log;
 
     LogImport(
@@ -67,6 +69,7 @@ public class LogImport {
             Crew crew,
             Settings settings,
             Tracing tracing,
+            Formats formats,
             ActLog log) {
         this.rows = rows;
         this.logs = logs;
@@ -77,6 +80,7 @@ public class LogImport {
         this.crew = crew;
         this.settings = settings;
         this.tracing = tracing;
+        this.formats = formats;
         this.log = log;
     }
 
@@ -103,7 +107,7 @@ public class LogImport {
                     "A record is read once the run is stopped and before it is decided.");
         }
         // Read first: a large file takes seconds, and nobody else waits for it.
-        KeptLog kept = kept(row, started, file, name, choices, deed);
+        KeptLog kept = kept(row, started, file, name, choices, act.at(), deed);
         if (!log.opens(act, "read-record", "run:" + row.code(), Chains.SHOP)) {
             return runs.run(row);
         }
@@ -113,7 +117,8 @@ public class LogImport {
         return runs.run(row);
     }
 
-    private KeptLog kept(RunRow row, Instant started, InputStream file, String name, Choices choices, String deed) {
+    private KeptLog kept(
+            RunRow row, Instant started, InputStream file, String name, Choices choices, Instant now, String deed) {
         MessageDigest sha256 = sha256();
         try (BufferedInputStream in = new BufferedInputStream(new DigestInputStream(file, sha256), FIRST * 2)) {
             in.mark(FIRST + 1);
@@ -134,6 +139,7 @@ public class LogImport {
             }
             ReadLog read = ((Answer.Determined<ReadLog>) answer).value();
             requireChannels(row, read.samples(), deed);
+            requirePast(read.samples(), now, deed);
             while (in.read() >= 0) {
                 // to the end, so that the hash is of the whole file
             }
@@ -181,6 +187,17 @@ public class LogImport {
                     "The record has no column " + String.join(", ", missing) + "; it has "
                             + String.join(", ", samples.channels()) + ".",
                     "Say on the run which column each load thermocouple is, or send the record of this run.");
+        }
+    }
+
+    /** What has not happened yet nobody recorded. */
+    private void requirePast(Samples samples, Instant now, String deed) {
+        if (samples.last().isAfter(now)) {
+            throw Refusal.input(
+                    "file",
+                    deed,
+                    "Its last row is of " + formats.moment(samples.last()) + ", which has not come yet.",
+                    "Say whose clock its times are, or set the logger's clock; nothing of it was taken.");
         }
     }
 

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -60,6 +61,7 @@ class OvenApi {
     record Registration(
             @Nullable String code,
             @Nullable String what,
+            @Nullable Set<Purpose> purposes,
             @Nullable BigDecimal uniformityK,
             @Nullable BigDecimal lengthMm,
             @Nullable BigDecimal widthMm,
@@ -67,7 +69,14 @@ class OvenApi {
             @Nullable BigDecimal mostKg) {
 
         NewOven oven() {
-            return new NewOven(what == null ? "" : what, uniformityK, lengthMm, widthMm, heightMm, mostKg);
+            return new NewOven(
+                    what == null ? "" : what,
+                    purposes == null ? Set.of() : purposes,
+                    uniformityK,
+                    lengthMm,
+                    widthMm,
+                    heightMm,
+                    mostKg);
         }
     }
 
@@ -80,6 +89,7 @@ class OvenApi {
     record Edit(
             long version,
             @Nullable String what,
+            @Nullable Set<Purpose> purposes,
             @Nullable BigDecimal uniformityK,
             @Nullable BigDecimal lengthMm,
             @Nullable BigDecimal widthMm,
@@ -94,6 +104,7 @@ class OvenApi {
                 body.version(),
                 new NewOven(
                         body.what() == null ? "" : body.what(),
+                        body.purposes() == null ? Set.of() : body.purposes(),
                         body.uniformityK(),
                         body.lengthMm(),
                         body.widthMm(),

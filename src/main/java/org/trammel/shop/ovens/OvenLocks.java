@@ -1,9 +1,12 @@
 package org.trammel.shop.ovens;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.thermal.ThermocoupleRole;
 
@@ -37,6 +40,20 @@ record OvenLocks(OvenState state, String stateReason, List<Fitted> fitted, List<
                     .ifPresent(found::add);
         }
         return List.copyOf(found);
+    }
+
+    /** Temperatures at which a survey stands, coldest first. */
+    List<BigDecimal> surveyed_degC() {
+        Map<BigDecimal, OvenTest> newest = new TreeMap<>();
+        tests.stream()
+                .filter(test -> test.kind() == TestKind.SURVEY)
+                .forEach(test -> newest.putIfAbsent(ProgrammeStep.bare(test.at_degC()), test));
+        return newest.entrySet().stream()
+                .filter(one -> one.getValue().good()
+                        && one.getValue().dueOn() != null
+                        && !one.getValue().dueOn().isBefore(today))
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     Optional<OvenTest> newest(TestKind kind, @Nullable String thermocouple) {

@@ -1,5 +1,6 @@
 package org.trammel.shop.ovens;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -43,6 +44,7 @@ class OvenPages {
     @GetMapping("/shop/ovens/new")
     String fresh(Model model) {
         model.addAttribute("oven", null);
+        model.addAttribute("purposes", Purpose.values());
         return "ovens/form";
     }
 
@@ -76,6 +78,7 @@ class OvenPages {
     @GetMapping("/shop/ovens/{code}/edit")
     String change(@PathVariable String code, Model model) {
         model.addAttribute("oven", ovens.byCode(code));
+        model.addAttribute("purposes", Purpose.values());
         return "ovens/form";
     }
 
@@ -149,6 +152,9 @@ class OvenPages {
     private static NewOven entry(Typed typed) {
         return new NewOven(
                 typed.text("what"),
+                Arrays.stream(Purpose.values())
+                        .filter(purpose -> typed.ticked("for" + purpose))
+                        .collect(Collectors.toSet()),
                 typed.figure("uniformity"),
                 typed.figure("length"),
                 typed.figure("width"),

@@ -11,8 +11,12 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.trammel.shop.records.Refusal;
@@ -30,6 +34,9 @@ class OvenRow {
 
     @Column(nullable = false)
     private String what;
+
+    @Column(nullable = false)
+    private String purposes;
 
     @Column(name = "uniformity_k", nullable = false)
     private BigDecimal uniformity_K;
@@ -72,6 +79,7 @@ class OvenRow {
 
     private void describe(NewOven entry) {
         what = entry.what();
+        purposes = entry.purposes().stream().map(Purpose::name).collect(Collectors.joining(" "));
         uniformity_K = Objects.requireNonNull(entry.uniformity_K());
         length_mm = Objects.requireNonNull(entry.length_mm()).intValueExact();
         width_mm = Objects.requireNonNull(entry.width_mm()).intValueExact();
@@ -149,11 +157,19 @@ class OvenRow {
         return version;
     }
 
-    Oven oven(List<Fitted> fitted, List<String> locks) {
+    private Set<Purpose> purposes() {
+        return Stream.of(purposes.split(" "))
+                .filter(name -> !name.isEmpty())
+                .map(Purpose::valueOf)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Purpose.class)));
+    }
+
+    Oven oven(List<Fitted> fitted, OvenLocks locks) {
         return new Oven(
                 id,
                 code,
                 what,
+                purposes(),
                 uniformity_K,
                 length_mm,
                 width_mm,
@@ -164,6 +180,7 @@ class OvenRow {
                 stateSince,
                 version,
                 fitted,
-                locks);
+                locks.sentences(),
+                locks.surveyed_degC());
     }
 }

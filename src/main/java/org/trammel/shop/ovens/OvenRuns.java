@@ -94,7 +94,7 @@ public class OvenRuns {
             } else {
                 LoadTurn.refuseWhoTookPart(now, signerId, person, deed);
             }
-            LoadTurn.requireOpen(ovens.byId(row.ovenId()), deed);
+            LoadTurn.requireOpen(ovens.byId(row.ovenId()), now.programme(), deed);
             everyFrame(row, now, act, false);
             signatures.save(new RunSignatureRow(row.id(), RunSignatureRow.LOAD, as, signerId, act));
             before.add(as);
@@ -119,7 +119,7 @@ public class OvenRuns {
                                 + programme.state().word() + ".",
                         "Call this load off and open one for the approved revision.");
             }
-            LoadTurn.requireOpen(ovens.byId(row.ovenId()), deed);
+            LoadTurn.requireOpen(ovens.byId(row.ovenId()), programme, deed);
             if (rows.existsByOvenIdAndState(row.ovenId(), RunState.RUNNING)) {
                 throw Refusal.state(deed, "Another load runs in this oven.", "Stop that one first.");
             }

@@ -36,6 +36,21 @@ public record OvenTrace(
 
     static final String PREFIX = "OT-";
 
+    /**
+     * What a trace means to one of its runs.
+     *
+     * @param cleared whether its verdict is the same whatever the error was
+     * @param open whether frames may still wait for results
+     */
+    record Doubt(long traceId, String number, String thermocouple, boolean cleared, boolean open) {
+
+        public String words() {
+            return cleared
+                    ? "told again, the same verdict"
+                    : open ? "in doubt: " + thermocouple + " was found wrong since" : "was in doubt; results are given";
+        }
+    }
+
     /** What people call it, such as OT-0003. */
     static String number(long id) {
         return PREFIX + String.format(java.util.Locale.ROOT, "%04d", id);

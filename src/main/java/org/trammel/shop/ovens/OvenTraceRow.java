@@ -161,6 +161,10 @@ class OvenTraceRow {
         return state == OvenTraceState.CLOSED && closedWordsId == null ? ABOUT_NOTHING : shown(closedWordsId, texts);
     }
 
+    OvenTrace.Doubt doubt(boolean cleared) {
+        return new OvenTrace.Doubt(id, number(), thermocouple, cleared, state == OvenTraceState.OPEN);
+    }
+
     OvenTrace line(String oven, int frames, int waiting, Map<Long, KeptWords> texts) {
         return new OvenTrace(
                 id,

@@ -92,6 +92,25 @@ public class OvenTraces {
                 .toList();
     }
 
+    /** What was found since of the thermocouples of runs, by the ids of the runs; none of a run that no trace is about. */
+    Map<Long, List<OvenTrace.Doubt>> doubts(Collection<Long> runIds) {
+        if (runIds.isEmpty()) {
+            return Map.of();
+        }
+        Map<Long, Map<Long, TracedRunRow>> told = new LinkedHashMap<>();
+        tracedRuns
+                .findByRunIdInOrderById(runIds)
+                .forEach(row -> told.computeIfAbsent(row.runId(), id -> new LinkedHashMap<>())
+                        .put(row.traceId(), row));
+        Map<Long, List<OvenTrace.Doubt>> doubts = new LinkedHashMap<>();
+        told.forEach((run, byTrace) -> doubts.put(
+                run,
+                byTrace.values().stream()
+                        .map(row -> required(row.traceId()).doubt(row.cleared()))
+                        .toList()));
+        return doubts;
+    }
+
     OvenTraceRow required(long id) {
         return traces.findById(id)
                 .orElseThrow(() -> Refusal.missing(

@@ -65,8 +65,7 @@ public class Ovens {
     }
 
     private Oven oven(OvenRow row, List<Fitted> fitted, List<OvenTest> tested) {
-        return row.oven(
-                fitted, new OvenLocks(row.state(), row.stateReason(), fitted, tested, settings.today()).sentences());
+        return row.oven(fitted, new OvenLocks(row.state(), row.stateReason(), fitted, tested, settings.today()));
     }
 
     /** Thermocouples that are or were in the oven. */

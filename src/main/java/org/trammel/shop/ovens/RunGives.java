@@ -124,6 +124,7 @@ class RunGives implements GivenByRecord {
                         instanceof Answer.Determined<LoadTrace> trace)) {
             return List.of();
         }
+        LoadTrace heat = RunJudge.rules(run).of(trace.value());
         String readWith = wired.findByRunIdOrderByCode(run.id()).stream()
                 .filter(one -> one.role() == ThermocoupleRole.LOAD)
                 .map(one -> one.wired().code())
@@ -132,7 +133,7 @@ class RunGives implements GivenByRecord {
         programme.content().gives().forEach((figure, codes) -> {
             for (int i = 0; i < codes.size(); i++) {
                 String with = figure == RunFigure.QUENCH ? quenchWith(run) : readWith;
-                List<BigDecimal> raw = raw(figure, i, run, programme, verdict.value(), trace.value());
+                List<BigDecimal> raw = raw(figure, i, run, programme, verdict.value(), heat);
                 if (!raw.isEmpty()) {
                     values.add(RecordedReadings.Value.by(with, codes.get(i), raw, figure.unit()));
                 }

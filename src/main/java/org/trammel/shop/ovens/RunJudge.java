@@ -24,7 +24,7 @@ import org.trammel.calc.units.Answer;
 @Component
 class RunJudge {
 
-    private static final Duration STILL = Duration.ofHours(1);
+    private static final Duration STILL = Duration.ofMinutes(10);
 
     private final WiredRepository wired;
     private final QuenchRepository quenches;
@@ -41,11 +41,13 @@ class RunJudge {
      *
      * @param verdict without a value where the load has no record
      * @param signs thermocouples to look at; places to look, no verdicts
+     * @param worth equivalent hours of a run that ages or adds to what a frame has seen; null of another
      * @param topUp what is missing, where equivalent hours are asked for and not reached
      */
     record Said(
             Answer<RunVerdict> verdict,
             List<ThermocoupleCheck.Sign> signs,
+            @Nullable EquivalentTime worth,
             @Nullable TopUp topUp) {}
 
     Said of(RunRow run, Samples samples) {
@@ -58,8 +60,8 @@ class RunJudge {
         Answer<RunVerdict> verdict = ProgrammeCheck.computed(programme.content(), run.activation())
                 .then(asked -> RunVerdict.of(samples, thermocouples, asked, rules(run)))
                 .then(told -> Answer.of(quench(run, programme).map(told::with).orElse(told)));
-        return new Said(
-                verdict, ThermocoupleCheck.of(samples, gap(run), STILL), topUp(run, programme, samples, thermocouples));
+        EquivalentTime worth = worth(run, programme, samples, thermocouples);
+        return new Said(verdict, ThermocoupleCheck.of(samples, gap(run), STILL), worth, topUp(run, programme, worth));
     }
 
     /** The time from door to water, which no logger records: without it a run that asks for it is undecided. */
@@ -120,11 +122,21 @@ class RunJudge {
         return steps.get(steps.size() - 1).set_degC().doubleValue();
     }
 
-    /** What an age fell short of, and what that takes at the temperature of its last step; null where nothing is missing. */
-    private static @Nullable TopUp topUp(
+    private static @Nullable EquivalentTime worth(
             RunRow run, Programme programme, Samples samples, List<Thermocouple> thermocouples) {
         Activation activation = run.activation();
-        if (activation == null || !programme.purpose().ages()) {
+        if (activation == null || programme.purpose() == Purpose.SOLUTION) {
+            return null;
+        }
+        Answer<EquivalentTime> answer = LoadTrace.of(samples, thermocouples, gap(run))
+                .then(trace -> EquivalentTime.of(rules(run).of(trace), reference_degC(programme), activation));
+        return answer instanceof Answer.Determined<EquivalentTime> there ? there.value() : null;
+    }
+
+    /** What an age fell short of, and what that takes at the temperature of its last step; null where nothing is missing. */
+    private static @Nullable TopUp topUp(RunRow run, Programme programme, @Nullable EquivalentTime worth) {
+        Activation activation = run.activation();
+        if (activation == null || worth == null || !programme.purpose().ages()) {
             return null;
         }
         double last_degC = last_degC(programme);
@@ -137,9 +149,7 @@ class RunJudge {
                                 .usual_h())
                         .sum()
                 : least.doubleValue();
-        Answer<TopUp> answer = LoadTrace.of(samples, thermocouples, gap(run))
-                .then(trace -> EquivalentTime.of(trace, reference_degC, activation))
-                .then(time -> TopUp.of(wanted_h, time.coldest(), reference_degC, last_degC, activation));
+        Answer<TopUp> answer = TopUp.of(wanted_h, worth.coldest(), reference_degC, last_degC, activation);
         return answer instanceof Answer.Determined<TopUp> there && there.value().missing_h() > 0 ? there.value() : null;
     }
 }

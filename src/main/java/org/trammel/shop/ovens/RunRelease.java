@@ -24,7 +24,7 @@ import org.trammel.shop.travellers.Travellers;
 
 /**
  * Decides a run: which of its frames are released, which stay on hold. Ageing and solution treatment are decided by the QA
- * lead, a cure by an independent second person; by neither if they loaded or started it. Nothing is released whose record is
+ * lead, a cure by an independent second person; by neither if they loaded, signed or started it. Nothing is released whose record is
  * not conforming.
  */
 @Service
@@ -41,6 +41,7 @@ public class RunRelease {
     private final Crew crew;
     private final Tracing tracing;
     private final RunGives gives;
+    private final HeatFaults heat;
     private final RunWords texts;
     private final ActLog log;
 
@@ -56,6 +57,7 @@ public class RunRelease {
             Crew crew,
             Tracing tracing,
             RunGives gives,
+            HeatFaults heat,
             RunWords texts,
             ActLog log) {
         this.rows = rows;
@@ -69,6 +71,7 @@ public class RunRelease {
         this.crew = crew;
         this.tracing = tracing;
         this.gives = gives;
+        this.heat = heat;
         this.texts = texts;
         this.log = log;
     }
@@ -122,6 +125,7 @@ public class RunRelease {
                 if (frame.state() == FrameState.LOADED) {
                     decide(act, row, frame, kept.contains(frame.travellerId()), words);
                     gives.give(act, signerId, row, frame, values);
+                    heat.open(act, row, now.programme(), frame);
                     goesOn(act, frame);
                 }
             }
@@ -163,10 +167,16 @@ public class RunRelease {
     private RunSigner signer(Run run, long signerId, String deed) {
         Person person = turn.maySign(signerId, deed);
         LoadTurn.refuseWhoTookPart(run, signerId, person, deed);
+        if (run.hadAHand().contains(signerId)) {
+            throw Refusal.person(
+                    deed,
+                    person.initials() + " signed the load; who decides the run had no hand in it.",
+                    "Call somebody who neither loaded, signed nor started it.");
+        }
         if (!run.programme().purpose().releasedByQa()) {
             return RunSigner.SECOND;
         }
-        if (!crew.standsInForQaLead(signerId, run.tookPart())) {
+        if (!crew.standsInForQaLead(signerId, run.hadAHand())) {
             crew.require(signerId, deed, Role.QA_LEAD);
         }
         return RunSigner.QA;

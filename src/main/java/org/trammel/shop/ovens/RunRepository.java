@@ -18,7 +18,13 @@ interface RunRepository extends Repository<RunRow, Long> {
 
     boolean existsByCode(String code);
 
-    List<RunRow> findByIdLessThanOrderByIdDesc(long before, Limit limit);
+    /** As they were opened, newest first, below one; an id that none has is above all. */
+    @Query("""
+            select r from RunRow r where not exists (select 1 from RunRow b where b.id = :before
+            and (b.openedAt < r.openedAt or b.openedAt = r.openedAt and b.id <= r.id))
+            order by r.openedAt desc, r.id desc
+            """)
+    List<RunRow> page(long before, Limit limit);
 
     List<RunRow> findByIdIn(Collection<Long> ids);
 

@@ -55,14 +55,12 @@ public class Runs {
     }
 
     /**
-     * A page of them, newest first.
+     * A page of them, those opened last first.
      *
      * @param before id of the run to go on below; {@link Long#MAX_VALUE} for the first page
      */
     public List<Run> page(long before, int size) {
-        return rows.findByIdLessThanOrderByIdDesc(before, Limit.of(size)).stream()
-                .map(this::run)
-                .toList();
+        return rows.page(before, Limit.of(size)).stream().map(this::run).toList();
     }
 
     /** @throws Refusal if there is none of that number */

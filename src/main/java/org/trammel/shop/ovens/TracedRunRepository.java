@@ -1,5 +1,6 @@
 package org.trammel.shop.ovens;
 
+import java.util.Collection;
 import java.util.List;
 import org.springframework.data.repository.Repository;
 
@@ -11,4 +12,6 @@ interface TracedRunRepository extends Repository<TracedRunRow, Long> {
     List<TracedRunRow> findByTraceIdOrderById(long traceId);
 
     List<TracedRunRow> findByRunIdOrderById(long runId);
+
+    List<TracedRunRow> findByRunIdInOrderById(Collection<Long> runIds);
 }

@@ -11,5 +11,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Ovens",
-        allowedDependencies = {"travellers", "routes", "orders", "inspection", "gauges"})
+        allowedDependencies = {"travellers", "routes", "orders", "inspection", "gauges", "nonconformance"})
 package org.trammel.shop.ovens;

@@ -98,7 +98,7 @@ class Heats {
         return new Story.HeatOf(
                 head.part(),
                 in,
-                ledger.map(sheet -> sheet.sums().words()).orElse(null),
+                ledger.map(HeatLedgers.Sheet::words).orElse(null),
                 ledger.map(HeatLedgers.Sheet::visits).orElse(List.of()).stream()
                         .map(visit -> new Story.VisitOf(
                                 visit.run(),

@@ -22,7 +22,7 @@ class HeatLedgerTest {
         assertThat(ledger.share()).isCloseTo(0.14, within(0.005));
         assertThat(ledger.left_h()).isCloseTo(4 - 2.3, within(0.02));
         assertThat(ledger.holds()).isTrue();
-        assertThat(ledger.words())
+        assertThat(ledger.words(true))
                 .isEqualTo("The frame has seen 2.3 h since its age of 16 h, 14.4 % of it; 25 % are"
                         + " allowed, 1.7 h are left.");
         HeatLedger hot = value(HeatLedger.of(16, 0.25, List.of(), bake(200, 20, 149)));
@@ -30,7 +30,10 @@ class HeatLedgerTest {
         assertThat(hot.shareAfter()).isCloseTo(0.71, within(0.005));
         assertThat(hot.holds()).isFalse();
         HeatLedger both = value(HeatLedger.of(16, 0.25, three, bake(200, 20, 149)));
-        assertThat(both.words())
+        assertThat(ledger.words(false))
+                .isEqualTo("The frame has seen 2.3 h in ovens, 14.4 % of a usual age of 16 h; no age of it is recorded"
+                        + " here; 25 % are allowed, 1.7 h are left.");
+        assertThat(both.words(true))
                 .isEqualTo("The frame has seen 2.3 h since its age of 16 h, 14.4 % of it; the next bake adds"
                         + " 11.39 h and makes 85.6 %, of 25 % allowed.");
     }

@@ -171,6 +171,23 @@ class RunVerdictTest {
                                 + " recorded does not count.");
     }
 
+    /** Nine hours at temperature are recorded, seven of them while the run ran; at 177 °C an hour is worth an hour. */
+    @Test
+    void heatBeforeAndBehindTheRunCountsForNothing() {
+        Samples samples = EquivalentTimeTest.line(0, 177, 540, 177);
+        OvenProgramme asked = value(OvenProgramme.of(
+                List.of(OvenStep.of(177, 5, 8)), null, new OvenProgramme.Worth(177, OvenRuns.activation(), 8.0, null)));
+        assertThat(judged(samples, asked, WHOLE).judged()).isEqualTo(Judged.CONFORMING);
+        RunVerdict run = judged(
+                samples, asked, WHOLE.between(Instant.EPOCH.plusSeconds(3600), Instant.EPOCH.plusSeconds(8 * 3600)));
+        assertThat(run.judged()).isEqualTo(Judged.NOT_CONFORMING);
+        assertThat(run.steps().get(0).soak().total_h()).isCloseTo(7, within(1e-9));
+        assertThat(run.worth().coldest().usual_h()).isCloseTo(7, within(1e-9));
+        RunVerdict none = judged(samples, asked, WHOLE.between(Instant.EPOCH, Instant.EPOCH));
+        assertThat(none.judged()).isEqualTo(Judged.NOT_CONFORMING);
+        assertThat(none.findings().get(0).words()).contains("another run");
+    }
+
     /** 8.73 h usual, 8.72 to 8.79 by the energies held possible: limits among them are undecided. */
     @ParameterizedTest
     @CsvSource({"8.70, CONFORMING", "8.725, UNDECIDED", "8.74, NOT_CONFORMING"})

@@ -112,4 +112,32 @@ class ThermocoupleCheckTest {
         assertThat(sign.kind()).isEqualTo(ThermocoupleCheck.Kind.ALIKE);
         assertThat(sign.words()).startsWith("TC-08 reads the same as TC-05 in all 600 rows");
     }
+
+    /** A bake of an hour: the control rises by 8 K a minute, and what reads the load stands at 22 °C for 36 rows. */
+    @Test
+    void inAShortBakeTheStuckOneIsNamedAndNotTheOneThatMoves() {
+        long[] times = new long[60];
+        int[][] readings = new int[2][60];
+        for (int row = 0; row < 60; row++) {
+            times[row] = 30_000L * row;
+            readings[0][row] = 22_000 + 4000 * Math.min(row, 35);
+            readings[1][row] = 22_000 + 50 * Math.max(0, row - 35);
+        }
+        assertThat(ThermocoupleCheck.of(
+                        Samples.of(List.of("TC-21", "TC-22"), times, readings),
+                        Duration.ofMinutes(2),
+                        Duration.ofMinutes(10)))
+                .extracting(sign -> sign.channel() + " " + sign.kind())
+                .containsExactly("TC-22 STUCK");
+    }
+
+    @Test
+    void manyJumpsAreOneSign() {
+        List<ThermocoupleCheck.Sign> signs =
+                signs(samples(row -> sound(row) + (row > 100 && row < 160 && row / 5 % 2 == 0 ? 9000 : 0)));
+        assertThat(signs)
+                .filteredOn(sign -> sign.kind() == ThermocoupleCheck.Kind.JUMPED)
+                .singleElement()
+                .satisfies(sign -> assertThat(sign.words()).endsWith("such jumps in all."));
+    }
 }

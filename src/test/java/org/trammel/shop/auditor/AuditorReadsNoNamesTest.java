@@ -108,8 +108,7 @@ class AuditorReadsNoNamesTest {
         lot = LeftBehind.lot(shop, beans, qa);
         secrets.addAll(LeftInTheShop.study(beans, shop.act(qa), gauge));
         drift = LeftBehind.axis(shop, beans, owner, qa, "Overhang");
-        ovens = LeftInTheShop.ovens(
-                beans, shop, qa, worker, second, shop.frame(route()).serial());
+        ovens = LeftInTheShop.ovens(beans, shop, qa, worker, second);
         coat = LeftInTheShop.coat(beans, shop, qa, worker);
         torqued = LeftInTheShop.torqued(beans, shop, qa, worker, second);
         weld = LeftAtTheTorch.weld(beans, shop, qa, worker);
@@ -262,6 +261,7 @@ class AuditorReadsNoNamesTest {
                 "/loads",
                 "/loads/" + ovens,
                 "/cold-store",
+                "/loads/" + ovens + "/paper",
                 "/oven-traces",
                 "/oven-traces/" + id("select max(id) from oven_trace"),
                 "/routes",

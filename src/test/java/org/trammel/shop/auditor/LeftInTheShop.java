@@ -52,6 +52,7 @@ import org.trammel.shop.ovens.Purpose;
 import org.trammel.shop.ovens.RunRelease;
 import org.trammel.shop.ovens.RunSigner;
 import org.trammel.shop.ovens.Runs;
+import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.routes.Proof;
 import org.trammel.shop.routes.StepSheet;
@@ -74,7 +75,7 @@ final class LeftInTheShop {
     }
 
     /** A bake from its oven to its decision; oven, programme and load have the number that is given. */
-    static String ovens(BeanFactory beans, WholeShop shop, long qa, long worker, long second, String serial) {
+    static String ovens(BeanFactory beans, WholeShop shop, long qa, long worker, long second) {
         String code = "AU-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
         oven(beans.getBean(OvenRegister.class), shop, qa, code);
         Programmes programmes = beans.getBean(Programmes.class);
@@ -86,7 +87,7 @@ final class LeftInTheShop {
                 new NewProgramme(
                         "bake",
                         List.of("AL6061"),
-                        List.of(),
+                        List.of("159"),
                         List.of(ProgrammeStep.of(new BigDecimal("160"), five, new BigDecimal("0.3"))),
                         null,
                         null,
@@ -98,6 +99,10 @@ final class LeftInTheShop {
                         false,
                         "data sheet"));
         programmes.approve(shop.act(qa), drawn.revisionId(), drawn.version());
+        String serial = shop.frame(shop.route(
+                        SmallRoute.of(SmallRoute.op("159").step("cured").sheet())
+                                .sheet()))
+                .serial();
         Loads loads = beans.getBean(Loads.class);
         OvenRuns runs = beans.getBean(OvenRuns.class);
         loads.open(shop.act(worker), code, code, code, "upright");
@@ -123,7 +128,8 @@ final class LeftInTheShop {
                 new LogImport.Choices(null, null, false));
         records.take(
                 shop.act(worker), code, beans.getBean(Runs.class).draftId(code).orElseThrow());
-        beans.getBean(RunRelease.class).decide(shop.act(second), code, second, Set.of(), null);
+        long third = shop.hire(Role.STATION_WORKER);
+        beans.getBean(RunRelease.class).decide(shop.act(third), code, third, Set.of(), null);
         beans.getBean(OvenRegister.class)
                 .tested(
                         shop.act(qa),
@@ -142,7 +148,16 @@ final class LeftInTheShop {
     private static void oven(OvenRegister register, WholeShop shop, long qa, String code) {
         BigDecimal size = new BigDecimal("1000");
         register.register(
-                shop.act(qa), code, new NewOven("dries", BigDecimal.TEN, size, size, size, new BigDecimal("45")));
+                shop.act(qa),
+                code,
+                new NewOven(
+                        "dries",
+                        java.util.EnumSet.of(Purpose.CURE),
+                        BigDecimal.TEN,
+                        size,
+                        size,
+                        size,
+                        new BigDecimal("45")));
         Instant before = shop.clock().instant().minus(Duration.ofDays(1));
         LocalDate later = LocalDate.of(2027, 1, 1);
         BigDecimal at = new BigDecimal("160");

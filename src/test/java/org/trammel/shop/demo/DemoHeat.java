@@ -23,6 +23,11 @@ import org.trammel.shop.ovens.HeatLedgers;
 import org.trammel.shop.ovens.OvenTrace;
 import org.trammel.shop.ovens.OvenTraces;
 import org.trammel.shop.ovens.Ovens;
+import org.trammel.shop.ovens.Programme;
+import org.trammel.shop.ovens.ProgrammeState;
+import org.trammel.shop.ovens.Programmes;
+import org.trammel.shop.ovens.Purpose;
+import org.trammel.shop.ovens.RunFigure;
 import org.trammel.shop.ovens.TraceOutcome;
 import org.trammel.shop.travellers.Travellers;
 
@@ -49,6 +54,9 @@ abstract class DemoHeat extends DemoHands {
 
     @Autowired
     private HeatLedgers ledgers;
+
+    @Autowired
+    private Programmes programmes;
 
     @Autowired
     private Ovens ovens;
@@ -112,6 +120,9 @@ abstract class DemoHeat extends DemoHands {
     @Test
     void theQaLeadComesFromTheDeskToTheRunsAndToTheFrameThatLeft() {
         hands.open(qa, "/qa");
+        assertThat(text(qa.locator(".due a.row", new Page.LocatorOptions().setHasText("TC-07"))))
+                .contains("failed")
+                .contains("16 Mar");
         qa.locator("a.row", new Page.LocatorOptions().setHasText("TC-07 in OV-1"))
                 .click();
         qa.waitForURL("**/oven-traces/*");
@@ -136,7 +147,11 @@ abstract class DemoHeat extends DemoHands {
                 .contains("103-D");
         qa.locator("a", new Page.LocatorOptions().setHasText("HT-0226")).first().click();
         qa.waitForURL("**/loads/HT-0226");
-        assertThat(text(qa.locator("main"))).contains("HT-0226.csv").contains("conforming");
+        assertThat(text(qa.locator("main")))
+                .contains("HT-0226.csv")
+                .contains("conforming")
+                .contains("in doubt: TC-07 was found wrong since")
+                .contains("Worth 8,73 equivalent hours at 177 °C");
         hands.look(qa, "heat-run");
     }
 
@@ -174,15 +189,29 @@ abstract class DemoHeat extends DemoHands {
                 .toList();
     }
 
+    /** The operations in which a coat is cured, of a frame in one colour and of one in two, as the trade numbers them. */
+    @Test
+    void everyCureIsForTheCoatsOfItsMetalsAndGivesWhatItsRecordTells() {
+        List<Programme> cures = programmes.all().stream()
+                .filter(one -> one.state() == ProgrammeState.APPROVED && one.purpose() == Purpose.CURE)
+                .toList();
+        assertThat(cures).hasSize(3).allSatisfy(cure -> {
+            assertThat(cure.content().guards()).containsExactly("150", "150.2", "150.6", "150.9");
+            assertThat(cure.content().gives().get(RunFigure.SOAK)).contains("150-4");
+            assertThat(cure.content().gives().get(RunFigure.IN_BAND)).contains("150-5");
+        });
+    }
+
     /** 20 min at 160 °C are worth 0.77 h at 149 °C, 20 min at 200 °C 11.4 h (115 kJ/mol, the story's own sums). */
     @Test
     void aBakeThatOneFrameDoesNotStandAnyMoreIsRefusedBeforeItIsLoaded() {
         HeatLedgers.Sheet ledger =
                 ledgers.of(serial("O-114"), "", "AL7005", null, null).orElseThrow();
-        assertThat(ledger.visits()).hasSize(3).allSatisfy(visit -> {
+        assertThat(ledger.visits()).singleElement().satisfies(visit -> {
             assertThat(visit.byRecord()).isTrue();
-            // With its ramps a bake is worth a little more than its soak alone.
-            assertThat(visit.hours().usual_h()).isBetween(0.77, 1.25);
+            // With its ramps a bake is worth a little more than its soak alone; three of them stay within a quarter of
+            // 16 h.
+            assertThat(visit.hours().usual_h()).isBetween(0.77, 4 / 3.0);
         });
         hands.open(qa, "/loads/new");
         qa.locator("select[name=oven]").selectOption("OV-3");

@@ -66,7 +66,7 @@ abstract class AfterADrift extends AtTheOven {
                         null,
                         method,
                         new BigDecimal(figure),
-                        "as shown",
+                        "HB",
                         new BigDecimal(least),
                         null,
                         "end face",

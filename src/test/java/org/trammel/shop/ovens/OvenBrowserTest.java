@@ -113,7 +113,10 @@ class OvenBrowserTest {
     private void oven(long keeper) {
         OvenRegister register = beans.getBean(OvenRegister.class);
         BigDecimal size = new BigDecimal("1000");
-        register.register(crew.act(keeper), "OV-1", new NewOven("ageing", new BigDecimal("6"), size, size, size, size));
+        register.register(
+                crew.act(keeper),
+                "OV-1",
+                new NewOven("ageing", EnumSet.of(Purpose.AGEING), new BigDecimal("6"), size, size, size, size));
         Instant tested = clock.instant().minus(Duration.ofDays(3));
         LocalDate due = LocalDate.of(2026, 12, 31);
         BigDecimal at = new BigDecimal("177");
@@ -239,7 +242,7 @@ class OvenBrowserTest {
         assertThat(runs.byCode("HT-0226").judged())
                 .as("not judged before it is taken")
                 .isNull();
-        Chromium.send(page, page.getByText("Take it", new Page.GetByTextOptions().setExact(true)));
+        Chromium.send(page, page.getByText("Take HT-0226.csv", new Page.GetByTextOptions().setExact(true)));
         page.getByText("Decide the run").first().waitFor();
         assertThat(runs.byCode("HT-0226").judged()).isEqualTo(Judged.CONFORMING);
         assertThat(main()).contains("8,3 h").contains("8,73 h");

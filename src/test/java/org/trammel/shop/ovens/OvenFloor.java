@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.thermal.ThermocoupleRole;
@@ -35,6 +36,8 @@ final class OvenFloor {
         String code = bare();
         String load = fit(code, ThermocoupleRole.LOAD);
         String control = fit(code, ThermocoupleRole.CONTROL);
+        surveyAt("100", code, "-2.1", "2.8", before, LATER);
+        surveyAt("540", code, "-2.1", "2.8", before, LATER);
         survey(code, "-2.1", "2.8", before, LATER);
         accuracy(code, load, "0", before, LATER);
         accuracy(code, control, "0", before, LATER);
@@ -48,6 +51,7 @@ final class OvenFloor {
                 code,
                 new NewOven(
                         "of a test",
+                        EnumSet.allOf(Purpose.class),
                         new BigDecimal("6"),
                         new BigDecimal("1600"),
                         new BigDecimal("900"),
@@ -63,10 +67,14 @@ final class OvenFloor {
     }
 
     void survey(String oven, String lowest, String highest, Instant at, @Nullable LocalDate due) {
+        surveyAt("177", oven, lowest, highest, at, due);
+    }
+
+    void surveyAt(String degC, String oven, String lowest, String highest, Instant at, @Nullable LocalDate due) {
         register.tested(
                 crew.act(qa),
                 oven,
-                NewTest.survey(at, due, new BigDecimal(lowest), new BigDecimal(highest), new BigDecimal("177"), "R-1"));
+                NewTest.survey(at, due, new BigDecimal(lowest), new BigDecimal(highest), new BigDecimal(degC), "R-1"));
     }
 
     void accuracy(String oven, String thermocouple, String error, Instant at, @Nullable LocalDate due) {

@@ -5,9 +5,11 @@ import static org.trammel.shop.floor.SmallRoute.op;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.travellers.HoldReason;
@@ -16,6 +18,9 @@ import org.trammel.shop.travellers.Holds;
 
 /** What may be loaded, and who says so. */
 class OvenLoadTest extends AtTheOven {
+
+    @Autowired
+    private Ovens ovens;
 
     @Test
     void onlyWhatFitsIsLoaded() {
@@ -130,8 +135,8 @@ class OvenLoadTest extends AtTheOven {
     void aBakeAboveTheLimitOfHeatIsRefusedBeforeLoadingWithItsSum() {
         String cool = "P-C" + NUMBER.incrementAndGet();
         String hot = "P-H" + NUMBER.incrementAndGet();
-        approve(cool, Purpose.CURE, "190", "0.3333", List.of());
-        approve(hot, Purpose.CURE, "200", "0.9", List.of());
+        approve(cool, Purpose.CURE, "190", "0.3333", List.of(operation));
+        approve(hot, Purpose.CURE, "200", "0.9", List.of(operation));
         Floor.Frame frame = frame();
         Run first = loads.open(crew.act(second), null, oven.oven(), cool, "");
         loads.load(crew.act(second), first.code(), List.of(frame.serial()), ready(null));
@@ -149,5 +154,91 @@ class OvenLoadTest extends AtTheOven {
                                 .replace('.', ',')
                         + " h");
         assertThat(runs.byCode(next.code()).in()).isEmpty();
+    }
+
+    @Test
+    void aProgrammeThatNamesNoOperationLoadsNothing() {
+        String none = "P-N" + NUMBER.incrementAndGet();
+        approve(none, Purpose.CURE, "160", "0.3333", List.of());
+        refused(() -> loads.open(crew.act(second), null, oven.oven(), none, ""), "names no operation");
+    }
+
+    @Test
+    void aCureTakesNoFrameThatDoesNotStandAtItsOperationOrIsOnHold() {
+        String bake = "P-N" + NUMBER.incrementAndGet();
+        String last = "9" + NUMBER.get() + "z";
+        approve(bake, Purpose.CURE, "160", "0.3333", List.of(last));
+        Floor.Frame early = floor.frame(SmallRoute.of(
+                        op("020").step("saw").sheet(),
+                        op(last).at("2").step("on").sheet())
+                .sheet());
+        Run run = loads.open(crew.act(second), null, oven.oven(), bake, "");
+        refused(
+                () -> loads.load(crew.act(second), run.code(), List.of(early.serial()), ready(null)),
+                "stands at operation 020");
+        floor.tickAll(early, heat);
+        long operationId = floor.sheet(early).at().line().operationId();
+        long hold = holds.place(
+                crew.act(qa),
+                new Holds.Request(
+                        early.travellerId(),
+                        HoldScope.OPERATION,
+                        operationId,
+                        HoldReason.SAFETY,
+                        "a crack was seen",
+                        "by hand",
+                        Set.of()));
+        refused(() -> loads.load(crew.act(second), run.code(), List.of(early.serial()), ready(null)), "on hold");
+        assertThat(hold).isPositive();
+        assertThat(runs.byCode(run.code()).in()).isEmpty();
+    }
+
+    @Test
+    void aTopUpTakesOnlyWhatWasAged() {
+        String more = "P-N" + NUMBER.incrementAndGet();
+        approve(more, Purpose.TOP_UP, "177", "3", List.of());
+        Run run = loads.open(crew.act(heat), null, oven.oven(), more, "");
+        refused(
+                () -> loads.load(crew.act(heat), run.code(), List.of(frame().serial()), ready(null)),
+                "no run that aged it");
+    }
+
+    @Test
+    void anOvenTakesOnlyProgrammesOfWhatItIsForBetweenTheTemperaturesOfItsSurveys() {
+        String cures = new OvenFloor(register, crew).ready().oven();
+        register.edit(
+                crew.act(qa),
+                cures,
+                ovens.byCode(cures).version(),
+                new NewOven(
+                        "cures",
+                        Set.of(Purpose.CURE),
+                        new BigDecimal("6"),
+                        new BigDecimal("1600"),
+                        new BigDecimal("900"),
+                        new BigDecimal("1100"),
+                        new BigDecimal("45")));
+        refused(() -> loads.open(crew.act(heat), null, cures, programme, ""), cures + " is for cure of a coat");
+        String hot = "P-S" + NUMBER.incrementAndGet();
+        approve(hot, Purpose.SOLUTION, "560", "1", List.of(operation));
+        refused(
+                () -> loads.open(crew.act(heat), null, oven.oven(), hot, ""),
+                "goes to 560 °C, and surveys of " + oven.oven() + " stand at 100 and 177 and 540 °C");
+    }
+
+    @Test
+    void loadsStandInTheOrderTheyWereOpened() {
+        Instant now = clock.instant();
+        clock.pass(Duration.ofDays(2));
+        Run late = loads.open(crew.act(heat), null, oven.oven(), programme, "");
+        clock.setTo(now);
+        Run early = loads.open(crew.act(heat), null, oven.oven(), programme, "");
+        List<Long> both = List.of(late.id(), early.id());
+        assertThat(runs.page(Long.MAX_VALUE, 1000)).extracting(Run::id).containsSubsequence(both);
+        assertThat(runs.page(late.id(), 1000))
+                .extracting(Run::id)
+                .contains(early.id())
+                .doesNotContain(late.id());
+        assertThat(runs.page(early.id(), 1000)).extracting(Run::id).doesNotContainAnyElementsOf(both);
     }
 }

@@ -1,0 +1,29 @@
+package org.trammel.shop.ovens;
+
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.trammel.shop.people.Crew;
+
+/** Paper of a load: the sheet that is signed at the oven, and the sheet on its door. */
+@Controller
+class LoadPaperPages {
+
+    private final Runs runs;
+    private final Crew crew;
+
+    LoadPaperPages(Runs runs, Crew crew) {
+        this.runs = runs;
+        this.crew = crew;
+    }
+
+    @GetMapping("/loads/{code}/paper")
+    String paper(@PathVariable String code, Model model) {
+        Run run = runs.byCode(code);
+        model.addAttribute("run", run);
+        model.addAttribute("p", run.programme());
+        model.addAttribute("names", crew.names());
+        return "ovens/paper";
+    }
+}
