@@ -1,8 +1,10 @@
 package org.trammel.shop.coats;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -11,6 +13,7 @@ import org.trammel.shop.gauges.Gauge;
 import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
+import org.trammel.shop.ovens.Ovens;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
 
@@ -32,10 +35,12 @@ class CoatGauges {
     private static final String LOOK = "GLOSS";
 
     private final Gauges gauges;
+    private final Ovens ovens;
     private final Settings settings;
 
-    CoatGauges(Gauges gauges, Settings settings) {
+    CoatGauges(Gauges gauges, Ovens ovens, Settings settings) {
         this.gauges = gauges;
+        this.ovens = ovens;
         this.settings = settings;
     }
 
@@ -64,6 +69,14 @@ class CoatGauges {
     }
 
     Means metal(String code, BigDecimal degC) {
+        String oven = fitted().get(code.strip().toUpperCase(Locale.ROOT));
+        if (oven != null) {
+            throw Refusal.input(
+                    "metalGauge",
+                    "This is not recorded.",
+                    code.strip() + " is fitted in " + oven + " and reads no frame in the booth.",
+                    "Choose what was held to the frame.");
+        }
         List<String> own = gauges.byCode(code).map(Gauge::ranges).orElse(List.of()).stream()
                 .map(GaugeRange::kind)
                 .toList();
@@ -142,7 +155,15 @@ class CoatGauges {
     Map<String, String> usableOnMetal() {
         Map<String, String> usable = new LinkedHashMap<>();
         METAL.forEach(kind -> usable(kind, "°C").forEach(usable::putIfAbsent));
+        usable.keySet().removeAll(fitted().keySet());
         return usable;
+    }
+
+    /** Ovens by the thermocouples that are in them. */
+    private Map<String, String> fitted() {
+        Map<String, String> fitted = new HashMap<>();
+        ovens.all().forEach(oven -> oven.fitted().forEach(one -> fitted.put(one.code(), oven.code())));
+        return fitted;
     }
 
     /** The register names a figure outside the range by the place of a reading; here each has a field of its own. */

@@ -12,11 +12,13 @@ import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.coating.FilmArea;
 import org.trammel.calc.coating.FilmGauge;
 import org.trammel.shop.gauges.Means;
+import org.trammel.shop.ovens.Curing;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.Travellers;
 
 /** Takes maps of a film, and what is read of how a coat holds and looks, and judges each by its finish. */
 @Service
@@ -32,6 +34,8 @@ public class Films {
     private final CoatGauges gauges;
     private final CoatFaults faults;
     private final CoatGives gives;
+    private final Curing curing;
+    private final Travellers travellers;
     private final Settings settings;
     private final ActLog log;
 
@@ -42,6 +46,8 @@ public class Films {
             CoatGauges gauges,
             CoatFaults faults,
             CoatGives gives,
+            Curing curing,
+            Travellers travellers,
             Settings settings,
             ActLog log) {
         this.rows = rows;
@@ -50,6 +56,8 @@ public class Films {
         this.gauges = gauges;
         this.faults = faults;
         this.gives = gives;
+        this.curing = curing;
+        this.travellers = travellers;
         this.settings = settings;
         this.log = log;
     }
@@ -69,6 +77,22 @@ public class Films {
                 .toList();
     }
 
+    /** A film is measured when it is a film: powder that is not melted yet lies thicker, and comes off under the probe. */
+    private void requireCured(long operationId) {
+        travellers.operation(operationId).steps().stream()
+                .filter(step -> step.irreversible() && !step.ticked())
+                .findFirst()
+                .ifPresent(step -> {
+                    throw Refusal.state(
+                            NOT_TAKEN,
+                            "“" + step.text() + "” is not ticked: the film is not there yet.",
+                            "Read it when the coat is sprayed, cured and cold.");
+                });
+        curing.outstanding(operationId, NOT_TAKEN).ifPresent(why -> {
+            throw why;
+        });
+    }
+
     /**
      * Takes a map.
      *
@@ -82,6 +106,7 @@ public class Films {
         }
         CoatTurn.At at = turn.atHand(act, operationId, NOT_TAKEN);
         CoatAsked asked = asked(at, NOT_TAKEN);
+        requireCured(operationId);
         List<FilmArea> areas = new ArrayList<>();
         for (int i = 0; i < asked.areas().size(); i++) {
             String name = asked.areas().get(i);

@@ -11,5 +11,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Surface and coat",
-        allowedDependencies = {"travellers", "gauges", "materials", "nonconformance", "routes", "inspection"})
+        allowedDependencies = {"travellers", "gauges", "materials", "nonconformance", "routes", "inspection", "ovens"})
 package org.trammel.shop.coats;

@@ -99,6 +99,12 @@ class CoatGivesTest extends AtTheBooth {
                         .byTwo(),
                 Asked.of("150-3c", "µm", null, "80", "FILM-EDDY").reduced(10, Reduction.GREATEST));
         String eddy = floor.gauge("FILM-EDDY", "µm", "1.2");
+        refused(
+                () -> films.take(crew.act(worker), at(frame), Map.of("head tube", "72", "seat tube", "59"), eddy),
+                "the film is not there yet");
+        measure(at(frame), "21", "50", "20");
+        powder(at(frame), powderLot(null), "0.4");
+        tick(frame, "sprayed");
         Film film = films.take(
                 crew.act(worker),
                 at(frame),

@@ -8,8 +8,10 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.calc.thermal.ThermocoupleRole;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.materials.Lot;
@@ -17,6 +19,9 @@ import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.Lots;
 import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.materials.NewLot;
+import org.trammel.shop.ovens.NewOven;
+import org.trammel.shop.ovens.OvenRegister;
+import org.trammel.shop.ovens.Purpose;
 import org.trammel.shop.people.Role;
 
 /** What a frame's surface must be like before it is coated, and that no way leads past it. */
@@ -24,6 +29,12 @@ class SurfaceTest extends AtTheBooth {
 
     @Autowired
     private Lots lotsHere;
+
+    @Autowired
+    private OvenRegister ovens;
+
+    @Autowired
+    private CoatGauges gauges;
 
     /** Air of 21 °C and 68 % has its dew point at 14.87 °C by the Magnus form with the constants of Sonntag (1990). */
     @Test
@@ -269,5 +280,23 @@ class SurfaceTest extends AtTheBooth {
                                 null,
                                 "s")),
                 "named for the blast and for the coat");
+    }
+
+    @Test
+    void whatIsFittedInAnOvenReadsNoFrameInTheBooth() {
+        inForce("AL6061");
+        Floor.Frame frame = atTheCoat();
+        BigDecimal size = new BigDecimal("1000");
+        String oven = "OB" + coat.toUpperCase(java.util.Locale.ROOT);
+        ovens.register(
+                crew.act(qa),
+                oven,
+                new NewOven("cures", Set.of(Purpose.CURE), BigDecimal.TEN, size, size, size, BigDecimal.TEN));
+        ovens.fit(crew.act(qa), oven, thermometer, ThermocoupleRole.CONTROL);
+        assertThat(gauges.usableOnMetal()).doesNotContainKey(thermometer);
+        refused(() -> measure(at(frame), "21", "50", "20"), thermometer + " is fitted in " + oven);
+        ovens.remove(crew.act(qa), oven, thermometer, "held to frames again");
+        assertThat(gauges.usableOnMetal()).containsKey(thermometer);
+        measure(at(frame), "21", "50", "20");
     }
 }
