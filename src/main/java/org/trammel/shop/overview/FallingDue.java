@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.gauges.Failure;
 import org.trammel.shop.gauges.Gauge;
+import org.trammel.shop.gauges.GaugeRegister;
 import org.trammel.shop.gauges.GaugeState;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.materials.Lot;
@@ -25,13 +27,21 @@ class FallingDue {
     private static final int MOST = 200;
 
     private final Gauges gauges;
+    private final GaugeRegister register;
     private final Qualifications qualifications;
     private final Lots lots;
     private final Stations stations;
     private final Settings settings;
 
-    FallingDue(Gauges gauges, Qualifications qualifications, Lots lots, Stations stations, Settings settings) {
+    FallingDue(
+            Gauges gauges,
+            GaugeRegister register,
+            Qualifications qualifications,
+            Lots lots,
+            Stations stations,
+            Settings settings) {
         this.gauges = gauges;
+        this.register = register;
         this.qualifications = qualifications;
         this.lots = lots;
         this.stations = stations;
@@ -62,7 +72,7 @@ class FallingDue {
             String path = "/shop/gauges/" + g.code();
             String what = g.code() + ", " + g.what();
             if (g.state() == GaugeState.BLOCKED || g.state() == GaugeState.FAILED) {
-                due.add(new DeskFacts.Due(what, g.state().word(), "stopped", g.dueOn(), path));
+                due.add(new DeskFacts.Due(what, g.state().word(), "stopped", since(g), path));
             } else if (g.dueOn() != null && !g.dueOn().isAfter(until)) {
                 boolean over = g.dueOn().isBefore(today);
                 due.add(new DeskFacts.Due(
@@ -73,6 +83,15 @@ class FallingDue {
                         path));
             }
         }
+    }
+
+    /** The day on which it was found so, and not the one on which it would have been due. */
+    private LocalDate since(Gauge gauge) {
+        return register.failuresOf(gauge.id()).stream()
+                .filter(failure -> gauge.state() == GaugeState.FAILED)
+                .findFirst()
+                .map(Failure::foundOn)
+                .orElseGet(() -> settings.dayOf(gauge.stateSince()));
     }
 
     private void qualifications(LocalDate today, Names names, List<DeskFacts.Due> due) {

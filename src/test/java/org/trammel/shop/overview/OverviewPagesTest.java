@@ -369,4 +369,20 @@ class OverviewPagesTest {
                 .getResponse()
                 .getContentAsString();
     }
+
+    @Test
+    void aTabletComesFromItsFramesToTheOvensAndBack() throws Exception {
+        Person worker = crew.byId(floor.hire(Role.STATION_WORKER));
+        String list = mvc.perform(get("/station").with(Signed.atTablet(worker, null, "1")))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(list).contains("href=\"/loads\"");
+        String loads = mvc.perform(get("/loads").with(Signed.atTablet(worker, null, "1")))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(loads).contains("href=\"/station\"").doesNotContain("href=\"/nonconformances\"");
+        assertThat(page("/loads", owner)).contains("href=\"/nonconformances\"");
+    }
 }
