@@ -1,6 +1,7 @@
 package org.trammel.calc.thermal;
 
 import java.io.IOException;
+import java.io.PrintStream;
 import java.io.Reader;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -38,6 +39,7 @@ final class LogHeap {
     }
 
     public static void main(String[] arguments) throws IOException {
+        PrintStream out = System.out;
         int channels = Integer.parseInt(arguments[0]);
         int rows = (int) (BYTES / row(0, channels).length() / BLOCK * BLOCK);
         for (Order order : Order.values()) {
@@ -47,7 +49,7 @@ final class LogHeap {
             byte[] stored = SampleEncoding.encode(read);
             read = null;
             int back = OvenRuns.value(SampleEncoding.decode(stored)).rows();
-            System.out.printf(
+            out.printf(
                     Locale.ROOT,
                     "%d thermocouples, %s: %d of %d rows, stored in %.1f MB%n",
                     channels,
