@@ -68,8 +68,12 @@ class BuildTurn {
     /** The same for what is done to the bicycle itself: nothing on hold is joined, bedded, ridden or packed, freed or not. */
     At atHandAndFree(Act act, long operationId, String deed) {
         At at = atHand(act, operationId, deed);
-        evidence.requireFree(operationId, "go on");
+        requireFree(operationId);
         return at;
+    }
+
+    void requireFree(long operationId) {
+        evidence.requireFree(operationId, "go on");
     }
 
     void require(boolean named, At at, String deed) {

@@ -87,7 +87,7 @@ public class Builds {
         if (!turn.opens(act, "join-parts", operationId)) {
             return of(operationId);
         }
-        BuildTurn.At at = turn.atHandAndFree(act, operationId, deed);
+        BuildTurn.At at = turn.atHand(act, operationId, deed);
         turn.require(at.rules().joins(at.line().code()), at, deed);
         Set<String> tags = new TreeSet<>();
         scanned.stream().filter(tag -> !tag.isBlank()).forEach(tag -> tags.add(part(at.head(), tag, deed)));
@@ -99,7 +99,9 @@ public class Builds {
                     child.mark() + " belongs to it and was not scanned.",
                     "Scan the tag of every part: " + String.join(", ", records.parts(at.head())) + ".");
         });
+        // A hold of a part covers the frame too; the part is named first.
         wanted.forEach(child -> requireReady(child, deed));
+        turn.requireFree(operationId);
         OffsetShares read = shares.checked(deed);
         StackUp stack = read.stack();
         joins.saveAndFlush(new JoinRow(

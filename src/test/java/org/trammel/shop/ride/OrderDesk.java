@@ -2,6 +2,7 @@ package org.trammel.shop.ride;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
 import java.util.Arrays;
@@ -104,7 +105,15 @@ final class OrderDesk {
         desk.open("/designs/" + revision);
         for (GateCheck check : asked(revision)) {
             Page page = desk.page();
+            Locator row = page.locator(
+                    "tr", new Page.LocatorOptions().setHas(page.locator("th:text-is('" + check.label() + "')")));
+            boolean uncomputed = row.innerText().contains("is not given");
             page.locator("[aria-label='Answer " + check.label() + "']").click();
+            if (uncomputed) {
+                // All numbers of this frame are typed from a drawing on paper.
+                row.locator("[name='answer']").selectOption("DECIDED");
+                row.locator("textarea").fill("as drawn on paper");
+            }
             desk.press("details[open] button");
         }
         for (String signer : List.of(shop.owner.id() + ":OWNER", shop.qa.id() + ":QA_LEAD")) {
