@@ -35,8 +35,8 @@ class CoatFaults {
     }
 
     /**
-     * Opens one. One about the same thing that nobody put a decision forward for stands for it; any other does not: a
-     * decision about one thing releases nothing else.
+     * Opens one. One about the same thing, or about a characteristic that the same record gave, stands for it while nobody
+     * put a decision forward; any other does not: a decision about one thing releases nothing else.
      *
      * @param what does not conform, as a sentence
      * @return its number
@@ -47,7 +47,7 @@ class CoatFaults {
         return reads.of(at.head().serial()).stream()
                 .filter(one -> one.operationId() == operation
                         && one.state() == NonconformanceState.OPEN
-                        && one.words().startsWith(what))
+                        && (one.words().startsWith(what) || given(operation, one)))
                 .map(NonconformanceLine::number)
                 .findFirst()
                 .orElseGet(() -> opening.ofRecord(
@@ -55,6 +55,12 @@ class CoatFaults {
                         at.head().travellerId(),
                         operation,
                         words.length() > 1000 ? words.substring(0, 999) + "…" : words));
+    }
+
+    private boolean given(long operationId, NonconformanceLine one) {
+        return travellers.operation(operationId).characteristics().stream()
+                .anyMatch(c -> KINDS.contains(c.gaugeKind())
+                        && Long.valueOf(c.characteristicId()).equals(one.characteristicId()));
     }
 
     /**

@@ -77,13 +77,15 @@ final class Trial {
         if (attempt.act() == null) {
             return;
         }
-        boolean undisturbed = ranOut == ranOut(serial);
+        // What was read back blind and asked about is kept, though nothing is read: see BlindAttempts.
+        boolean kept = refused && !again && askedAbout(attempt.act().id());
+        boolean undisturbed = ranOut == ranOut(serial) && !kept;
         if ((refused || again) && undisturbed && !before.equals(always.digest(serial))) {
             found.add((again ? "sent again, " : "refused, ") + attempt.words() + " changed something: " + before + " "
                     + always.digest(serial));
         }
-        if (refused && !again && logged(attempt.act().id())) {
-            found.add("refused, " + attempt.words() + " is in the log");
+        if (refused && !again && logged(attempt.act().id()) != kept) {
+            found.add("refused, " + attempt.words() + (kept ? " was kept and is not in the log" : " is in the log"));
         }
         if (!refused && !logged(attempt.act().id())) {
             found.add(attempt.words() + " was done and is not in the log");
@@ -127,6 +129,15 @@ final class Trial {
             found.add(attempt.words() + " broke: " + broken);
             return "broke: " + broken;
         }
+    }
+
+    private boolean askedAbout(UUID act) {
+        return world.jdbc()
+                        .sql("select count(*) from blind_attempt where act_id = ?")
+                        .param(act)
+                        .query(Long.class)
+                        .single()
+                > 0;
     }
 
     private boolean logged(@Nullable UUID act) {
