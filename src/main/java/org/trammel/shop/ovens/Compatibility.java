@@ -73,13 +73,14 @@ class Compatibility {
                             "It is in load " + code + ", which is not decided.",
                             "Take it out there, or decide that run first.");
                 });
-        // First of all: a hold may be lifted, heat is not taken back, and another programme is chosen.
+        boolean anywhere = programme.content().guards().isEmpty() && programme.purpose() == Purpose.TOP_UP;
+        if (anywhere) {
+            requireAged(head, deed);
+        }
+        // Before all else: a hold may be lifted, heat is not taken back, and another programme is chosen.
         heat(run, programme, head, deed);
         requireNamed(programme, deed);
         FrameSheet.OperationLine operation = operation(sheet, programme, deed, starting);
-        if (operation == null) {
-            requireAged(head, deed);
-        }
         held(sheet, programme, operation, deed);
         clocks(sheet, programme, operation, now, deed);
         return new Fits(head, operation == null ? null : operation.operationId());

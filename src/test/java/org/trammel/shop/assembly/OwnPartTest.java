@@ -16,6 +16,7 @@ import org.springframework.beans.factory.BeanFactory;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.ShopTest;
+import org.trammel.shop.designs.PlantedGate;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.orders.OwnPartDetails;
@@ -138,6 +139,7 @@ class OwnPartTest {
         WholeShop.Frame before = frame;
         long next = shop.drawing(before.designId(), 2, Map.of());
         drawn(next, "211.5");
+        PlantedGate.answer(beans, next);
         revising.supersede(shop.act(qa), before.orderId(), next, route, Map.of(), null);
         frame = new WholeShop.Frame(
                 before.orderId(),

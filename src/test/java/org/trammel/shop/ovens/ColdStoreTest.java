@@ -58,13 +58,19 @@ class ColdStoreTest extends AtTheOven {
         refused(() -> floor.tickAll(frame, heat), "It lies in the cold store since");
         assertThat(floor.sheet(frame).inTheWay())
                 .anySatisfy(way -> assertThat(way.why()).contains("lies in the cold store"));
-        approve("P-ANY" + NUMBER.get(), Purpose.CURE, "120", "0.5", java.util.List.of());
-        programme = "P-ANY" + NUMBER.get();
-        refused(() -> loaded(frame), "It lies in the cold store since");
         takeOut(frame, "-18");
         floor.tickAll(frame, heat);
         assertThat(floor.sheet(frame).operations())
                 .allSatisfy(line -> assertThat(line.state()).isEqualTo(OperationState.DONE));
+    }
+
+    @Test
+    void noOvenTakesAFrameThatLiesInTheCold() {
+        Floor.Frame frame = quenched();
+        putIn(frame, "-18");
+        approve("P-ANY" + NUMBER.get(), Purpose.CURE, "120", "0.5", java.util.List.of("902"));
+        programme = "P-ANY" + NUMBER.get();
+        refused(() -> loaded(frame), "It lies in the cold store since");
     }
 
     /** A window that ran out, or a clock that the setting does not name, is not brought back by the cold. */
