@@ -4,6 +4,8 @@
 // Changed content is another act and gets another id, else the server would take it for the one it knows.
 
 const PATIENCE_MS = 20000;
+// Of a file a browser may tell only now and then how far it is.
+const UPLOADING_MS = 60000;
 // A large file is worked through before there is an answer.
 const READING_MS = 180000;
 const sending = new WeakSet();
@@ -81,14 +83,14 @@ function upload(form, to, content) {
     request.setRequestHeader("Sheet-Sent-By", "script");
     request.upload.onprogress = (event) => {
       const all = event.lengthComputable && event.loaded >= event.total;
-      wait(all ? READING_MS : PATIENCE_MS);
+      wait(all ? READING_MS : UPLOADING_MS);
       progress(form, event.loaded, event.total, all);
     };
     request.upload.onload = () => wait(READING_MS);
     request.onload = end(() => resolve({ status: request.status, onward: request.getResponseHeader("Sheet-Go-On-At") }));
     request.onerror = end(reject);
     request.onabort = end(reject);
-    wait(PATIENCE_MS);
+    wait(UPLOADING_MS);
     request.send(content);
   });
 }

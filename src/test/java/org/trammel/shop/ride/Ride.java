@@ -159,7 +159,9 @@ final class Ride {
 
     private void tick(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, Hand doer, FrameSheet.StepLine step) {
         Tablet tablet = tablet(at.line().station());
-        if (!step.text().equals(tablet.heading())
+        // What it rests on was recorded since the sheet was opened.
+        if (step.proof() != null
+                || !step.text().equals(tablet.heading())
                 || !tablet.page().url().endsWith("/station/" + sheet.head().tag())) {
             tablet = open(sheet, at, doer, "");
         }
