@@ -67,7 +67,7 @@ class LateReadingsTest extends WatchedJigs {
 
     /**
      * A reading of 1.5 mm where 0.35 mm is the standard deviation is beyond three of them (W. A. Shewhart, 1931). Its jig was
-     * noted only after the next frame was read, which is within: 0.1 mm, and the cumulative sum and the weighted mean of the
+     * noted only after the next frame was read, which is within, as is its range of 1.0 mm (limit 3.267 · 1.128 · 0.35 = 1.29 mm, ISO 7870-2): 0.5 mm, and the cumulative sum and the weighted mean of the
      * readings before are made to forget by a wide decision and width.
      */
     @Test
@@ -77,11 +77,11 @@ class LateReadingsTest extends WatchedJigs {
         WholeShop.Frame late = welded();
         read(late, "1.5");
         WholeShop.Frame next = welded(one);
-        read(next, "0.1");
+        read(next, "0.5");
         assertThat(calls(one)).isEmpty();
         uses.setUp(shop.act(worker), late.serial(), "", one, null);
-        assertThat(charts.of(series.id()).values()).containsExactly(1.5, 0.1);
-        assertThat(charts.of(series.id()).driftsSince()).isNull();
+        assertThat(charts.of(series.id()).values()).containsExactly(1.5, 0.5);
+        assertThat(charts.of(series.id()).driftsSince()).isNegative();
         assertThat(calls(one)).hasSize(1);
         assertThat(stations.jig(one).orElseThrow().stopped()).isTrue();
         stations.freeJig(hands.act(qa), one);

@@ -66,9 +66,9 @@ class ColdStoreTest extends AtTheOven {
 
     @Test
     void noOvenTakesAFrameThatLiesInTheCold() {
-        Floor.Frame frame = quenched();
+        Floor.Frame frame = quenched("903", "904");
         putIn(frame, "-18");
-        approve("P-ANY" + NUMBER.get(), Purpose.CURE, "120", "0.5", java.util.List.of("902"));
+        approve("P-ANY" + NUMBER.get(), Purpose.CURE, "120", "0.5", java.util.List.of("904"));
         programme = "P-ANY" + NUMBER.get();
         refused(() -> loaded(frame), "It lies in the cold store since");
     }
@@ -137,10 +137,14 @@ class ColdStoreTest extends AtTheOven {
 
     /** A window of four hours runs since its first operation, and its second is to be begun in it. */
     private Floor.Frame quenched() {
+        return quenched("901", "902");
+    }
+
+    private Floor.Frame quenched(String first, String then) {
         Floor.Frame frame = floor.frame(SmallRoute.of(
-                        op("901").step("in the water", "COLD-SET").sheet(),
-                        op("902").step("set").sheet())
-                .window("COLD-SET", 240, "901", "902")
+                        op(first).step("in the water", "COLD-SET").sheet(),
+                        op(then).step("set").sheet())
+                .window("COLD-SET", 240, first, then)
                 .sheet());
         floor.tickAll(frame, heat);
         return frame;
