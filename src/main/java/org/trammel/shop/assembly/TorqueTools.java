@@ -1,6 +1,7 @@
 package org.trammel.shop.assembly;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -98,9 +99,14 @@ class TorqueTools {
                         : "Set it to " + bare(least) + " to " + bare(most) + " N·m.");
     }
 
+    /** Names the tools that err least first: of a narrow band they are the ones that fit. */
     private String instead(BigDecimal figure) {
-        List<String> others =
-                reaching(figure).stream().map(Means::code).limit(3).toList();
+        List<String> others = reaching(figure).stream()
+                .map(Means::code)
+                .sorted(Comparator.comparing((String code) -> error(code, figure))
+                        .thenComparing(Comparator.naturalOrder()))
+                .limit(3)
+                .toList();
         return others.isEmpty()
                 ? "No tool in date reaches it: call the QA lead."
                 : "Take " + String.join(" or ", others) + ".";

@@ -115,7 +115,7 @@ class TorqueTest extends AtTheStand {
     void aToolOutsideItsRangeOverdueOrBlockedIsRefused() {
         Floor.Frame frame = frame();
         give(frame, component(ComponentKind.CRANKS, single("arm", "40", "47", "54")), "");
-        String large = tool("10", "60", null);
+        String large = tool("10", "60", "0.5");
         refused(
                 () -> torques.tighten(crew.act(fitter), at(frame), next(frame, tool, null, null)),
                 "47 N·m lies outside the range of " + tool,
