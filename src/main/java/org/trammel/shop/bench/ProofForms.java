@@ -1,7 +1,7 @@
 package org.trammel.shop.bench;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.util.MultiValueMap;
@@ -11,13 +11,12 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.springframework.web.servlet.view.RedirectView;
-import org.trammel.shop.handwork.Handwork;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.handwork.ProofEntry;
 import org.trammel.shop.handwork.ProofTicks;
 import org.trammel.shop.handwork.WaterForm;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
-import org.trammel.shop.web.Keyed;
 
 /** A step that rests on more than its tick: what it rests on and the tick are sent by one button. */
 @Controller
@@ -71,21 +70,8 @@ class ProofForms {
     }
 
     /** A form that was left empty measured nothing; one that was begun is told what it lacks. */
-    private static Handwork.@Nullable Measured air(MultiValueMap<String, String> fields) {
-        boolean begun = Stream.of("air", "humidity", "metal")
-                .anyMatch(name -> !text(fields, name).isEmpty());
-        return begun
-                ? new Handwork.Measured(
-                        Keyed.figureOrNone("air", NOT_TICKED, fields.getFirst("air")),
-                        Keyed.figureOrNone("humidity", NOT_TICKED, fields.getFirst("humidity")),
-                        Keyed.figureOrNone("metal", NOT_TICKED, fields.getFirst("metal")),
-                        text(fields, "airGauge"),
-                        text(fields, "metalGauge"))
-                : null;
-    }
-
-    private static String text(MultiValueMap<String, String> fields, String name) {
-        String sent = fields.getFirst(name);
-        return sent == null ? "" : sent.strip();
+    private static @Nullable MetalAir air(MultiValueMap<String, String> fields) {
+        Map<String, String> single = fields.toSingleValueMap();
+        return MetalAir.begun(single) ? MetalAir.of(single, NOT_TICKED) : null;
     }
 }

@@ -16,6 +16,7 @@
             "assembly",
             "welding",
             "handwork",
+            "dew",
             "gauges",
             "materials",
             "designs",

@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import org.trammel.shop.dew.MetalAirSent;
 import org.trammel.shop.records.Act;
 
 /** Surface and coat for programs. */
@@ -68,28 +69,10 @@ class CoatApi {
                 new Surfaces.Blasted(text(body.lot()), body.pressureBar(), text(body.gauge()), body.cleanliness()));
     }
 
-    record Air(
-            @Nullable BigDecimal airDegC,
-
-            @Schema(description = "relative, over water, below 0 °C too") @Nullable
-            BigDecimal humidityPercent,
-
-            @Nullable BigDecimal metalDegC,
-            @Nullable String airGauge,
-            @Nullable String metalGauge) {}
-
     @PostMapping("/{operationId}/air")
     @Operation(summary = "Air and metal; the margin over the dew or frost point is computed and kept, enough or not")
-    SurfaceRecord air(Act act, @PathVariable long operationId, @RequestBody Air body) {
-        return surfaces.measured(
-                act,
-                operationId,
-                new Surfaces.Measured(
-                        body.airDegC(),
-                        body.humidityPercent(),
-                        body.metalDegC(),
-                        text(body.airGauge()),
-                        text(body.metalGauge())));
+    SurfaceRecord air(Act act, @PathVariable long operationId, @RequestBody MetalAirSent body) {
+        return surfaces.measured(act, operationId, body.entry());
     }
 
     record Spray(

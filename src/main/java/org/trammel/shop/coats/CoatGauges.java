@@ -1,10 +1,8 @@
 package org.trammel.shop.coats;
 
 import java.math.BigDecimal;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -13,7 +11,6 @@ import org.trammel.shop.gauges.Gauge;
 import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
-import org.trammel.shop.ovens.Ovens;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
 
@@ -21,26 +18,20 @@ import org.trammel.shop.settings.Settings;
 @Component
 class CoatGauges {
 
-    static final String AIR = "HYGRO";
     static final String PRESSURE = "PRESSURE";
     static final String EARTH = "OHM";
     static final String TAPE = "TAPE";
     static final String FEELER = "FEELER";
-
-    /** What may touch or look at metal, the probe of the air's own meter last. */
-    private static final List<String> METAL = List.of("CONTACT-TEMP", "IR-TEMP", "THERMOCOUPLE", AIR);
 
     private static final String EDDY = "FILM-EDDY";
     private static final String MAGNET = "FILM-MAGNETIC";
     private static final String LOOK = "GLOSS";
 
     private final Gauges gauges;
-    private final Ovens ovens;
     private final Settings settings;
 
-    CoatGauges(Gauges gauges, Ovens ovens, Settings settings) {
+    CoatGauges(Gauges gauges, Settings settings) {
         this.gauges = gauges;
-        this.ovens = ovens;
         this.settings = settings;
     }
 
@@ -60,28 +51,6 @@ class CoatGauges {
     /** How far a colour ran under an edge. */
     Means edge(@Nullable String code, BigDecimal mm) {
         return read(code, "gauge", FEELER, "mm", List.of(mm));
-    }
-
-    /** The meter of the air reads both its temperature and its humidity. */
-    Means air(String code, BigDecimal degC, BigDecimal percent) {
-        one(code, "airGauge", AIR, "°C", degC);
-        return one(code, "airGauge", AIR, "%RH", percent);
-    }
-
-    Means metal(String code, BigDecimal degC) {
-        String oven = fitted().get(code.strip().toUpperCase(Locale.ROOT));
-        if (oven != null) {
-            throw Refusal.input(
-                    "metalGauge",
-                    "This is not recorded.",
-                    code.strip() + " is fitted in " + oven + " and reads no frame in the booth.",
-                    "Choose what was held to the frame.");
-        }
-        List<String> own = gauges.byCode(code).map(Gauge::ranges).orElse(List.of()).stream()
-                .map(GaugeRange::kind)
-                .toList();
-        String kind = METAL.stream().filter(own::contains).findFirst().orElse(METAL.get(0));
-        return one(code, "metalGauge", kind, "°C", degC);
     }
 
     static FilmGauge.Metal filmMetal(String metal) {
@@ -150,20 +119,6 @@ class CoatGauges {
             usable.put(means.code(), means.code() + ", " + means.what());
         }
         return usable;
-    }
-
-    Map<String, String> usableOnMetal() {
-        Map<String, String> usable = new LinkedHashMap<>();
-        METAL.forEach(kind -> usable(kind, "°C").forEach(usable::putIfAbsent));
-        usable.keySet().removeAll(fitted().keySet());
-        return usable;
-    }
-
-    /** Ovens by the thermocouples that are in them. */
-    private Map<String, String> fitted() {
-        Map<String, String> fitted = new HashMap<>();
-        ovens.all().forEach(oven -> oven.fitted().forEach(one -> fitted.put(one.code(), oven.code())));
-        return fitted;
     }
 
     /** The register names a figure outside the range by the place of a reading; here each has a field of its own. */

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.dew.DewMargin;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.Awaited;
@@ -135,7 +136,7 @@ class CoatGuard implements Awaited {
     }
 
     private @Nullable Refusal margin(SurfaceRecord record, String cannot, boolean now) {
-        SurfaceRecord.Air air = record.air();
+        DewMargin air = record.air();
         if (air == null) {
             return Refusal.state(
                     cannot,
@@ -146,7 +147,7 @@ class CoatGuard implements Awaited {
             return Refusal.state(
                     cannot,
                     "The metal is at " + bare(air.metal_degC()) + " °C. In air of " + bare(air.air_degC()) + " °C and "
-                            + bare(air.humidity_percent()) + " % the " + air.pointWords() + ", is "
+                            + bare(air.humidity_percent()) + " % the " + air.pointInFull() + ", is "
                             + formats.number(air.point_degC(), 1) + " °C: the metal lies "
                             + formats.number(air.margin_K(), 2) + " K above it, and "
                             + bare(air.wanted_K()) + " K are asked for (" + air.source() + ").",

@@ -9,6 +9,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.dew.DewMargin;
+import org.trammel.shop.dew.DewMargins;
+import org.trammel.shop.dew.DewPurpose;
 import org.trammel.shop.web.Formats;
 
 /** Tells the story of a frame what was recorded of its surface and its coat, each thing in a sentence. */
@@ -18,7 +21,7 @@ public class CoatHistory {
 
     private final MaskRepository masks;
     private final BlastRepository blasts;
-    private final AirRepository airs;
+    private final DewMargins margins;
     private final SprayRepository sprays;
     private final FilmRepository films;
     private final LookRepository looks;
@@ -29,7 +32,7 @@ public class CoatHistory {
     CoatHistory(
             MaskRepository masks,
             BlastRepository blasts,
-            AirRepository airs,
+            DewMargins margins,
             SprayRepository sprays,
             FilmRepository films,
             LookRepository looks,
@@ -38,7 +41,7 @@ public class CoatHistory {
             Formats formats) {
         this.masks = masks;
         this.blasts = blasts;
-        this.airs = airs;
+        this.margins = margins;
         this.sprays = sprays;
         this.films = films;
         this.looks = looks;
@@ -57,6 +60,7 @@ public class CoatHistory {
     /** What was recorded at operations, by a fixed number of statements however many they are. */
     public List<Told> of(Collection<Long> all) {
         List<Told> told = new ArrayList<>();
+        margins.all(all, DewPurpose.COAT).forEach(one -> told.add(air(one.operationId(), one.margin())));
         Set<Long> operations = all.isEmpty() ? Set.of() : masks.recorded(all);
         if (operations.isEmpty()) {
             return told;
@@ -69,7 +73,6 @@ public class CoatHistory {
                         (row.fitted() ? "masked: " : "mask taken off: ") + row.landmark(),
                         row.by())));
         blasts.findByOperationIdInOrderById(operations).forEach(row -> told.add(blast(row.operationId(), row.blast())));
-        airs.findByOperationIdInOrderById(operations).forEach(row -> told.add(air(row.operationId(), row.air())));
         sprays.findByOperationIdInOrderById(operations).forEach(row -> told.add(spray(row.operationId(), row.spray())));
         films.findByOperationIdInOrderById(operations).forEach(row -> told.add(film(row.operationId(), row.film())));
         looks.findByOperationIdInOrderById(operations).forEach(row -> told.add(look(row.operationId(), row.look())));
@@ -101,12 +104,12 @@ public class CoatHistory {
                 blast.by());
     }
 
-    private Told air(long operation, SurfaceRecord.Air air) {
+    private Told air(long operation, DewMargin air) {
         return new Told(
                 operation,
                 air.at(),
                 air.enough() ? "done" : "waiting",
-                "metal " + bare(air.metal_degC()) + " °C, " + air.pointWords() + " "
+                "metal " + bare(air.metal_degC()) + " °C" + air.coldest() + ", " + air.pointInFull() + " "
                         + formats.number(air.point_degC(), 1)
                         + " °C: " + formats.number(air.margin_K(), 2) + " K above it, "
                         + (air.enough() ? "enough" : "too little") + " by the " + bare(air.wanted_K())

@@ -12,6 +12,8 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.dew.DewGauges;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
@@ -29,6 +31,7 @@ class CoatPages {
     private final MaskLines lines;
     private final CoatTurn turn;
     private final CoatGauges gauges;
+    private final DewGauges dew;
     private final Crew crew;
 
     CoatPages(
@@ -39,6 +42,7 @@ class CoatPages {
             MaskLines lines,
             CoatTurn turn,
             CoatGauges gauges,
+            DewGauges dew,
             Crew crew) {
         this.films = films;
         this.strips = strips;
@@ -47,6 +51,7 @@ class CoatPages {
         this.records = records;
         this.turn = turn;
         this.gauges = gauges;
+        this.dew = dew;
         this.crew = crew;
     }
 
@@ -84,8 +89,8 @@ class CoatPages {
                         && at.head().state().open()
                         && at.head().currentOperationId() != null
                         && at.head().currentOperationId() == operationId);
-        model.addAttribute("airGauges", gauges.usable(CoatGauges.AIR, "°C"));
-        model.addAttribute("metalGauges", gauges.usableOnMetal());
+        model.addAttribute("airGauges", dew.usableOnAir());
+        model.addAttribute("metalGauges", dew.usableOnMetal());
         model.addAttribute("pressureGauges", gauges.usable(CoatGauges.PRESSURE, "bar"));
         model.addAttribute("earthGauges", gauges.usable(CoatGauges.EARTH, "MΩ"));
         return "coats/sheet";
@@ -127,16 +132,7 @@ class CoatPages {
 
     @PostMapping("/air")
     String air(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
-        String deed = "Air and metal were not recorded.";
-        surfaces.measured(
-                act,
-                operationId,
-                new Surfaces.Measured(
-                        Keyed.figureOrNone("air", deed, fields.get("air")),
-                        Keyed.figureOrNone("humidity", deed, fields.get("humidity")),
-                        Keyed.figureOrNone("metal", deed, fields.get("metal")),
-                        text(fields, "airGauge"),
-                        text(fields, "metalGauge")));
+        surfaces.measured(act, operationId, MetalAir.of(fields, "Air and metal were not recorded."));
         return sheet(operationId);
     }
 

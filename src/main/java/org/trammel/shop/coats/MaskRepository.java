@@ -18,7 +18,6 @@ interface MaskRepository extends Repository<MaskRow, Long> {
     @Query("""
             select m.operationId from MaskRow m where m.operationId in :operations
             union select b.operationId from BlastRow b where b.operationId in :operations
-            union select a.operationId from AirRow a where a.operationId in :operations
             union select s.operationId from SprayRow s where s.operationId in :operations
             union select f.operationId from FilmRow f where f.operationId in :operations
             union select l.operationId from LookRow l where l.operationId in :operations

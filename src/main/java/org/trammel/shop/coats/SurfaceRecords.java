@@ -9,6 +9,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.dew.DewMargin;
+import org.trammel.shop.dew.DewMargins;
+import org.trammel.shop.dew.DewPurpose;
 
 /** Reads what stands of the surface of a frame at an operation. */
 @Component
@@ -17,13 +20,13 @@ class SurfaceRecords {
 
     private final MaskRepository masks;
     private final BlastRepository blasts;
-    private final AirRepository airs;
+    private final DewMargins margins;
     private final SprayRepository sprays;
 
-    SurfaceRecords(MaskRepository masks, BlastRepository blasts, AirRepository airs, SprayRepository sprays) {
+    SurfaceRecords(MaskRepository masks, BlastRepository blasts, DewMargins margins, SprayRepository sprays) {
         this.masks = masks;
         this.blasts = blasts;
-        this.airs = airs;
+        this.margins = margins;
         this.sprays = sprays;
     }
 
@@ -46,9 +49,9 @@ class SurfaceRecords {
     }
 
     /** Every time air and metal were measured at an operation, oldest first. */
-    List<SurfaceRecord.Air> airs(long operationId) {
-        return airs.findByOperationIdOrderById(operationId).stream()
-                .map(AirRow::air)
+    List<DewMargin> airs(long operationId) {
+        return margins.all(List.of(operationId), DewPurpose.COAT).stream()
+                .map(DewMargins.At::margin)
                 .toList();
     }
 
@@ -56,7 +59,7 @@ class SurfaceRecords {
         return Stream.of(
                         masks.peopleAt(operationId),
                         blasts.peopleAt(operationId),
-                        airs.peopleAt(operationId),
+                        margins.peopleAt(operationId),
                         sprays.peopleAt(operationId))
                 .flatMap(Set::stream)
                 .collect(Collectors.toSet());

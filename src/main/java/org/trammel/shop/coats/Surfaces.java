@@ -1,16 +1,16 @@
 package org.trammel.shop.coats;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
-import org.trammel.calc.thermal.DewPoint;
-import org.trammel.calc.units.Answer;
+import org.trammel.shop.dew.DewMargin;
+import org.trammel.shop.dew.DewMargins;
+import org.trammel.shop.dew.DewPurpose;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.materials.Lot;
 import org.trammel.shop.records.Act;
@@ -18,50 +18,42 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
-import org.trammel.shop.settings.Setting;
-import org.trammel.shop.settings.Settings;
 
 /** Records the surface of a frame at the operation it stands at. What is not as asked is recorded too, and opens nothing. */
 @Service
 public class Surfaces {
 
-    private static final BigDecimal COLDEST = BigDecimal.valueOf(-45);
-    private static final BigDecimal HOTTEST = BigDecimal.valueOf(120);
-
     private final MaskRepository masks;
     private final BlastRepository blasts;
-    private final AirRepository airs;
+    private final DewMargins margins;
     private final SprayRepository sprays;
     private final SurfaceRecords records;
     private final CoatTurn turn;
     private final CoatLots lots;
     private final CoatGauges gauges;
     private final CoatGives gives;
-    private final Settings settings;
     private final ActLog log;
 
     Surfaces(
             MaskRepository masks,
             BlastRepository blasts,
-            AirRepository airs,
+            DewMargins margins,
             SprayRepository sprays,
             SurfaceRecords records,
             CoatTurn turn,
             CoatLots lots,
             CoatGauges gauges,
             CoatGives gives,
-            Settings settings,
             ActLog log) {
         this.masks = masks;
         this.blasts = blasts;
-        this.airs = airs;
+        this.margins = margins;
         this.sprays = sprays;
         this.records = records;
         this.turn = turn;
         this.lots = lots;
         this.gauges = gauges;
         this.gives = gives;
-        this.settings = settings;
         this.log = log;
     }
 
@@ -132,64 +124,18 @@ public class Surfaces {
         return told(act, at, "blasted", Map.of("lot", lot.code()));
     }
 
-    /** Air and metal as they were read. */
-    public record Measured(
-            @Nullable BigDecimal air_degC,
-            @Nullable BigDecimal humidity_percent,
-            @Nullable BigDecimal metal_degC,
-            String airGauge,
-            String metalGauge) {}
-
     /** Computes the dew point at the metal and keeps it with the margin, enough or not. */
     @Transactional
-    public SurfaceRecord measured(Act act, long operationId, Measured entry) {
+    public SurfaceRecord measured(Act act, long operationId, MetalAir entry) {
         String deed = "Air and metal were not recorded.";
         if (!turn.opens(act, "record-air", operationId)) {
             return of(operationId);
         }
         CoatTurn.At at = turn.atHand(act, operationId, deed);
-        BigDecimal air = figure("air", "The air temperature", deed, entry.air_degC(), "°C");
-        BigDecimal humidity = figure("humidity", "The humidity", deed, entry.humidity_percent(), "%");
-        BigDecimal metal = figure("metal", "The temperature of the metal", deed, entry.metal_degC(), "°C");
-        if (metal.compareTo(COLDEST) < 0 || metal.compareTo(HOTTEST) > 0) {
-            throw Refusal.input(
-                    "metal",
-                    deed,
-                    "A metal of " + metal.toPlainString() + " °C does not lie within −45 and 120 °C.",
-                    "Read it again, in °C.");
-        }
-        Answer<DewPoint> computed = DewPoint.of(air, humidity);
-        if (computed instanceof Answer.NotDeterminable<DewPoint> gap) {
-            throw Refusal.input(
-                    gap.gaps().get(0).input(),
-                    deed,
-                    gap.gaps().stream().map(Answer.Gap::words).collect(Collectors.joining(" ")),
-                    "Read the meter again, in °C and per cent.");
-        }
-        DewPoint point = ((Answer.Determined<DewPoint>) computed).value();
-        Means airGauge = gauges.air(entry.airGauge(), air, humidity);
-        Means metalGauge = gauges.metal(entry.metalGauge(), metal);
-        Setting wanted = settings.inForce("coat.margin");
-        BigDecimal wanted_K = new BigDecimal(wanted.value());
-        AirRow row = airs.saveAndFlush(new AirRow(
-                operationId,
-                new SurfaceRecord.Air(
-                        air,
-                        humidity,
-                        metal,
-                        BigDecimal.valueOf(point.settles_degC()).setScale(2, RoundingMode.HALF_UP),
-                        point.over() == DewPoint.Over.ICE,
-                        point.margin_K(metal),
-                        wanted_K,
-                        point.leastSurface_degC(wanted_K),
-                        wanted.source(),
-                        airGauge.code(),
-                        metalGauge.code(),
-                        act.by(),
-                        act.at()),
-                act));
-        if (row.air().enough()) {
-            gives.give(act, at, CoatFigure.MARGIN, row.air().margin_K(), List.of(airGauge, metalGauge));
+        DewMargins.Measured measured = margins.measure(act, operationId, DewPurpose.COAT, entry, deed);
+        DewMargin margin = measured.margin();
+        if (margin.enough()) {
+            gives.give(act, at, CoatFigure.MARGIN, margin.margin_K(), List.of(measured.air(), measured.metal()));
         } else {
             gives.tooSmall(act, at);
         }
@@ -199,11 +145,11 @@ public class Surfaces {
                 "air-measured",
                 Map.of(
                         "margin",
-                        row.air().margin_K().toPlainString(),
+                        margin.margin_K().toPlainString(),
                         "enough",
-                        row.air().enough(),
+                        margin.enough(),
                         "setting",
-                        wanted.id()));
+                        measured.settings().get(0)));
     }
 
     /** What is sprayed, and the earth; the earth may be missing where the finish does not ask for it. */

@@ -11,5 +11,14 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Surface and coat",
-        allowedDependencies = {"travellers", "gauges", "materials", "nonconformance", "routes", "inspection", "ovens"})
+        allowedDependencies = {
+            "travellers",
+            "gauges",
+            "dew",
+            "materials",
+            "nonconformance",
+            "routes",
+            "inspection",
+            "ovens"
+        })
 package org.trammel.shop.coats;

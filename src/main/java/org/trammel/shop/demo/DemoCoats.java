@@ -16,6 +16,7 @@ import org.trammel.shop.coats.Finishes;
 import org.trammel.shop.coats.NewFinish;
 import org.trammel.shop.coats.SecondColour;
 import org.trammel.shop.coats.Surfaces;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
@@ -178,8 +179,7 @@ class DemoCoats {
         surfaces.measured(
                 acts.by("LM"),
                 operation,
-                new Surfaces.Measured(
-                        new BigDecimal(air), new BigDecimal(humidity), new BigDecimal(metal), "TH-1", "IR-1"));
+                new MetalAir(new BigDecimal(air), new BigDecimal(humidity), new BigDecimal(metal), "TH-1", "IR-1"));
     }
 
     /** A film of even thickness, read by two people where the route asks two. */

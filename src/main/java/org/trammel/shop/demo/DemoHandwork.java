@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.handwork.Coupons;
 import org.trammel.shop.handwork.Handwork;
 import org.trammel.shop.handwork.SerialReads;
@@ -88,7 +89,7 @@ class DemoHandwork {
                 handwork.measured(
                         acts.by(by),
                         operationId,
-                        new Handwork.Measured(
+                        new MetalAir(
                                 new BigDecimal("21.0"), new BigDecimal("48"), new BigDecimal("19.5"), "TH-1", "IR-1"));
             case WATER_BREAK ->
                 handwork.water(

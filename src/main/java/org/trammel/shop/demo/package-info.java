@@ -20,6 +20,7 @@
             "drift",
             "assembly",
             "handwork",
+            "dew",
             "nonconformance",
             "materials",
             "gauges",

@@ -3,7 +3,6 @@ package org.trammel.shop.handwork;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
-import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -12,6 +11,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import org.trammel.shop.dew.MetalAirSent;
 import org.trammel.shop.records.Act;
 
 /** Handwork for programs. */
@@ -51,7 +51,7 @@ class HandApi {
             List<String> tools,
 
             @Schema(description = "air and metal, where the step rests on them") @Nullable
-            MetalAir air,
+            MetalAirSent air,
 
             @Schema(description = "how water ran off, where the step rests on it") @Nullable
             WaterFilm water,
@@ -76,7 +76,7 @@ class HandApi {
                 body.steps() == null ? List.of() : body.steps(),
                 new ProofEntry(
                         body.tools() == null ? List.of() : body.tools(),
-                        body.air() == null ? null : measured(body.air()),
+                        body.air() == null ? null : body.air().entry(),
                         body.water() == null ? null : body.water().seen(),
                         body.serial()),
                 body.lot(),
@@ -98,29 +98,10 @@ class HandApi {
         return handwork.touched(act, operationId, body.tool());
     }
 
-    record MetalAir(
-            @Nullable BigDecimal airDegC,
-
-            @Schema(description = "relative, over water, below 0 °C too") @Nullable
-            BigDecimal humidityPercent,
-
-            @Nullable BigDecimal metalDegC,
-            @Nullable String airGauge,
-            @Nullable String metalGauge) {}
-
     @PostMapping("/{operationId}/air")
     @Operation(summary = "Air and metal; the margin over the dew or frost point is computed and kept, enough or not")
-    HandRecord air(Act act, @PathVariable long operationId, @RequestBody MetalAir body) {
-        return handwork.measured(act, operationId, measured(body));
-    }
-
-    private static Handwork.Measured measured(MetalAir body) {
-        return new Handwork.Measured(
-                body.airDegC(),
-                body.humidityPercent(),
-                body.metalDegC(),
-                text(body.airGauge()),
-                text(body.metalGauge()));
+    HandRecord air(Act act, @PathVariable long operationId, @RequestBody MetalAirSent body) {
+        return handwork.measured(act, operationId, body.entry());
     }
 
     @PostMapping("/{operationId}/water")
@@ -136,9 +117,5 @@ class HandApi {
     @PostMapping("/{operationId}/serial")
     HandRecord serial(Act act, @PathVariable long operationId, @RequestBody Keyed body) {
         return serials.readBack(act, operationId, body.serial());
-    }
-
-    private static String text(@Nullable String sent) {
-        return sent == null ? "" : sent;
     }
 }

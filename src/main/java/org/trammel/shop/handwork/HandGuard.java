@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.dew.DewMargin;
 import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Proof;
@@ -107,7 +108,7 @@ class HandGuard implements Awaited {
 
     /** @param fresh whether it must have been measured just now, as for the tick */
     private @Nullable Refusal metal(AtItsGate operation, String cannot, boolean fresh) {
-        HandRecord.Air air = record(operation, Proof.WARM_DRY).air();
+        DewMargin air = record(operation, Proof.WARM_DRY).air();
         if (air == null) {
             return Refusal.state(
                     cannot,

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Set;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.dew.DewMargin;
+import org.trammel.shop.dew.DewMargins;
+import org.trammel.shop.dew.DewPurpose;
 import org.trammel.shop.web.Formats;
 
 /** Tells the story of a frame what its ticks rest on, each thing in a sentence. */
@@ -15,7 +18,7 @@ import org.trammel.shop.web.Formats;
 public class HandHistory {
 
     private final ToolUseRepository uses;
-    private final MetalAirRepository airs;
+    private final DewMargins margins;
     private final SerialReadRepository reads;
     private final MisreadRepository misreads;
     private final WaterBreakRepository waters;
@@ -23,13 +26,13 @@ public class HandHistory {
 
     HandHistory(
             ToolUseRepository uses,
-            MetalAirRepository airs,
+            DewMargins margins,
             SerialReadRepository reads,
             MisreadRepository misreads,
             WaterBreakRepository waters,
             Formats formats) {
         this.uses = uses;
-        this.airs = airs;
+        this.margins = margins;
         this.reads = reads;
         this.misreads = misreads;
         this.waters = waters;
@@ -46,6 +49,7 @@ public class HandHistory {
     /** What was recorded at operations, by a fixed number of statements however many they are. */
     public List<Told> of(Collection<Long> all) {
         List<Told> told = new ArrayList<>();
+        margins.all(all, DewPurpose.ARC).forEach(one -> told.add(air(one.operationId(), one.margin())));
         Set<Long> operations = all.isEmpty() ? Set.of() : uses.recorded(all);
         if (operations.isEmpty()) {
             return told;
@@ -59,7 +63,6 @@ public class HandHistory {
                     "touched by " + used.kind().word() + " " + used.tool(),
                     used.by()));
         });
-        airs.findByOperationIdInOrderById(operations).forEach(row -> told.add(air(row.operationId(), row.air())));
         waters.findByOperationIdInOrderById(operations).forEach(row -> {
             HandRecord.Water water = row.water();
             told.add(new Told(
@@ -85,12 +88,12 @@ public class HandHistory {
         return told;
     }
 
-    private Told air(long operation, HandRecord.Air air) {
+    private Told air(long operation, DewMargin air) {
         return new Told(
                 operation,
                 air.at(),
                 air.enough() ? "conforming" : "not-conforming",
-                "metal at " + formats.number(air.metal_degC().stripTrailingZeros()) + " °C, "
+                "metal at " + formats.number(air.metal_degC().stripTrailingZeros()) + " °C" + air.coldest() + ", "
                         + formats.number(air.margin_K(), 2) + " K over the " + air.pointWords(),
                 air.by());
     }

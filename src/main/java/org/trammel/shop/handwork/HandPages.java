@@ -10,10 +10,11 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.trammel.shop.dew.DewGauges;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Act;
-import org.trammel.shop.web.Keyed;
 
 /** The sheet of handwork at a tablet. It never shows the serial, so that it is read from the metal. */
 @Controller
@@ -23,11 +24,11 @@ class HandPages {
     private final Handwork handwork;
     private final SerialReads serials;
     private final HandTurn turn;
-    private final HandGauges gauges;
+    private final DewGauges gauges;
     private final ProofSheets proofs;
     private final Crew crew;
 
-    HandPages(Handwork handwork, SerialReads serials, HandTurn turn, HandGauges gauges, ProofSheets proofs, Crew crew) {
+    HandPages(Handwork handwork, SerialReads serials, HandTurn turn, DewGauges gauges, ProofSheets proofs, Crew crew) {
         this.proofs = proofs;
         this.handwork = handwork;
         this.serials = serials;
@@ -62,16 +63,7 @@ class HandPages {
 
     @PostMapping("/air")
     String air(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
-        String deed = "Air and metal were not recorded.";
-        handwork.measured(
-                act,
-                operationId,
-                new Handwork.Measured(
-                        Keyed.figureOrNone("air", deed, fields.get("air")),
-                        Keyed.figureOrNone("humidity", deed, fields.get("humidity")),
-                        Keyed.figureOrNone("metal", deed, fields.get("metal")),
-                        fields.getOrDefault("airGauge", "").strip(),
-                        fields.getOrDefault("metalGauge", "").strip()));
+        handwork.measured(act, operationId, MetalAir.of(fields, "Air and metal were not recorded."));
         return sheet(operationId);
     }
 

@@ -7,6 +7,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.dew.DewMargins;
+import org.trammel.shop.dew.DewPurpose;
 import org.trammel.shop.routes.Proof;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
@@ -17,7 +19,7 @@ import org.trammel.shop.travellers.Travellers;
 class HandRecords {
 
     private final ToolUseRepository uses;
-    private final MetalAirRepository airs;
+    private final DewMargins margins;
     private final SerialReadRepository reads;
     private final MisreadRepository misreads;
     private final WaterBreakRepository waters;
@@ -25,7 +27,7 @@ class HandRecords {
 
     HandRecords(
             ToolUseRepository uses,
-            MetalAirRepository airs,
+            DewMargins margins,
             SerialReadRepository reads,
             MisreadRepository misreads,
             WaterBreakRepository waters,
@@ -33,7 +35,7 @@ class HandRecords {
         this.misreads = misreads;
         this.waters = waters;
         this.uses = uses;
-        this.airs = airs;
+        this.margins = margins;
         this.reads = reads;
         this.travellers = travellers;
     }
@@ -49,7 +51,7 @@ class HandRecords {
                 uses.findByOperationIdOrderById(operationId).stream()
                         .map(ToolUseRow::used)
                         .toList(),
-                last(airs.findByOperationIdOrderById(operationId).stream().map(MetalAirRow::air)),
+                margins.newest(operationId, DewPurpose.ARC).orElse(null),
                 last(reads.findByOperationIdOrderById(operationId).stream().map(SerialReadRow::read)),
                 misreads.findByOperationIdOrderById(operationId).stream()
                         .map(MisreadRow::misread)
@@ -73,7 +75,7 @@ class HandRecords {
 
     /** Whoever worked with tools or measured metal and air; reading back is no work. */
     Set<Long> workedAt(long operationId) {
-        return Stream.of(uses.peopleAt(operationId), airs.peopleAt(operationId))
+        return Stream.of(uses.peopleAt(operationId), margins.peopleAt(operationId))
                 .flatMap(Set::stream)
                 .collect(Collectors.toSet());
     }
@@ -81,7 +83,7 @@ class HandRecords {
     Set<Long> peopleAt(long operationId) {
         return Stream.of(
                         uses.peopleAt(operationId),
-                        airs.peopleAt(operationId),
+                        margins.peopleAt(operationId),
                         reads.peopleAt(operationId),
                         misreads.peopleAt(operationId),
                         waters.peopleAt(operationId))

@@ -1,65 +1,51 @@
 package org.trammel.shop.handwork;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
-import org.trammel.calc.thermal.DewPoint;
-import org.trammel.calc.units.Answer;
+import org.trammel.shop.dew.DewMargins;
+import org.trammel.shop.dew.DewPurpose;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
 import org.trammel.shop.routes.Proof;
-import org.trammel.shop.settings.Setting;
-import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.DoneAgain;
 
 /** Records tools, air and metal at the operation a frame stands at. */
 @Service
 public class Handwork {
 
-    private static final BigDecimal COLDEST = BigDecimal.valueOf(-45);
-    private static final int DECIMALS = 3;
-    private static final BigDecimal HOTTEST = BigDecimal.valueOf(120);
-
     private final ToolUseRepository uses;
-    private final MetalAirRepository airs;
+    private final DewMargins margins;
     private final WaterBreakRepository waters;
     private final DoneAgain doneAgain;
     private final HandRecords records;
     private final HandTurn turn;
     private final Tools tools;
-    private final HandGauges gauges;
-    private final Settings settings;
     private final ActLog log;
 
     Handwork(
             ToolUseRepository uses,
-            MetalAirRepository airs,
+            DewMargins margins,
             WaterBreakRepository waters,
             DoneAgain doneAgain,
             HandRecords records,
             HandTurn turn,
             Tools tools,
-            HandGauges gauges,
-            Settings settings,
             ActLog log) {
         this.uses = uses;
-        this.airs = airs;
+        this.margins = margins;
         this.waters = waters;
         this.doneAgain = doneAgain;
         this.records = records;
         this.turn = turn;
         this.tools = tools;
-        this.gauges = gauges;
-        this.settings = settings;
         this.log = log;
     }
 
@@ -141,90 +127,24 @@ public class Handwork {
         return TypedText.line("part", "The parts", deed, String.join(", ", seen.parts()), 400);
     }
 
-    /** Air and metal as they were read. */
-    public record Measured(
-            @Nullable BigDecimal air_degC,
-            @Nullable BigDecimal humidity_percent,
-            @Nullable BigDecimal metal_degC,
-            String airGauge,
-            String metalGauge) {}
-
-    /** Computes the dew point at the metal and keeps it with the margin, enough or not. */
+    /** Computes how far the metal lies from water, before the arc, and keeps it, enough or not. */
     @Transactional
-    public HandRecord measured(Act act, long operationId, Measured entry) {
+    public HandRecord measured(Act act, long operationId, MetalAir entry) {
         String deed = "Air and metal were not recorded.";
         if (!turn.opens(act, "record-metal-and-air", operationId)) {
             return of(operationId);
         }
         HandTurn.At at = turn.atHand(act, operationId, List.of(Proof.WARM_DRY), deed);
-        BigDecimal air = figure("air", "The air temperature", deed, entry.air_degC(), "°C");
-        BigDecimal humidity = figure("humidity", "The humidity", deed, entry.humidity_percent(), "%");
-        BigDecimal metal = figure("metal", "The temperature of the metal", deed, entry.metal_degC(), "°C");
-        if (metal.compareTo(COLDEST) < 0 || metal.compareTo(HOTTEST) > 0) {
-            throw Refusal.input(
-                    "metal",
-                    deed,
-                    "A metal of " + metal.toPlainString() + " °C does not lie within −45 and 120 °C.",
-                    "Read it again, in °C.");
-        }
-        DewPoint point = point(deed, air, humidity);
-        String airGauge = gauges.air(entry.airGauge(), air, humidity);
-        String metalGauge = gauges.metal(entry.metalGauge(), metal);
-        Setting wanted = settings.inForce("prep.margin");
-        Setting least = settings.inForce("prep.metal");
-        BigDecimal wanted_K = new BigDecimal(wanted.value());
-        BigDecimal least_degC = new BigDecimal(least.value());
-        HandRecord.Air kept = new HandRecord.Air(
-                air,
-                humidity,
-                metal,
-                BigDecimal.valueOf(point.settles_degC()).setScale(2, RoundingMode.HALF_UP),
-                point.over() == DewPoint.Over.ICE,
-                point.margin_K(metal),
-                wanted_K,
-                least_degC,
-                point.leastSurface_degC(wanted_K).max(least_degC),
-                wanted.source(),
-                airGauge,
-                metalGauge,
-                act.by(),
-                act.at());
-        airs.saveAndFlush(new MetalAirRow(operationId, kept, act));
+        DewMargins.Measured measured = margins.measure(act, operationId, DewPurpose.ARC, entry, deed);
         log.event(
                 Chains.bearing(at.head().serial()),
                 "metal-and-air-measured",
                 Map.of(
                         "operation", operationId,
-                        "margin", kept.margin_K().toPlainString(),
-                        "enough", kept.enough(),
-                        "settings", List.of(wanted.id(), least.id())));
+                        "margin", measured.margin().margin_K().toPlainString(),
+                        "enough", measured.margin().enough(),
+                        "settings", measured.settings()));
         turn.goesOn(act, operationId);
         return records.of(operationId, at.asked());
-    }
-
-    private static DewPoint point(String deed, BigDecimal air, BigDecimal humidity) {
-        Answer<DewPoint> computed = DewPoint.of(air, humidity);
-        if (computed instanceof Answer.NotDeterminable<DewPoint> gap) {
-            throw Refusal.input(
-                    gap.gaps().get(0).input(),
-                    deed,
-                    gap.gaps().stream().map(Answer.Gap::words).collect(Collectors.joining(" ")),
-                    "Read the meter again, in °C and per cent.");
-        }
-        return ((Answer.Determined<DewPoint>) computed).value();
-    }
-
-    private static BigDecimal figure(String field, String what, String deed, @Nullable BigDecimal value, String unit) {
-        if (value == null) {
-            throw Refusal.input(field, deed, what + " is missing.", "Read it and enter it in " + unit + ".");
-        }
-        if (value.stripTrailingZeros().scale() > DECIMALS) {
-            throw Refusal.input(
-                    field,
-                    deed,
-                    what + " has more than " + DECIMALS + " decimals, and what is not kept is not judged.",
-                    "Enter it as the gauge shows it.");
-        }
-        return value;
     }
 }

@@ -2,6 +2,7 @@ package org.trammel.shop.handwork;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.dew.MetalAir;
 
 /**
  * What somebody recorded of the proof of a step, together with its tick. What the step does not ask for is not looked at.
@@ -13,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record ProofEntry(
         List<String> tools,
-        Handwork.@Nullable Measured air,
+        @Nullable MetalAir air,
         Handwork.@Nullable WaterSeen water,
         @Nullable String serial) {
 

@@ -10,6 +10,10 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.designs.TubeBlanks;
+import org.trammel.shop.dew.DewGauges;
+import org.trammel.shop.dew.DewMargin;
+import org.trammel.shop.dew.DewMargins;
+import org.trammel.shop.dew.DewPurpose;
 import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.routes.Proof;
 import org.trammel.shop.travellers.FrameSheet;
@@ -21,19 +25,19 @@ public class ProofSheets {
 
     private final HandRecords records;
     private final HandGuard guard;
-    private final HandGauges gauges;
+    private final DewGauges gauges;
     private final Tools tools;
     private final ToolUseRepository uses;
-    private final MetalAirRepository airs;
+    private final DewMargins margins;
     private final TubeBlanks blanks;
 
     ProofSheets(
             HandRecords records,
             HandGuard guard,
-            HandGauges gauges,
+            DewGauges gauges,
             Tools tools,
             ToolUseRepository uses,
-            MetalAirRepository airs,
+            DewMargins margins,
             TubeBlanks blanks) {
         this.blanks = blanks;
         this.records = records;
@@ -41,7 +45,7 @@ public class ProofSheets {
         this.gauges = gauges;
         this.tools = tools;
         this.uses = uses;
-        this.airs = airs;
+        this.margins = margins;
     }
 
     /** What is asked for beside the tick; empty where that is nothing, or stands already. */
@@ -97,16 +101,14 @@ public class ProofSheets {
     }
 
     private ProofSheet.AirAsked air() {
-        Optional<HandRecord.Air> last = airs.findFirstByOrderByIdDesc().map(MetalAirRow::air);
+        Optional<DewMargin> last = margins.last(DewPurpose.ARC);
         Map<String, String> ofAir = gauges.usableOnAir();
         Map<String, String> ofMetal = gauges.usableOnMetal();
         return new ProofSheet.AirAsked(
                 ofAir,
                 ofMetal,
-                last.map(HandRecord.Air::airGauge).filter(ofAir::containsKey).orElseGet(() -> only(ofAir)),
-                last.map(HandRecord.Air::metalGauge)
-                        .filter(ofMetal::containsKey)
-                        .orElseGet(() -> only(ofMetal)));
+                last.map(DewMargin::airGauge).filter(ofAir::containsKey).orElseGet(() -> only(ofAir)),
+                last.map(DewMargin::metalGauge).filter(ofMetal::containsKey).orElseGet(() -> only(ofMetal)));
     }
 
     /** The one there is, beside the words that ask to choose; empty where there are several. */

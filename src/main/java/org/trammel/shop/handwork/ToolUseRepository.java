@@ -17,7 +17,6 @@ interface ToolUseRepository extends Repository<ToolUseRow, Long> {
     /** Those of the operations at which anything is recorded of handwork. */
     @Query("""
             select u.operationId from ToolUseRow u where u.operationId in :operations
-            union select a.operationId from MetalAirRow a where a.operationId in :operations
             union select s.operationId from SerialReadRow s where s.operationId in :operations
             union select m.operationId from MisreadRow m where m.operationId in :operations
             union select w.operationId from WaterBreakRow w where w.operationId in :operations

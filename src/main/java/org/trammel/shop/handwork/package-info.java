@@ -11,5 +11,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Handwork",
-        allowedDependencies = {"travellers", "gauges", "materials", "designs", "routes"})
+        allowedDependencies = {"travellers", "gauges", "dew", "materials", "designs", "routes"})
 package org.trammel.shop.handwork;

@@ -14,12 +14,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.TestCrew;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.FloorTest;
 import org.trammel.shop.floor.SmallRoute;
-import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.GaugeRegister;
-import org.trammel.shop.gauges.NewGauge;
 import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.LotRegister;
 import org.trammel.shop.materials.MetalFamily;
@@ -86,10 +85,10 @@ abstract class AtTheBooth {
         blast = "7" + number + "b";
         coat = "7" + number + "c";
         finish = "F-T" + number;
-        hygrometer = gauge(range("HYGRO", "°C"), range("HYGRO", "%RH"));
-        thermometer = gauge(range("CONTACT-TEMP", "°C"));
-        pressure = gauge(range("PRESSURE", "bar"));
-        ohms = gauge(range("OHM", "MΩ"));
+        hygrometer = floor.meter("HYGRO", "°C", "%RH");
+        thermometer = floor.meter("CONTACT-TEMP", "°C");
+        pressure = floor.meter("PRESSURE", "bar");
+        ohms = floor.meter("OHM", "MΩ");
     }
 
     protected Finish inForce(String... metals) {
@@ -155,7 +154,7 @@ abstract class AtTheBooth {
         return surfaces.measured(
                 crew.act(worker),
                 operation,
-                new Surfaces.Measured(
+                new MetalAir(
                         new BigDecimal(air), new BigDecimal(humidity), new BigDecimal(metal), hygrometer, thermometer));
     }
 
@@ -208,32 +207,6 @@ abstract class AtTheBooth {
                 .code();
         lots.certify(crew.act(qa), code, "batch", "C-1", null);
         lots.release(crew.act(qa), code);
-        return code;
-    }
-
-    private static GaugeRange range(String kind, String unit) {
-        return new GaugeRange(
-                kind,
-                unit,
-                new BigDecimal("-40"),
-                new BigDecimal("2000"),
-                new BigDecimal("0.1"),
-                new BigDecimal("0.2"),
-                null,
-                "from memory");
-    }
-
-    private String gauge(GaugeRange... ranges) {
-        String code = "C" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(java.util.Locale.ROOT);
-        register.register(crew.act(qa), code, new NewGauge("gauge of a test", null, "booth", false, List.of(ranges)));
-        register.calibrated(
-                crew.act(qa),
-                code,
-                LocalDate.of(2026, 1, 1),
-                LocalDate.of(2026, 12, 31),
-                "C-1",
-                null,
-                "as it should be");
         return code;
     }
 

@@ -12,8 +12,12 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.calc.thermal.ThermocoupleRole;
+import org.trammel.shop.dew.DewGauges;
+import org.trammel.shop.dew.DewMargin;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.gauges.Failure;
 import org.trammel.shop.materials.Lot;
 import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.Lots;
@@ -23,6 +27,7 @@ import org.trammel.shop.ovens.NewOven;
 import org.trammel.shop.ovens.OvenRegister;
 import org.trammel.shop.ovens.Purpose;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.travellers.Travellers;
 
 /** What a frame's surface must be like before it is coated, and that no way leads past it. */
 class SurfaceTest extends AtTheBooth {
@@ -34,7 +39,10 @@ class SurfaceTest extends AtTheBooth {
     private OvenRegister ovens;
 
     @Autowired
-    private CoatGauges gauges;
+    private DewGauges gauges;
+
+    @Autowired
+    private Travellers travellers;
 
     /** Air of 21 °C and 68 % has its dew point at 14.87 °C by the Magnus form with the constants of Sonntag (1990). */
     @Test
@@ -44,7 +52,7 @@ class SurfaceTest extends AtTheBooth {
         tick(frame, "booth clean");
         refused(() -> tick(frame, "sprayed"), "“sprayed”", "not measured at this operation");
         SurfaceRecord cold = measure(at(frame), "21", "68", "17.2");
-        SurfaceRecord.Air air = Objects.requireNonNull(cold.air());
+        DewMargin air = Objects.requireNonNull(cold.air());
         assertThat(air.point_degC()).isEqualByComparingTo("14.87");
         assertThat(air.margin_K()).isBetween(new BigDecimal("2.32"), new BigDecimal("2.33"));
         assertThat(air.enough()).isFalse();
@@ -83,10 +91,10 @@ class SurfaceTest extends AtTheBooth {
     void belowZeroTheFrostPointIsTold() {
         inForce("AL6061");
         Floor.Frame frame = atTheCoat();
-        SurfaceRecord.Air air =
+        DewMargin air =
                 Objects.requireNonNull(measure(at(frame), "-5", "80", "-4.5").air());
         assertThat(air.overIce()).isTrue();
-        assertThat(air.pointWords()).isEqualTo("frost point, over ice");
+        assertThat(air.pointInFull()).isEqualTo("frost point, over ice");
         assertThat(air.point_degC()).isBetween(new BigDecimal("-7.2"), new BigDecimal("-7.0"));
         assertThat(air.enough()).isFalse();
         tick(frame, "booth clean");
@@ -190,14 +198,13 @@ class SurfaceTest extends AtTheBooth {
                 () -> surfaces.measured(
                         crew.act(worker),
                         at(frame),
-                        new Surfaces.Measured(BigDecimal.ONE, BigDecimal.TEN, null, hygrometer, thermometer)),
+                        new MetalAir(BigDecimal.ONE, BigDecimal.TEN, (BigDecimal) null, hygrometer, thermometer)),
                 "temperature of the metal is missing");
         refused(
                 () -> surfaces.measured(
                         crew.act(worker),
                         at(frame),
-                        new Surfaces.Measured(
-                                BigDecimal.ONE, BigDecimal.TEN, BigDecimal.ONE, thermometer, thermometer)),
+                        new MetalAir(BigDecimal.ONE, BigDecimal.TEN, BigDecimal.ONE, thermometer, thermometer)),
                 thermometer);
     }
 
@@ -242,8 +249,8 @@ class SurfaceTest extends AtTheBooth {
         Floor.Frame frame = atTheCoat();
         long operation = at(frame);
         org.trammel.shop.records.Act act = crew.act(worker);
-        Surfaces.Measured entry = new Surfaces.Measured(
-                new BigDecimal("21"), new BigDecimal("50"), new BigDecimal("20"), hygrometer, thermometer);
+        MetalAir entry =
+                new MetalAir(new BigDecimal("21"), new BigDecimal("50"), new BigDecimal("20"), hygrometer, thermometer);
         surfaces.measured(act, operation, entry);
         surfaces.measured(act, operation, entry);
         assertThat(records.airs(operation)).hasSize(1);
@@ -298,5 +305,26 @@ class SurfaceTest extends AtTheBooth {
         ovens.remove(crew.act(qa), oven, thermometer, "held to frames again");
         assertThat(gauges.usableOnMetal()).containsKey(thermometer);
         measure(at(frame), "21", "50", "20");
+    }
+
+    /** Metal of 18.5 °C lay 3.63 K over its dew point, and 2.63 K with a thermometer that shows 1 K too much; 21 °C 5.1 K. */
+    @Test
+    void aThermometerFoundWrongCallsTheFramesItMayHaveLetPassToTheCoat() {
+        inForce("AL6061");
+        Floor.Frame near = atTheCoat();
+        measure(at(near), "21", "68", "18.5");
+        Floor.Frame far = atTheCoat();
+        measure(at(far), "21", "68", "21");
+        register.fail(
+                crew.act(qa),
+                thermometer,
+                new Failure(LocalDate.of(2026, 3, 18), BigDecimal.ONE, "°C", new BigDecimal("20"), "reads high"));
+        assertThat(travellers.openCalls().stream()
+                        .map(Travellers.CallLine::words)
+                        .filter(words -> words.contains(thermometer + " was found wrong")))
+                .singleElement()
+                .asString()
+                .contains(travellers.head(near.travellerId()).mark(), "damp under the coat")
+                .doesNotContain(travellers.head(far.travellerId()).mark());
     }
 }

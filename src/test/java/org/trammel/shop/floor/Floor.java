@@ -200,26 +200,33 @@ public class Floor {
 
     /** A gauge in date. */
     public String gauge(String kind, String unit, @Nullable String u) {
+        return gauge(range(kind, unit, u == null ? null : "0.001", u));
+    }
+
+    /** A meter in date that reads each of them well enough, such as air by its temperature and its humidity. */
+    public String meter(String kind, String... units) {
+        return gauge(java.util.Arrays.stream(units)
+                .map(unit -> range(kind, unit, "0.1", "0.2"))
+                .toArray(GaugeRange[]::new));
+    }
+
+    private static GaugeRange range(String kind, String unit, @Nullable String resolution, @Nullable String u) {
+        return new GaugeRange(
+                kind,
+                unit,
+                new BigDecimal("-2000"),
+                new BigDecimal("2000"),
+                resolution == null ? null : new BigDecimal(resolution),
+                u == null ? null : new BigDecimal(u),
+                null,
+                "from memory");
+    }
+
+    private String gauge(GaugeRange... ranges) {
         long qa = crew.hire(Role.QA_LEAD);
         String code = "G" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(java.util.Locale.ROOT);
-        BigDecimal least = new BigDecimal("0.001");
         register.register(
-                act(qa),
-                code,
-                new NewGauge(
-                        "gauge of a test",
-                        null,
-                        "bench",
-                        u == null,
-                        List.of(new GaugeRange(
-                                kind,
-                                unit,
-                                new BigDecimal("-2000"),
-                                new BigDecimal("2000"),
-                                u == null ? null : least,
-                                u == null ? null : new BigDecimal(u),
-                                null,
-                                "from memory"))));
+                act(qa), code, new NewGauge("gauge of a test", null, "bench", ranges[0].u() == null, List.of(ranges)));
         register.calibrated(
                 act(qa), code, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 12, 31), "C-1", null, "as it should be");
         return code;

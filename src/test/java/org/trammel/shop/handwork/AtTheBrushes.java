@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.trammel.shop.floor.SmallRoute.op;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -13,12 +12,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.shop.TestClock;
 import org.trammel.shop.TestCrew;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.FloorTest;
 import org.trammel.shop.floor.SmallRoute;
-import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.GaugeRegister;
-import org.trammel.shop.gauges.NewGauge;
 import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Refusal;
@@ -68,8 +66,8 @@ abstract class AtTheBrushes {
         qa = floor.hire(Role.QA_LEAD);
         worker = floor.hire(Role.STATION_WORKER);
         second = floor.hire(Role.STATION_WORKER);
-        hygrometer = gauge(range("HYGRO", "°C"), range("HYGRO", "%RH"));
-        thermometer = gauge(range("CONTACT-TEMP", "°C"));
+        hygrometer = floor.meter("HYGRO", "°C", "%RH");
+        thermometer = floor.meter("CONTACT-TEMP", "°C");
     }
 
     protected Floor.Frame frame(String metal, StepSheet... steps) {
@@ -111,7 +109,7 @@ abstract class AtTheBrushes {
         return handwork.measured(
                 crew.act(worker),
                 at(frame),
-                new Handwork.Measured(
+                new MetalAir(
                         new BigDecimal(air), new BigDecimal(humidity), new BigDecimal(metal), hygrometer, thermometer));
     }
 
@@ -120,32 +118,6 @@ abstract class AtTheBrushes {
         String code = "T" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(java.util.Locale.ROOT);
         return tools.register(crew.act(qa), code, kind, "of a test", family, chlorinated)
                 .code();
-    }
-
-    private static GaugeRange range(String kind, String unit) {
-        return new GaugeRange(
-                kind,
-                unit,
-                new BigDecimal("-40"),
-                new BigDecimal("200"),
-                new BigDecimal("0.1"),
-                new BigDecimal("0.2"),
-                null,
-                "from memory");
-    }
-
-    private String gauge(GaugeRange... ranges) {
-        String code = "H" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(java.util.Locale.ROOT);
-        register.register(crew.act(qa), code, new NewGauge("gauge of a test", null, "prep", false, List.of(ranges)));
-        register.calibrated(
-                crew.act(qa),
-                code,
-                LocalDate.of(2026, 1, 1),
-                LocalDate.of(2026, 12, 31),
-                "C-1",
-                null,
-                "as it should be");
-        return code;
     }
 
     protected static void refused(ThrowingCallable deed, String... says) {

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.shop.dew.DewMargin;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.people.Role;
@@ -89,13 +92,13 @@ class PrepTest extends AtTheBrushes {
     void theMarginIsComputedAtTheMetalAndColdOrDampMetalIsNotBagged() {
         Floor.Frame frame = frame("AL6061", proven("measured", Proof.WARM_DRY));
         refused(() -> tick(frame, "measured", worker), "not measured at this operation");
-        HandRecord.Air damp =
+        DewMargin damp =
                 Objects.requireNonNull(measure(frame, "21", "68", "17.2").air());
         assertThat(damp.point_degC()).isEqualByComparingTo("14.87");
         assertThat(damp.margin_K()).isBetween(new BigDecimal("2.32"), new BigDecimal("2.33"));
         assertThat(damp.enough()).isFalse();
         refused(() -> tick(frame, "measured", worker), "3 K are asked for", "Wait until the metal is at 17,9 °C");
-        HandRecord.Air cold =
+        DewMargin cold =
                 Objects.requireNonNull(measure(frame, "21", "30", "14.9").air());
         assertThat(cold.dry()).isTrue();
         refused(() -> tick(frame, "measured", worker), "14,9 °C, and 15 °C are asked for");
@@ -116,7 +119,7 @@ class PrepTest extends AtTheBrushes {
         settings.change(crew.act(qa), "prep.margin", "3,004", "of a test", "of a test");
         try {
             Floor.Frame frame = frame("AL6061", proven("measured", Proof.WARM_DRY));
-            HandRecord.Air air =
+            DewMargin air =
                     Objects.requireNonNull(measure(frame, "21", "68", "17.87").air());
             assertThat(air.margin_K()).isEqualByComparingTo("3.00");
             refused(() -> tick(frame, "measured", worker), "3,004 K are asked for");
@@ -150,6 +153,46 @@ class PrepTest extends AtTheBrushes {
         assertThat(floor.at(frame).line().code()).isEqualTo("999");
     }
 
+    /** The dew point of 21 °C and 68 % is 14.87 °C (Magnus form, Sonntag 1990): 18.5 °C lies above by 3 K, 17.2 °C does not. */
+    @Test
+    void ofSeveralPlacesTheColdestJudgesAndAllAreKept() {
+        Floor.Frame frame = frame("AL6061", proven("measured", Proof.WARM_DRY));
+        DewMargin damp = Objects.requireNonNull(places(frame, "18.5", "17.2").air());
+        assertThat(damp.metal_degC()).isEqualByComparingTo("17.2");
+        assertThat(damp.places()).extracting(DewMargin.Place::place).containsExactly("thinnest tube", "thickest tube");
+        refused(() -> tick(frame, "measured", worker), "3 K are asked for");
+        places(frame, "18.5", "18.6");
+        tick(frame, "measured", worker);
+        Floor.Frame other = frame("AL6061", proven("measured", Proof.WARM_DRY));
+        refused(
+                () -> handwork.measured(
+                        crew.act(worker),
+                        at(other),
+                        new MetalAir(
+                                new BigDecimal("21"),
+                                new BigDecimal("50"),
+                                List.of(
+                                        new MetalAir.Place("shell", BigDecimal.TEN),
+                                        new MetalAir.Place("shell", BigDecimal.ONE)),
+                                hygrometer,
+                                thermometer)),
+                "named twice");
+    }
+
+    private HandRecord places(Floor.Frame frame, String thickest, String thinnest) {
+        return handwork.measured(
+                crew.act(worker),
+                at(frame),
+                new MetalAir(
+                        new BigDecimal("21"),
+                        new BigDecimal("68"),
+                        List.of(
+                                new MetalAir.Place("thickest tube", new BigDecimal(thickest)),
+                                new MetalAir.Place("thinnest tube", new BigDecimal(thinnest))),
+                        hygrometer,
+                        thermometer));
+    }
+
     @Test
     void whatIsMissingOrCannotBeIsRefusedByItsField() {
         Floor.Frame frame = frame("AL6061", proven("measured", Proof.WARM_DRY));
@@ -160,7 +203,7 @@ class PrepTest extends AtTheBrushes {
                 () -> handwork.measured(
                         crew.act(worker),
                         at(frame),
-                        new Handwork.Measured(BigDecimal.TEN, null, BigDecimal.TEN, hygrometer, thermometer)),
+                        new MetalAir(BigDecimal.TEN, null, BigDecimal.TEN, hygrometer, thermometer)),
                 "The humidity is missing");
         long auditor = floor.hire(Role.AUDITOR);
         refused(() -> handwork.touched(crew.act(auditor), at(frame), "X"), "A reader changes nothing");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
@@ -114,6 +115,7 @@ class ProofTapsBrowserTest {
                                 .step(proven("Metal measured, warm and dry", Proof.WARM_DRY))
                                 .step(proven("Wiped with residue-free solvent", Proof.CLEANED))
                                 .step(proven("Brushed, aluminium brush only", Proof.BRUSHED))
+                                .step(proven("Water runs off in one film", Proof.WATER_BREAK))
                                 .step("Clean gloves from here")
                                 .sheet(),
                         SmallRoute.op("140")
@@ -161,7 +163,32 @@ class ProofTapsBrowserTest {
         open(frame);
         pick("BR-AL-2");
         record();
+        spent("Water runs off in one film");
+
+        open(frame);
+        sizes("proof-water");
+        pick("broken into drops");
+        page.locator(".parts .pick").first().click();
+        record();
+        assertThat(page.locator(".refusal")).containsText("The film broke into drops: every part");
+        spent("Wiped with residue-free solvent");
+        shop.clock().pass(Duration.ofMinutes(2));
+        open(frame);
+        pick("CL-AL-1");
+        pick("CT-AL-1");
+        record();
+        spent("Brushed, aluminium brush only");
+        open(frame);
+        pick("BR-AL-2");
+        record();
+        spent("Water runs off in one film");
+        open(frame);
+        pick("in one film");
+        record();
         spent("Clean gloves from here");
+        page.navigate(base() + "/frames/" + frame.serial());
+        assertThat(page.locator("main")).containsText("water film broke, to be cleaned again: every part");
+        Chromium.picture(page, "proof-story");
         open(frame);
         Chromium.send(page, page.locator(".plate .btn.main"));
         long step = travellers.sheet(frame.travellerId()).at().steps().get(0).stepId();

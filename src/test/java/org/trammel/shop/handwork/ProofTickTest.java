@@ -9,6 +9,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.materials.MetalFamily;
@@ -44,7 +45,7 @@ class ProofTickTest extends AtTheBrushes {
     private ProofEntry air(String metal) {
         return new ProofEntry(
                 List.of(),
-                new Handwork.Measured(
+                new MetalAir(
                         new BigDecimal("21"), new BigDecimal("68"), new BigDecimal(metal), hygrometer, thermometer),
                 null,
                 null);

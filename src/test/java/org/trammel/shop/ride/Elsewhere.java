@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.TestClock;
+import org.trammel.shop.dew.MetalAir;
 import org.trammel.shop.drift.JigUses;
 import org.trammel.shop.handwork.Handwork;
 import org.trammel.shop.handwork.SerialReads;
@@ -40,8 +41,7 @@ record Elsewhere(
             handwork.measured(
                     act(who),
                     operation,
-                    new Handwork.Measured(
-                            new BigDecimal("21"), new BigDecimal("50"), new BigDecimal("20"), "TH-1", "IR-1"));
+                    new MetalAir(new BigDecimal("21"), new BigDecimal("50"), new BigDecimal("20"), "TH-1", "IR-1"));
         } else if (proof == Proof.WATER_BREAK) {
             handwork.water(act(who), operation, new Handwork.WaterSeen(true, List.of("every part")));
         } else if (proof == Proof.SERIAL_READ) {

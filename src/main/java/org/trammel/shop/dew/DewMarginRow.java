@@ -1,22 +1,28 @@
-package org.trammel.shop.handwork;
+package org.trammel.shop.dew;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.type.SqlTypes;
+import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Act;
 
-/** Air and metal before the arc, with the limits they were judged by. */
+/** Air and metal, with the margin as it was judged. Its places stand in rows of their own. */
 @Entity
 @Immutable
-@Table(name = "metal_air")
-class MetalAirRow {
+@Table(name = "dew_margin")
+class DewMarginRow {
 
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
@@ -24,6 +30,11 @@ class MetalAirRow {
 
     @Column(name = "operation_id", nullable = false)
     private long operationId;
+
+    @Enumerated(EnumType.STRING)
+    @JdbcTypeCode(SqlTypes.VARCHAR)
+    @Column(nullable = false)
+    private DewPurpose purpose;
 
     @Column(name = "air_degc", nullable = false)
     private BigDecimal air_degC;
@@ -46,8 +57,8 @@ class MetalAirRow {
     @Column(name = "wanted_k", nullable = false)
     private BigDecimal wanted_K;
 
-    @Column(name = "least_degc", nullable = false)
-    private BigDecimal least_degC;
+    @Column(name = "least_degc")
+    private @Nullable BigDecimal least_degC;
 
     @Column(name = "least_metal_degc", nullable = false)
     private BigDecimal leastMetal_degC;
@@ -70,36 +81,46 @@ class MetalAirRow {
     @Column(name = "act_id", nullable = false)
     private UUID actId;
 
-    protected MetalAirRow() {}
+    protected DewMarginRow() {}
 
-    MetalAirRow(long operationId, HandRecord.Air air, Act act) {
+    DewMarginRow(long operationId, DewPurpose purpose, DewMargin margin, Act act) {
         this.operationId = operationId;
-        this.air_degC = air.air_degC();
-        this.humidity_percent = air.humidity_percent();
-        this.metal_degC = air.metal_degC();
-        this.point_degC = air.point_degC();
-        this.overIce = air.overIce();
-        this.margin_K = air.margin_K();
-        this.wanted_K = air.wanted_K();
-        this.least_degC = air.least_degC();
-        this.leastMetal_degC = air.leastMetal_degC();
-        this.source = air.source();
-        this.airGauge = air.airGauge();
-        this.metalGauge = air.metalGauge();
+        this.purpose = purpose;
+        this.air_degC = margin.air_degC();
+        this.humidity_percent = margin.humidity_percent();
+        this.metal_degC = margin.metal_degC();
+        this.point_degC = margin.point_degC();
+        this.overIce = margin.overIce();
+        this.margin_K = margin.margin_K();
+        this.wanted_K = margin.wanted_K();
+        this.least_degC = margin.least_degC();
+        this.leastMetal_degC = margin.leastMetal_degC();
+        this.source = margin.source();
+        this.airGauge = margin.airGauge();
+        this.metalGauge = margin.metalGauge();
         this.by = act.by();
         this.at = act.at();
         this.actId = act.id();
+    }
+
+    long id() {
+        return id;
     }
 
     long operationId() {
         return operationId;
     }
 
-    HandRecord.Air air() {
-        return new HandRecord.Air(
+    DewPurpose purpose() {
+        return purpose;
+    }
+
+    DewMargin margin(List<DewMargin.Place> places) {
+        return new DewMargin(
                 air_degC,
                 humidity_percent,
                 metal_degC,
+                places,
                 point_degC,
                 overIce,
                 margin_K,
