@@ -39,7 +39,16 @@ record Box(At centre, At along, double halfLength, double halfHeight) {
 
     /** Two rectangles lie apart where a side of one of them parts them. */
     boolean meets(Box other) {
-        return !apart(other) && !other.apart(this);
+        double near = reach() + other.reach();
+        return Math.abs(other.centre.x() - centre.x()) <= near
+                && Math.abs(other.centre.y() - centre.y()) <= near
+                && !apart(other)
+                && !other.apart(this);
+    }
+
+    /** No corner lies farther from the middle, however the text is turned. */
+    private double reach() {
+        return halfLength + halfHeight;
     }
 
     private boolean apart(Box other) {
@@ -54,6 +63,10 @@ record Box(At centre, At along, double halfLength, double halfHeight) {
     }
 
     boolean meets(Stretch line) {
+        if (beside(line.from().x(), line.to().x(), centre.x())
+                || beside(line.from().y(), line.to().y(), centre.y())) {
+            return false;
+        }
         At from = seen(line.from());
         At to = seen(line.to());
         double enters = 0;
@@ -74,6 +87,11 @@ record Box(At centre, At along, double halfLength, double halfHeight) {
             }
         }
         return enters <= leaves;
+    }
+
+    /** Most lines of a sheet lie wholly to one side of a text, which is known without turning them into its direction. */
+    private boolean beside(double from, double to, double middle) {
+        return Math.max(from, to) < middle - reach() || Math.min(from, to) > middle + reach();
     }
 
     private At seen(At place) {

@@ -114,8 +114,12 @@ final class SheetFrame {
         double least = Double.POSITIVE_INFINITY;
         for (double down = 0; remarksTop - down - high > bottom() + 3; down += REMARK_ROW_MM) {
             for (double along = 0; left() + 4 + along + wide < right() - 3; along += REMARK_ROW_MM) {
+                double away = (down + along) / 10;
+                if (away >= least) {
+                    break;
+                }
                 At at = new At(left() + 4 + along, remarksTop - down);
-                double cost = (down + along) / 10
+                double cost = away
                         + board.cost(Box.between(at.x() - 1, at.y() - high - 1, at.x() + wide + 1, at.y() + REMARK_MM));
                 if (cost < least) {
                     least = cost;

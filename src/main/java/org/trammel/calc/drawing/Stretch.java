@@ -7,6 +7,9 @@ package org.trammel.calc.drawing;
  */
 record Stretch(At from, At to, Kind kind) {
 
+    /** Sine of the greatest angle between lines that are taken for parallel. */
+    private static final double PARALLEL = 0.12;
+
     /** What is crossed by a text, and how much that matters. */
     enum Kind {
         OUTLINE,
@@ -29,15 +32,15 @@ record Stretch(At from, At to, Kind kind) {
 
     /** Whether it runs beside another one, nearer than so much, over a part of its length. */
     boolean runsBeside(Stretch other, double nearer_mm) {
-        double length = to.minus(from).length();
-        double otherLength = other.to.minus(other.from).length();
-        if (length < 1e-9 || otherLength < 1e-9) {
+        At run = to.minus(from);
+        At otherRun = other.to.minus(other.from);
+        double squares = run.dot(run) * otherRun.dot(otherRun);
+        double turn = run.cross(otherRun);
+        if (squares < 1e-36 || turn * turn > PARALLEL * PARALLEL * squares) {
             return false;
         }
-        At along = to.minus(from).unit();
-        if (Math.abs(along.cross(other.to.minus(other.from).unit())) > 0.12) {
-            return false;
-        }
+        double length = run.length();
+        At along = run.unit();
         double one = other.from.minus(from).dot(along);
         double two = other.to.minus(from).dot(along);
         return Math.min(one, two) < length - 0.5
