@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.drawing.DrawnSheet;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.web.RouteView;
@@ -53,7 +54,13 @@ record FrameView(
 
     /** Whether a step at hand rests on more than its tick. */
     public boolean proven() {
-        return at != null && at.steps().stream().anyMatch(step -> step.proof() != null);
+        return at != null && at.steps().stream().anyMatch(step -> step.proof() != null && step.proof() != Proof.TUBES);
+    }
+
+    /** Whether tubes are issued at the operation at hand, or scanned again. */
+    public boolean tubes() {
+        return at != null
+                && at.steps().stream().anyMatch(step -> step.proof() == Proof.TUBES || "TUBE".equals(step.lotKind()));
     }
 
     /** Whether a jig is set at the operation at hand, and not yet read back. */

@@ -37,6 +37,22 @@ class DemoLots {
                     "2025-11-20",
                     "EN AW-7005 tubes 42×1,5 · 42×1,3 · 38×1,3 · 35×1,25 · 31,8×1,1",
                     "70A118"),
+            tube(
+                    "TL-6061-185",
+                    "2025-12-02",
+                    "EN AW-6061 T6 tubes 42×1,5 · 42×1,3 · 38×1,3 · 34,9×1,1 · 31,8×1,1 · stays 22×1,6 · 18×1,4",
+                    "5K2198"),
+            tube(
+                    "TL-7005-071",
+                    "2025-11-20",
+                    "EN AW-7005 tubes 38×1,35 · 34,9×1,35 · 34,9×1,2 · 34,9×1,1 · 31,8×1,35 · stays 22×1,6 · 18×1,4",
+                    "70A102"),
+            tube("TL-CRMO-055", "2025-10-09", "25CrMo4 seamless tubes and stays, 38×0,95 down to 14×0,65", "C99860"),
+            tube("TL-TI-018", "2025-12-19", "Ti-3Al-2.5V tubes 34,9×0,95 · stays 22,2×0,9 · 19×0,9", "T33412"),
+            fitting("TF-6061-021", "2025-12-02", "EN AW-6061 T6 head tubes 54, shells 42", "5K2190"),
+            fitting("TF-7005-022", "2025-11-20", "EN AW-7005 head tubes 50, 54, 56, shells 42", "70A095"),
+            fitting("TF-CRMO-023", "2025-10-09", "25CrMo4 head tubes 36, 46,4, shells 40", "C99852"),
+            fitting("TF-TI-024", "2025-12-19", "Ti-3Al-2.5V head tubes 46,4, shells 42", "T33405"),
             tube("TL-7005-074", "2026-03-12", "EN AW-7005 tubes, replenishment", "not stated"),
             tube("TL-CRMO-052", "2025-10-09", "25CrMo4 seamless tubes 35×0,78 · 31,8×0,72 · 28,6×0,7", "C99841"),
             tube("TL-TI-017", "2025-12-19", "Ti-3Al-2.5V tubes 41×1,0 · 38,1×0,95 · 34,9×0,9", "T33410"),
@@ -74,11 +90,13 @@ class DemoLots {
             gone("FL-4643-021", "2026-03-17", "last rod used"));
 
     private final LotRegister register;
+    private final DemoTubes tubes;
     private final DemoActs acts;
     private final DemoClock clock;
 
-    DemoLots(LotRegister register, DemoActs acts, DemoClock clock) {
+    DemoLots(LotRegister register, DemoTubes tubes, DemoActs acts, DemoClock clock) {
         this.register = register;
+        this.tubes = tubes;
         this.acts = acts;
         this.clock = clock;
     }
@@ -89,6 +107,7 @@ class DemoLots {
             Instant came = morning(lot.receivedOn());
             clock.setTo(came.isAfter(stocked) ? came : stocked);
             register.receive(acts.by("JA"), lot);
+            tubes.state(lot.code());
             String certificate = certificate(lot);
             if (!certificate.equals(MISSING)) {
                 register.certify(acts.by("TR"), lot.code(), certificate, "certificate of " + lot.code(), null);
@@ -101,7 +120,7 @@ class DemoLots {
         if (lot.code().equals("TL-7005-074")) {
             return MISSING;
         }
-        return lot.kind() == LotKind.TUBE || lot.kind() == LotKind.FILLER ? INSPECTED : BATCH;
+        return lot.kind().metallic() || lot.kind() == LotKind.FILLER ? INSPECTED : BATCH;
     }
 
     /** After the frames that took the last of them. */
@@ -122,6 +141,14 @@ class DemoLots {
     }
 
     private static NewLot tube(String code, String received, String what, String heat) {
+        return metal(code, LotKind.TUBE, received, what, heat);
+    }
+
+    private static NewLot fitting(String code, String received, String what, String heat) {
+        return metal(code, LotKind.FITTING, received, what, heat);
+    }
+
+    private static NewLot metal(String code, LotKind kind, String received, String what, String heat) {
         String alloy = code.substring(3, 7);
         String metal = switch (alloy) {
             case "6061" -> "AL6061";
@@ -136,7 +163,7 @@ class DemoLots {
         };
         return new NewLot(
                 code,
-                LotKind.TUBE,
+                kind,
                 what,
                 metal,
                 null,

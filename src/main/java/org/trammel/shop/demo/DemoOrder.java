@@ -60,6 +60,16 @@ record DemoOrder(
         };
     }
 
+    /** Head tubes and shells of its metal. */
+    String fittings() {
+        return switch (metal()) {
+            case "AL6061" -> "TF-6061-021";
+            case "AL7005" -> "TF-7005-022";
+            case "TI" -> "TF-TI-024";
+            default -> "TF-CRMO-023";
+        };
+    }
+
     /** What is walked: the whole, or the parts that the file tells apart. */
     Set<String> parts() {
         return until.startsWith("FT ") ? Set.of("FT", "SA") : Set.of("");

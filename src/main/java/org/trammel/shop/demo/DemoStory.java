@@ -254,7 +254,7 @@ class DemoStory {
                         true));
         clock.setTo(at("2026-03-17T10:40"));
         pieces.madeOf(serial).stream()
-                .filter(piece -> piece.operation().equals("030"))
+                .filter(piece -> "DOWN_TUBE".equals(piece.place()))
                 .forEach(piece ->
                         pieces.scrap(acts.by("JA"), piece.useId(), "down tube, mitres 2,1° out of phase; cut another"));
         clock.setTo(at("2026-03-17T11:00"));

@@ -60,6 +60,7 @@ class DemoWalk {
     private final DemoCoats coats;
     private final GivenReadings given;
     private final DemoHandwork hands;
+    private final DemoTubes tubes;
     private final Files files;
     private final TransactionTemplate transaction;
     private @Nullable String picture;
@@ -80,6 +81,7 @@ class DemoWalk {
             DemoCoats coats,
             GivenReadings given,
             DemoHandwork hands,
+            DemoTubes tubes,
             Files files,
             TransactionTemplate transaction) {
         this.acts = acts;
@@ -97,6 +99,7 @@ class DemoWalk {
         this.coats = coats;
         this.given = given;
         this.hands = hands;
+        this.tubes = tubes;
         this.files = files;
         this.transaction = transaction;
     }
@@ -206,16 +209,13 @@ class DemoWalk {
             }
             if (step.proof() != null) {
                 FrameSheet.Head head = travellers.headOf(at.line().operationId());
+                tubes.prove(order, at.line().operationId(), step.proof(), by);
                 hands.prove(at.line().operationId(), head.metal(), head.serial() + head.part(), step.proof(), by);
             }
             bench.tick(
                     acts.by(by),
                     List.of(step.stepId()),
-                    step.lotKind() == null
-                            ? null
-                            : order.lot(
-                                    step.lotKind(),
-                                    clock.instant().atZone(DemoOrder.ZONE).toLocalDate()),
+                    tubes.lot(order, at.line().operationId(), step.lotKind(), clock.instant()),
                     null);
         }
     }

@@ -66,6 +66,7 @@ class HandGuard implements Awaited {
                     case WATER_BREAK -> water(operation, cannot);
                     case SERIAL_STRUCK -> struck(operation, cannot);
                     case SERIAL_READ -> read(operation, cannot);
+                    case TUBES -> null;
                 });
     }
 

@@ -64,7 +64,7 @@ public class ProofSheets {
                     case WARM_DRY -> new ProofSheet(line.operationId(), proof, List.of(), air(), List.of());
                     case WATER_BREAK ->
                         new ProofSheet(line.operationId(), proof, List.of(), null, parts(head.designRevisionId()));
-                    case SERIAL_READ, SERIAL_STRUCK ->
+                    case SERIAL_READ, SERIAL_STRUCK, TUBES ->
                         new ProofSheet(line.operationId(), proof, List.of(), null, List.of());
                 });
     }

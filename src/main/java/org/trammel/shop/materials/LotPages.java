@@ -19,6 +19,7 @@ import org.trammel.shop.people.Role;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
+import org.trammel.shop.web.Formats;
 
 /** The sheets of lots: all of them, one with what it went into, a frame with what it is made of. */
 @Controller
@@ -27,17 +28,28 @@ class LotPages {
     private static final int PAGE = 100;
 
     private final Lots lots;
+    private final LotSections sections;
     private final Fits fits;
     private final AfterWelds afterWelds;
     private final Crew crew;
     private final Settings settings;
+    private final Formats formats;
 
-    LotPages(Lots lots, Fits fits, AfterWelds afterWelds, Crew crew, Settings settings) {
+    LotPages(
+            Lots lots,
+            LotSections sections,
+            Fits fits,
+            AfterWelds afterWelds,
+            Crew crew,
+            Settings settings,
+            Formats formats) {
         this.lots = lots;
+        this.sections = sections;
         this.fits = fits;
         this.afterWelds = afterWelds;
         this.crew = crew;
         this.settings = settings;
+        this.formats = formats;
     }
 
     @GetMapping("/shop/lots")
@@ -95,6 +107,7 @@ class LotPages {
         model.addAttribute("line", LotLine.of(lot, today, settings.whole("lot.warn.days")));
         model.addAttribute("wentInto", lots.wentInto(lot.code()));
         model.addAttribute("remnants", lots.remnants(lot.code()));
+        model.addAttribute("sections", words(lot));
         model.addAttribute("metal", Fits.named(lot.metal()));
         model.addAttribute("names", crew.names());
         model.addAttribute("works", who.person().mayWork());
@@ -130,6 +143,15 @@ class LotPages {
         model.addAttribute("afterWelds", words(Fit.AfterWeld.values(), Fit.AfterWeld::word, null));
         model.addAttribute("keeps", who.person().is(Role.QA_LEAD));
         return "lots/fits";
+    }
+
+    /** The sections of a tube in words; null for what has none. */
+    private @Nullable List<String> words(Lot lot) {
+        return lot.kind().metallic()
+                ? sections.of(lot.id()).stream()
+                        .map(section -> section.words(formats))
+                        .toList()
+                : null;
     }
 
     private List<LotLine> lines(List<Lot> page) {

@@ -24,6 +24,7 @@ import org.trammel.shop.records.TypedText;
 import org.trammel.shop.records.Words;
 import org.trammel.shop.records.WordsRef;
 import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.HasCome;
 
 /** The verbs on a lot itself: received, certified, released by the QA lead, set aside by anybody, blocked, used up. */
 @Service
@@ -36,6 +37,8 @@ public class LotRegister {
     private final LotUseRepository uses;
     private final MaterialClassRepository classes;
     private final TraceHolds traceHolds;
+    private final TubeAnew anew;
+    private final HasCome hasCome;
     private final Crew crew;
     private final Settings settings;
     private final Files files;
@@ -48,6 +51,8 @@ public class LotRegister {
             LotUseRepository uses,
             MaterialClassRepository classes,
             TraceHolds traceHolds,
+            TubeAnew anew,
+            HasCome hasCome,
             Crew crew,
             Settings settings,
             Files files,
@@ -58,6 +63,8 @@ public class LotRegister {
         this.uses = uses;
         this.classes = classes;
         this.traceHolds = traceHolds;
+        this.anew = anew;
+        this.hasCome = hasCome;
         this.crew = crew;
         this.settings = settings;
         this.files = files;
@@ -137,12 +144,19 @@ public class LotRegister {
 
     /** Lets a lot be used. By the QA lead, who has seen the certificate; also what brings a blocked lot back. */
     @Transactional
-    public Lot release(Act act, String code) {
-        return change(act, "release-lot", code, "lot-released", row -> {
-            crew.require(act.by(), row.code() + " was not released.", Role.QA_LEAD);
-            row.release(settings.today(), act.at());
-            return Map.of();
-        });
+    public Lot release(Act act, String typed) {
+        String code = label(typed);
+        List<Long> waiting = anew.waitingFor(code);
+        if (!hasCome.opens(act, "release-lot", "lot:" + code, waiting, Chains.SHOP)) {
+            return required(code).lot();
+        }
+        LotRow row = locked(code);
+        crew.require(act.by(), row.code() + " was not released.", Role.QA_LEAD);
+        row.release(settings.today(), act.at());
+        rows.saveAndFlush(row);
+        log.event(Chains.SHOP, "lot-released", facts(row));
+        waiting.forEach(operation -> hasCome.to(act, operation));
+        return row.lot();
     }
 
     /** Sets a lot aside. Anybody at work may. */

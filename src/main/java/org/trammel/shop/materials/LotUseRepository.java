@@ -25,8 +25,9 @@ interface LotUseRepository extends Repository<LotUseRow, Long> {
 
     @Query("""
             select new org.trammel.shop.materials.MadeOf(u.id, l.code, l.kind, l.what, l.grade, l.heat, l.certificate,
-                l.state, u.part, u.operation, u.position, r.number, u.quantity, u.unit, u.by, u.at, u.scrapped)
+                l.state, u.part, u.operation, u.position, r.number, u.quantity, u.unit, u.by, u.at, u.scrapped, t.place)
             from LotUseRow u join LotRow l on l.id = u.lotId left join LotRemnantRow r on r.id = u.remnantId
+                left join TubeIssueRow t on t.useId = u.id
             where u.serial = :serial order by u.part, u.id
             """)
     List<MadeOf> madeOf(String serial);

@@ -191,10 +191,17 @@ public class Lots {
         return use.id();
     }
 
-    /** Refuses a lot that may not go to a place today. */
-    void refuseUnlessIssuable(String scannedCode, LotKind asked, Destination to) {
+    /** The lot that may go to a place today; refused if it may not. */
+    Lot issuable(String scannedCode, LotKind asked, Destination to) {
         String code = scanned(scannedCode).lot();
-        refuseUnlessIssuable(rows.lock(code).orElseThrow(() -> unknown(code)), asked, to);
+        LotRow row = rows.lock(code).orElseThrow(() -> unknown(code));
+        refuseUnlessIssuable(row, asked, to);
+        return row.lot();
+    }
+
+    /** Code of the lot that a label means, that of a remnant too. */
+    static String meant(String label) {
+        return scanned(label).lot();
     }
 
     private void refuseUnlessIssuable(LotRow row, @Nullable LotKind asked, Destination to) {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param part part of the frame; empty for the frame itself
  * @param state where the lot stands now
  * @param scrapped the piece was thrown away; it stays on record
+ * @param place code of the place it was issued to as a tube; null for everything else
  */
 public record MadeOf(
         long useId,
@@ -28,7 +29,8 @@ public record MadeOf(
         String unit,
         long by,
         Instant at,
-        boolean scrapped) {
+        boolean scrapped,
+        @Nullable String place) {
 
     public MadeOf {
         quantity = LotRow.plain(quantity);

@@ -2,6 +2,7 @@ package org.trammel.shop.materials;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Act;
@@ -39,7 +40,39 @@ class StepIssue implements MaterialIssue {
                 process(asked, use.serial()),
                 use.operationCode(),
                 use.position());
-        labels.forEach(label -> issue(act, label, asked, to));
+        List<MadeOf> tubes = asked == LotKind.TUBE ? byPlace(to) : List.of();
+        if (tubes.isEmpty()) {
+            labels.forEach(label -> issue(act, label, asked, to));
+        } else {
+            labels.forEach(label -> refuseUnlessIssued(label, tubes));
+        }
+    }
+
+    private List<MadeOf> byPlace(Destination to) {
+        return uses.madeOf(to.serial()).stream()
+                .filter(made ->
+                        made.place() != null && !made.scrapped() && made.part().equals(to.part()))
+                .toList();
+    }
+
+    /** A frame whose tubes were issued place by place takes no second piece by a scan before the cut: it must be its own. */
+    private static void refuseUnlessIssued(String label, List<MadeOf> tubes) {
+        String lot = Lots.meant(label);
+        MadeOf own = tubes.stream()
+                .filter(made -> made.lot().equals(lot))
+                .findFirst()
+                .orElseThrow(() -> Refusal.input(
+                        "lot",
+                        "The tube was not taken.",
+                        lot + " was issued to no place of this frame; its tubes are of "
+                                + tubes.stream().map(MadeOf::lot).distinct().collect(Collectors.joining(", ")) + ".",
+                        "Take the tube that was issued to it. Another is issued on the sheet of tubes first."));
+        if (own.state() == LotState.QUARANTINED || own.state() == LotState.BLOCKED) {
+            throw Refusal.state(
+                    "The tube was not taken.",
+                    lot + " is " + own.state().word() + ".",
+                    "Lay the tube on the quarantine rack and call the QA lead.");
+        }
     }
 
     /** A step that was unticked and ticked again found its piece the first time. */
@@ -51,7 +84,7 @@ class StepIssue implements MaterialIssue {
                         && made.operation().equals(to.operation())
                         && made.position().equals(to.position()));
         if (known) {
-            lots.refuseUnlessIssuable(label, asked, to);
+            lots.issuable(label, asked, to);
         } else {
             lots.issue(act, label, to, asked, null, null);
         }

@@ -3,6 +3,7 @@ package org.trammel.shop.materials;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Act;
@@ -21,6 +22,7 @@ import org.trammel.shop.travellers.Travellers;
 class TubeAnew implements Awaited {
 
     private final LotUseRepository uses;
+    private final TubeIssueRepository issues;
     private final SawPlans plans;
     private final TubeRack rack;
     private final Remarks remarks;
@@ -29,12 +31,14 @@ class TubeAnew implements Awaited {
 
     TubeAnew(
             LotUseRepository uses,
+            TubeIssueRepository issues,
             SawPlans plans,
             TubeRack rack,
             Remarks remarks,
             Travellers travellers,
             HasCome hasCome) {
         this.uses = uses;
+        this.issues = issues;
         this.plans = plans;
         this.rack = rack;
         this.remarks = remarks;
@@ -44,9 +48,33 @@ class TubeAnew implements Awaited {
 
     @Override
     public Optional<Refusal> outstanding(AtItsGate operation) {
-        List<MadeOf> tubes = uses.madeOf(operation.serial()).stream()
-                .filter(made -> made.kind() == LotKind.TUBE)
-                .toList();
+        List<MadeOf> tubes =
+                uses.madeOf(operation.serial()).stream().filter(TubeAnew::tube).toList();
+        return lacking(operation, tubes).or(() -> setAside(operation, tubes));
+    }
+
+    private static boolean tube(MadeOf made) {
+        return made.kind() == LotKind.TUBE || made.place() != null;
+    }
+
+    /** Before the gate of the operation at which it was issued; later the shop decides by holds. */
+    private Optional<Refusal> setAside(AtItsGate operation, List<MadeOf> tubes) {
+        return tubes.stream()
+                .filter(made -> made.place() != null
+                        && !made.scrapped()
+                        && made.operation().equals(operation.code())
+                        && (made.state() == LotState.QUARANTINED || made.state() == LotState.BLOCKED))
+                .filter(made ->
+                        travellers.headOf(operation.operationId()).part().equals(made.part()))
+                .findFirst()
+                .map(made -> Refusal.state(
+                        operation.cannot(),
+                        made.lot() + ", issued as " + made.position() + ", is "
+                                + made.state().word() + ".",
+                        "Scrap the piece on the sheet of tubes and scan another, or let the QA lead release the lot."));
+    }
+
+    private static Optional<Refusal> lacking(AtItsGate operation, List<MadeOf> tubes) {
         return tubes.stream()
                 .filter(MadeOf::scrapped)
                 .filter(gone -> tubes.stream().noneMatch(other -> takesThePlace(other, gone)))
@@ -55,13 +83,27 @@ class TubeAnew implements Awaited {
                         operation.cannot(),
                         "A tube of " + gone.lot() + " was scrapped (" + gone.position()
                                 + "), and none was issued in its place since.",
-                        "Scan the lot of the tube that is cut instead, or issue it from the sheet of its lot."));
+                        gone.place() == null
+                                ? "Scan the lot of the tube that is cut instead, or issue it from the sheet of its lot."
+                                : "Scan the tube that is cut instead on the sheet of tubes."));
+    }
+
+    /** Operations at hand of frames to whose places pieces of a lot were issued there. */
+    List<Long> waitingFor(String code) {
+        Set<Long> at = issues.operationsOf(code);
+        return at.isEmpty()
+                ? List.of()
+                : travellers.inShop().stream()
+                        .filter(head -> head.state().open())
+                        .map(FrameSheet.Head::currentOperationId)
+                        .filter(Objects::nonNull)
+                        .filter(at::contains)
+                        .toList();
     }
 
     /** Lets the frame go on that waited for a tube, inside the act that issued one to it. */
     void issued(Act act, LotRow lot, String serial, String part) {
-        if (lot.lot().kind() != LotKind.TUBE
-                || uses.madeOf(serial).stream().noneMatch(made -> made.scrapped() && made.kind() == LotKind.TUBE)) {
+        if (!lot.kind().metallic() || uses.madeOf(serial).stream().noneMatch(made -> made.scrapped() && tube(made))) {
             return;
         }
         travellers.heads(serial).stream()
@@ -71,9 +113,14 @@ class TubeAnew implements Awaited {
                 .forEach(operation -> hasCome.to(act, operation));
     }
 
-    /** Any tube that came into the same part after it; what was scrapped itself has its own to come. */
+    /**
+     * Any tube that came into the same part after it, to the same place where it had one; what was scrapped itself has its
+     * own to come.
+     */
     private static boolean takesThePlace(MadeOf other, MadeOf gone) {
-        return other.useId() > gone.useId() && other.part().equals(gone.part());
+        return other.useId() > gone.useId()
+                && other.part().equals(gone.part())
+                && (gone.place() == null || gone.place().equals(other.place()));
     }
 
     /** Tells, inside the act that scrapped a tube, which sections of its metal no longer reach for all that wait. */

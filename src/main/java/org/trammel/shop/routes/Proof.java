@@ -13,7 +13,9 @@ public enum Proof {
     /** Air and metal were measured: the metal is warm enough and far enough above the dew point. */
     WARM_DRY("the metal is measured, warm and dry"),
     /** Water was seen to run off in one film; where it broke, the parts are cleaned again. */
-    WATER_BREAK("the water film is seen to hold");
+    WATER_BREAK("the water film is seen to hold"),
+    /** Each tube was issued to its own place of the frame, from a lot that holds the tube of the drawing. */
+    TUBES("every tube is issued to its place");
 
     private final String words;
 

@@ -257,6 +257,7 @@ class AuditorReadsNoNamesTest {
                 "/welds/" + weld,
                 "/coats/" + coat.operationId(),
                 "/handwork/" + coat.operationId(),
+                "/tubes/" + coat.operationId(),
                 "/shop/coupons",
                 "/loads",
                 "/loads/" + ovens,
@@ -366,7 +367,7 @@ class AuditorReadsNoNamesTest {
             case "welds operationId" -> weld;
             case "components code" -> torqued.component();
             case "torques operationId", "builds operationId" -> torqued.operationId();
-            case "coats operationId", "handwork operationId" -> coat.operationId();
+            case "coats operationId", "handwork operationId", "tubes operationId" -> coat.operationId();
             case "oven-traces id" -> id("select max(id) from oven_trace");
             case "rejudgements id" -> id("select max(id) from rejudgement");
             case "operations id" -> shop.at(open).line().operationId();

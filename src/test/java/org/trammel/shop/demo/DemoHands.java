@@ -117,6 +117,23 @@ abstract class DemoHands {
                 .single();
     }
 
+    /** Only the place of the tube that was cut out of phase is empty, and the heavy tube beside it is another tube. */
+    void scansTheTubeThatIsCutAgain(Page one) {
+        hands.open(one, "/station/AV26119Y");
+        one.getByText("First: each tube to its place").click();
+        assertThat(one.locator(".now").innerText()).contains("Down tube").contains("42 × 1,4 mm");
+        one.locator("#f-lot").fill("TL-6061-191");
+        one.getByText("Issue it").click();
+        one.locator(".refusal").waitFor();
+        assertThat(one.locator(".refusal").innerText())
+                .contains("TL-6061-191 holds 42 × 1,6 mm")
+                .contains("asks for 42 × 1,4 mm");
+        one.locator("#f-lot").fill("TL-6061-188");
+        one.getByText("Issue it").click();
+        Hands.says(one, "Every place has its tube");
+        hands.look(one, "tube-cut-again-issued");
+    }
+
     /** Ticks of the step in the newest loop of its operation. */
     int ticks(String serial, String step) {
         return jdbc.sql("select count(*) from tick where step_id = (select max(s.id) from step s"

@@ -125,7 +125,7 @@ class LotPagesTest {
         assertThat(statements.during(() -> page("/shop/lots"))).hasSizeLessThanOrEqualTo(2);
         assertThat(statements.during(() -> page("/shop/lots?kind=TUBE&state=RELEASED")))
                 .hasSizeLessThanOrEqualTo(1);
-        assertThat(statements.during(() -> page("/shop/lots/" + code))).hasSizeLessThanOrEqualTo(6);
+        assertThat(statements.during(() -> page("/shop/lots/" + code))).hasSizeLessThanOrEqualTo(7);
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.trammel.shop.drift.JigUses;
 import org.trammel.shop.handwork.Handwork;
 import org.trammel.shop.handwork.SerialReads;
 import org.trammel.shop.inspection.Readings;
+import org.trammel.shop.materials.TubeIssues;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.routes.Proof;
 import org.trammel.shop.travellers.Bench;
@@ -20,7 +21,7 @@ import org.trammel.shop.travellers.FrameSheet;
  * takes a second for each: whatever a gate refuses there, it refuses here.
  */
 record Elsewhere(
-        Bench bench, Readings readings, Handwork handwork, SerialReads serials, JigUses jigs, TestClock clock) {
+        Bench bench, Readings readings, Handwork handwork, SerialReads serials, JigUses jigs, TubeIssues tubes, TestClock clock) {
 
     /** In which jig the frame or the part is set up. */
     void note(Hand who, FrameSheet.Head head, String jig) {
@@ -47,6 +48,10 @@ record Elsewhere(
         } else if (proof == Proof.SERIAL_READ) {
             serials.readBack(
                     act(second), operation, sheet.head().serial() + sheet.head().part());
+        } else if (proof == Proof.TUBES) {
+            tubes.open(operation)
+                    .forEach(place -> tubes.issue(
+                            act(who), operation, new TubeIssues.Scan(place, Workshop.TUBES, null, null, null)));
         }
     }
 

@@ -21,6 +21,7 @@ import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.handwork.Handwork;
 import org.trammel.shop.handwork.SerialReads;
 import org.trammel.shop.inspection.Readings;
+import org.trammel.shop.materials.TubeIssues;
 import org.trammel.shop.orders.OrderState;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.routes.RouteBook;
@@ -80,6 +81,9 @@ abstract class WholeRoute {
     private JigUses jigs;
 
     @Autowired
+    private TubeIssues tubes;
+
+    @Autowired
     private TestClock clock;
 
     private Sheets sheets;
@@ -123,7 +127,7 @@ abstract class WholeRoute {
                 gauges,
                 settings,
                 clock,
-                new Elsewhere(bench, readings, handwork, serials, jigs, clock));
+                new Elsewhere(bench, readings, handwork, serials, jigs, tubes, clock));
     }
 
     static void requireEveryGateTried(Ride ride, RouteSheet route) {

@@ -15,8 +15,10 @@ import org.trammel.shop.gauges.GaugeRegister;
 import org.trammel.shop.gauges.NewGauge;
 import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.LotRegister;
+import org.trammel.shop.materials.LotSections;
 import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.materials.NewLot;
+import org.trammel.shop.materials.Section;
 import org.trammel.shop.people.Credentials;
 import org.trammel.shop.people.FirstStart;
 import org.trammel.shop.people.Qualification;
@@ -35,6 +37,7 @@ class Workshop {
 
     private static final LocalDate LAST_AUTUMN = LocalDate.of(2025, 10, 9);
     private static final LocalDate NEXT_YEAR = LocalDate.of(2027, 10, 9);
+    static final String TUBES = "TL-6061-01";
     private static final String INVENTED = "invented";
 
     /** Code, what it is, kind, unit or units, from, to, resolution, u; without resolution and u it is an aid. */
@@ -97,6 +100,7 @@ class Workshop {
     private final Devices devices;
     private final GaugeRegister gauges;
     private final LotRegister lots;
+    private final LotSections sections;
     private final RouteDrafts drafts;
     private final TestCrew crew;
     private final Map<String, String> tokens = new LinkedHashMap<>();
@@ -123,6 +127,7 @@ class Workshop {
             Devices devices,
             GaugeRegister gauges,
             LotRegister lots,
+            LotSections sections,
             RouteDrafts drafts,
             TestCrew crew) {
         this.firstStart = firstStart;
@@ -133,6 +138,7 @@ class Workshop {
         this.devices = devices;
         this.gauges = gauges;
         this.lots = lots;
+        this.sections = sections;
         this.drafts = drafts;
         this.crew = crew;
     }
@@ -220,7 +226,7 @@ class Workshop {
     }
 
     private void receiveLots() {
-        lot("TL-6061-01", LotKind.TUBE, "AL6061", null, null);
+        lot(TUBES, LotKind.TUBE, "AL6061", null, null);
         lot("FL-4643-01", LotKind.FILLER, null, "ER4643", null);
         lot("AR-01", LotKind.GAS, null, "ARGON", null);
         lot("BM-GLASS-01", LotKind.MEDIA, null, "GLASS-BEAD", MetalFamily.ALUMINIUM);
@@ -245,6 +251,10 @@ class Workshop {
                         null,
                         null,
                         ""));
+        if (kind == LotKind.TUBE) {
+            sections.state(
+                    act(cutter), code, List.of(new Section(new BigDecimal("42"), new BigDecimal("1.4"), null, null)));
+        }
         lots.certify(act(qa), code, "3.1", "certificate of " + code, null);
         lots.release(act(qa), code);
     }
@@ -252,7 +262,7 @@ class Workshop {
     /** The lot on the rack that suits a step of this kind. */
     String lotOf(String kind) {
         return switch (kind) {
-            case "TUBE" -> "TL-6061-01";
+            case "TUBE" -> TUBES;
             case "FILLER" -> "FL-4643-01";
             case "GAS" -> "AR-01";
             case "MEDIA" -> "BM-GLASS-01";

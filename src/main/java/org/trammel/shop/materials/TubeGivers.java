@@ -1,0 +1,27 @@
+package org.trammel.shop.materials;
+
+import java.util.Collection;
+import java.util.Set;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.travellers.EvidenceGivers;
+
+/** Whoever issued a tube at an operation took part in it. */
+@Component
+class TubeGivers implements EvidenceGivers {
+
+    private final TubeIssueRepository issues;
+
+    TubeGivers(TubeIssueRepository issues) {
+        this.issues = issues;
+    }
+
+    @Override
+    public Set<Long> peopleAt(long operationId) {
+        return issues.peopleAt(operationId);
+    }
+
+    @Override
+    public Set<Long> peopleOn(Collection<Long> characteristicIds) {
+        return Set.of();
+    }
+}

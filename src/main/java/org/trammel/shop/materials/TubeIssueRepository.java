@@ -1,0 +1,32 @@
+package org.trammel.shop.materials;
+
+import java.util.List;
+import java.util.Set;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface TubeIssueRepository extends Repository<TubeIssueRow, Long> {
+
+    TubeIssueRow saveAndFlush(TubeIssueRow row);
+
+    /** Those of a frame, or of a part of it, that were not scrapped. */
+    @Query("""
+            select new org.trammel.shop.materials.TubeIssued(u.id, t.place, l.code, r.number, l.grade, l.heat, l.state,
+                t.outside, t.wall, t.middle, t.otherWall, t.reason, u.by, u.at)
+            from TubeIssueRow t join LotUseRow u on u.id = t.useId join LotRow l on l.id = u.lotId
+                left join LotRemnantRow r on r.id = u.remnantId
+            where u.serial = :serial and u.part = :part and u.scrapped = false order by u.id
+            """)
+    List<TubeIssued> standing(String serial, String part);
+
+    /** Operations at which pieces of a lot were issued that were not scrapped. */
+    @Query("""
+            select distinct t.operationId from TubeIssueRow t join LotUseRow u on u.id = t.useId
+                join LotRow l on l.id = u.lotId
+            where l.code = :lot and u.scrapped = false
+            """)
+    Set<Long> operationsOf(String lot);
+
+    @Query("select distinct t.by from TubeIssueRow t where t.operationId = :operationId")
+    Set<Long> peopleAt(long operationId);
+}

@@ -1,0 +1,135 @@
+package org.trammel.shop.materials;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+import org.trammel.shop.BrowserTest;
+import org.trammel.shop.Chromium;
+import org.trammel.shop.TestCrew;
+import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.people.FirstStart;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.people.Roster;
+import org.trammel.shop.stations.Station;
+import org.trammel.shop.stations.Stations;
+
+/** The tubes of a frame are issued in a real browser: a scan each, the next place stands ready, another tube is refused. */
+@BrowserTest("trammel.test.database=tube_screens")
+class TubeBrowserTest {
+
+    private static final String PASSWORD = "quiet lathe under rain";
+
+    @LocalServerPort
+    private int port;
+
+    @Autowired
+    private FirstStart firstStart;
+
+    @Autowired
+    private Roster roster;
+
+    @Autowired
+    private Stations stations;
+
+    @Autowired
+    private TestCrew crew;
+
+    @Autowired
+    private ApplicationContext beans;
+
+    private Page page;
+    private AtTheRack rack;
+    private WholeShop.Frame frame;
+
+    @BeforeAll
+    void opens() {
+        long keeper = firstStart
+                .make(
+                        UUID.randomUUID(),
+                        firstStart.newCode(),
+                        "127.0.0.9",
+                        new FirstStart.Entry("QL", "Quinn Lead", PASSWORD, "402817"))
+                .id();
+        roster.giveRoles(crew.act(keeper), keeper, EnumSet.of(Role.OWNER, Role.QA_LEAD));
+        stations.add(crew.act(keeper), new Station("1", "Saw and mitre", 3, new BigDecimal("30"), false));
+        rack = new AtTheRack(beans, new WholeShop(beans), keeper);
+        frame = rack.frame();
+        page = Chromium.desk(base(), "QL", PASSWORD);
+    }
+
+    @AfterAll
+    void closes() {
+        page.context().close();
+    }
+
+    @Test
+    void eachTubeIsScannedToItsPlaceAndTheNextStandsReady() {
+        String heavy = rack.lot("42 × 1,6");
+        String lot = rack.whole();
+        String station = base() + "/station/" + frame.serial() + "?here=true";
+        page.navigate(station);
+        Chromium.send(page, page.locator(".plate .btn.main"));
+        assertThat(page.locator(".refusal")).containsText("No lot was issued for: down tube, top tube, seat tube");
+        Chromium.look(page, "tubes-none-yet");
+        page.navigate(station);
+        page.locator("text=First: each tube to its place").click();
+        assertThat(page.locator("#h-next")).hasText("Down tube");
+        assertThat(page.locator("#f-lot")).isFocused();
+        scan(heavy);
+        assertThat(page.locator(".refusal").innerText())
+                .contains("The down tube was not issued.", heavy + " holds 42 × 1,6 mm", "35 × 1,4 mm as down tube");
+        sizes("tubes-wrong-section");
+        scan(lot);
+        assertThat(page.locator("#h-next")).hasText("Top tube");
+        scan(lot);
+        scan(lot);
+        sizes("tubes-three-issued");
+        page.locator("a:has-text('This one next')").last().click();
+        assertThat(page.locator("#h-next")).hasText("Non-drive-side seatstay");
+        while (page.locator("#f-lot").count() > 0) {
+            scan(lot);
+        }
+        assertThat(page.locator("main")).containsText("Every place has its tube");
+        assertThat(page.locator("main")).containsText("9 of 9 places have their tube");
+        sizes("tubes-all-issued");
+        page.locator(".acts a:has-text('Back to the frame')").click();
+        page.navigate(station);
+        Chromium.send(page, page.locator(".plate .btn.main"));
+        assertThat(page.locator(".plate h2")).containsText("no dent");
+        page.navigate(base() + "/frames/" + frame.serial() + "/made-of");
+        assertThat(page.locator("main")).containsText("non-drive-side chainstay");
+        Chromium.look(page, "tubes-made-of");
+        page.navigate(base() + "/shop/lots/" + lot);
+        assertThat(page.locator("main")).containsText("35 × 1,4 mm, 31,8 × 0,9/0,6/0,9 mm");
+        Chromium.look(page, "tubes-lot");
+    }
+
+    private void scan(String lot) {
+        page.locator("#f-lot").fill(lot);
+        Chromium.send(page, page.locator(".now .btn.main"));
+    }
+
+    /** The tablet both ways, a phone and a desk. */
+    private void sizes(String name) {
+        for (int[] size : List.of(new int[] {1280, 800}, new int[] {800, 1280}, new int[] {390, 844})) {
+            page.setViewportSize(size[0], size[1]);
+            Chromium.look(page, name + "-" + size[0]);
+        }
+        page.setViewportSize(1280, 800);
+    }
+
+    private String base() {
+        return "http://localhost:" + port;
+    }
+}
