@@ -57,12 +57,6 @@ record FrameView(
         return at != null && at.steps().stream().anyMatch(step -> step.proof() != null && step.proof() != Proof.TUBES);
     }
 
-    /** Whether tubes are issued at the operation at hand, or scanned again. */
-    public boolean tubes() {
-        return at != null
-                && at.steps().stream().anyMatch(step -> step.proof() == Proof.TUBES || "TUBE".equals(step.lotKind()));
-    }
-
     /** Whether a jig is set at the operation at hand, and not yet read back. */
     public boolean jig() {
         return JigSheets.setsUp(at);

@@ -18,6 +18,7 @@ import org.trammel.shop.assembly.TorqueSheets;
 import org.trammel.shop.coats.CoatSheets;
 import org.trammel.shop.handwork.ProofSheet;
 import org.trammel.shop.handwork.ProofSheets;
+import org.trammel.shop.materials.TubeSheets;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Signer;
@@ -49,6 +50,7 @@ class SheetPages {
     private final BuildSheets builds;
     private final WeldSheets welds;
     private final ProofSheets proofs;
+    private final TubeSheets tubes;
 
     SheetPages(
             Tags tags,
@@ -63,7 +65,8 @@ class SheetPages {
             TorqueSheets torques,
             BuildSheets builds,
             WeldSheets welds,
-            ProofSheets proofs) {
+            ProofSheets proofs,
+            TubeSheets tubes) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
@@ -77,6 +80,7 @@ class SheetPages {
         this.builds = builds;
         this.welds = welds;
         this.proofs = proofs;
+        this.tubes = tubes;
     }
 
     /** What the address of the sheet may ask for. */
@@ -105,6 +109,7 @@ class SheetPages {
         model.addAttribute("torques", torques(sheet));
         model.addAttribute("builds", builds(sheet));
         model.addAttribute("weld", weld(sheet));
+        model.addAttribute("tubes", tubes.at(sheet).orElse(null));
         Long characteristic = query.read() != null ? query.read() : query.told() ? null : nextToRead(view);
         if (characteristic == null) {
             model.addAttribute("view", view);

@@ -22,8 +22,8 @@ import org.trammel.shop.travellers.Travellers;
 /**
  * Which sections lie in the invented lots, and which lot each tube of a frame was cut from.
  *
- * <p>The shop's list of lots names a few sections; those that its drawings ask for beside them came as a further lot of
- * each metal, and shells and head tubes as another.
+ * <p>A set of tubes came as one lot with one certificate, with every section that the drawings of its metal ask for; shells
+ * and head tubes as another.
  */
 @Component
 @Profile("demo")
@@ -32,18 +32,18 @@ class DemoTubes {
     private static final Map<String, String> SECTIONS = new LinkedHashMap<>();
 
     static {
-        SECTIONS.put("TL-6061-188", "42x1.4 34.9x1.15 34.9x1.35 38x1.35");
-        SECTIONS.put("TL-6061-191", "42x1.6 34.9x1.3 34.9x1.5");
-        SECTIONS.put("TL-6061-185", "42x1.5 42x1.3 38x1.3 34.9x1.1 31.8x1.1 22x1.6 18x1.4");
-        SECTIONS.put("TL-7005-073", "42x1.5 42x1.3 38x1.3 35x1.25 31.8x1.1");
-        SECTIONS.put("TL-7005-071", "38x1.35 34.9x1.35 34.9x1.2 34.9x1.1 31.8x1.35 22x1.6 18x1.4");
-        SECTIONS.put("TL-CRMO-052", "35x0.78 31.8x0.72 28.6x0.7");
         SECTIONS.put(
-                "TL-CRMO-055",
-                "38x0.95 35x0.85 31.8x0.7 31.8x0.75 31.8x0.9 31.8x0.95 28.6x0.65 28.6x0.75 28.6x0.8"
-                        + " 22.2x0.7 22.2x0.85 22.2x1 16x0.75 16x0.9 14x0.65");
-        SECTIONS.put("TL-TI-017", "41x1 38.1x0.95 34.9x0.9");
-        SECTIONS.put("TL-TI-018", "34.9x0.95 22.2x0.9 19x0.9");
+                "TL-6061-188",
+                "42x1.3 42x1.4 42x1.5 38x1.3 38x1.35 34.9x1.1 34.9x1.15 34.9x1.35 31.8x1.1 22x1.6 18x1.4");
+        SECTIONS.put("TL-6061-191", "42x1.6 34.9x1.3 34.9x1.5 22x1.6 18x1.4");
+        SECTIONS.put(
+                "TL-7005-073",
+                "42x1.5 42x1.3 38x1.3 38x1.35 35x1.25 34.9x1.1 34.9x1.2 34.9x1.35 31.8x1.1 31.8x1.35 22x1.6 18x1.4");
+        SECTIONS.put(
+                "TL-CRMO-052",
+                "38x0.95 35x0.78 35x0.85 31.8x0.7 31.8x0.72 31.8x0.75 31.8x0.9 31.8x0.95 28.6x0.65 28.6x0.7"
+                        + " 28.6x0.75 28.6x0.8 22.2x0.7 22.2x0.85 22.2x1 16x0.75 16x0.9 14x0.65");
+        SECTIONS.put("TL-TI-017", "41x1 38.1x0.95 34.9x0.9 34.9x0.95 22.2x0.9 19x0.9");
     }
 
     private final LotSections sections;

@@ -74,16 +74,20 @@ class TubeAnew implements Awaited {
                         "Scrap the piece on the sheet of tubes and scan another, or let the QA lead release the lot."));
     }
 
-    private static Optional<Refusal> lacking(AtItsGate operation, List<MadeOf> tubes) {
+    private Optional<Refusal> lacking(AtItsGate operation, List<MadeOf> tubes) {
+        if (tubes.stream().noneMatch(MadeOf::scrapped)) {
+            return Optional.empty();
+        }
+        String part = travellers.headOf(operation.operationId()).part();
         return tubes.stream()
                 .filter(MadeOf::scrapped)
-                .filter(gone -> tubes.stream().noneMatch(other -> takesThePlace(other, gone)))
+                .filter(gone -> tubes.stream().noneMatch(other -> takesThePlace(other, gone, part)))
                 .findFirst()
                 .map(gone -> Refusal.state(
                         operation.cannot(),
                         "A tube of " + gone.lot() + " was scrapped (" + gone.position()
                                 + "), and none was issued in its place since.",
-                        gone.place() == null
+                        gone.place() == null || !gone.part().equals(part)
                                 ? "Scan the lot of the tube that is cut instead, or issue it from the sheet of its lot."
                                 : "Scan the tube that is cut instead on the sheet of tubes."));
     }
@@ -101,26 +105,29 @@ class TubeAnew implements Awaited {
                         .toList();
     }
 
-    /** Lets the frame go on that waited for a tube, inside the act that issued one to it. */
+    /** Lets the frame go on that waited for a tube, the whole too, inside the act that issued one to it. */
     void issued(Act act, LotRow lot, String serial, String part) {
         if (!lot.kind().metallic() || uses.madeOf(serial).stream().noneMatch(made -> made.scrapped() && tube(made))) {
             return;
         }
         travellers.heads(serial).stream()
-                .filter(head -> head.state().open() && head.part().equals(part))
+                .filter(head -> head.state().open()
+                        && (head.part().equals(part) || head.part().isEmpty()))
                 .map(FrameSheet.Head::currentOperationId)
                 .filter(Objects::nonNull)
                 .forEach(operation -> hasCome.to(act, operation));
     }
 
     /**
-     * Any tube that came into the same part after it, to the same place where it had one; what was scrapped itself has its
-     * own to come.
+     * Any tube that came into the same part after it, at that part's own gates to the same place where it had one: a part
+     * that was joined has no sheet of tubes any more. What was scrapped itself has its own to come.
      */
-    private static boolean takesThePlace(MadeOf other, MadeOf gone) {
+    private static boolean takesThePlace(MadeOf other, MadeOf gone, String part) {
         return other.useId() > gone.useId()
                 && other.part().equals(gone.part())
-                && (gone.place() == null || gone.place().equals(other.place()));
+                && (gone.place() == null
+                        || !gone.part().equals(part)
+                        || gone.place().equals(other.place()));
     }
 
     /** Tells, inside the act that scrapped a tube, which sections of its metal no longer reach for all that wait. */

@@ -19,6 +19,18 @@ interface TubeIssueRepository extends Repository<TubeIssueRow, Long> {
             """)
     List<TubeIssued> standing(String serial, String part);
 
+    /** Whether a place of a frame, or of a part of it, lost its tube and has none since, or has one of a lot set aside. */
+    @Query("""
+            select count(t) > 0 from TubeIssueRow t join LotUseRow u on u.id = t.useId join LotRow l on l.id = u.lotId
+            where u.serial = :serial and u.part = :part and (
+                u.scrapped = false and l.state in (org.trammel.shop.materials.LotState.QUARANTINED,
+                    org.trammel.shop.materials.LotState.BLOCKED)
+                or u.scrapped = true and not exists (
+                    select 1 from TubeIssueRow o join LotUseRow v on v.id = o.useId
+                    where v.serial = u.serial and v.part = u.part and v.scrapped = false and o.place = t.place))
+            """)
+    boolean asksForAnother(String serial, String part);
+
     /** Operations at which pieces of a lot were issued that were not scrapped. */
     @Query("""
             select distinct t.operationId from TubeIssueRow t join LotUseRow u on u.id = t.useId

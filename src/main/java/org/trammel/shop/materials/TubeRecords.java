@@ -37,19 +37,25 @@ class TubeRecords {
 
     TubeSheet of(long operationId) {
         FrameSheet.Head head = travellers.headOf(operationId);
-        FrameSheet.OperationSheetOfFrame at = travellers.operation(operationId);
         Map<String, TubeIssued> standing = issues.standing(head.serial(), head.part()).stream()
                 .collect(Collectors.toMap(TubeIssued::place, Function.identity(), (first, last) -> last));
+        List<FrameSheet.OperationSheetOfFrame> whole = travellers.whole(head.travellerId());
+        List<FrameSheet.CharacteristicLine> read =
+                whole.stream().flatMap(one -> one.characteristics().stream()).toList();
         return new TubeSheet(
                 head,
-                at.line(),
+                whole.stream()
+                        .map(FrameSheet.OperationSheetOfFrame::line)
+                        .filter(line -> line.operationId() == operationId)
+                        .findFirst()
+                        .orElseThrow(),
                 places.of(head.designRevisionId(), head.kind()).stream()
-                        .map(place -> withNominals(place, at.characteristics()))
+                        .map(place -> withNominals(place, read))
                         .map(place -> line(place, standing.get(place.code())))
                         .toList());
     }
 
-    /** A drawing whose numbers are typed says of a tube what its characteristics say. */
+    /** A drawing whose numbers are typed says of a tube what its characteristics say, wherever they are read. */
     private static TubePlace withNominals(TubePlace place, List<FrameSheet.CharacteristicLine> characteristics) {
         String called =
                 Character.toUpperCase(place.called().charAt(0)) + place.called().substring(1);

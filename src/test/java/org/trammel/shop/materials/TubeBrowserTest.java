@@ -125,7 +125,13 @@ class TubeBrowserTest {
         for (int[] size : List.of(new int[] {1280, 800}, new int[] {800, 1280}, new int[] {390, 844})) {
             page.setViewportSize(size[0], size[1]);
             Chromium.look(page, name + "-" + size[0]);
+            assertThat((Boolean) page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
+                    .as("nothing is wider than the page at " + size[0])
+                    .isTrue();
         }
+        page.evaluate("document.documentElement.dataset.theme = 'night'");
+        Chromium.picture(page, name + "-night");
+        page.evaluate("document.documentElement.dataset.theme = 'paper'");
         page.setViewportSize(1280, 800);
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.trammel.shop.ShopTest;
+import org.trammel.shop.designs.TubePlace;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.people.Role;
@@ -20,6 +21,7 @@ import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Rule;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.Bench;
+import org.trammel.shop.travellers.Travellers;
 
 /** Each place of a frame takes the tube of the drawing, scanned from a lot that holds it; until all have theirs nothing passes. */
 @ShopTest(properties = "trammel.test.database=tube_issue")
@@ -42,6 +44,12 @@ class TubeIssueTest {
 
     @Autowired
     private Lots lots;
+
+    @Autowired
+    private TubeSheets sheets;
+
+    @Autowired
+    private Travellers travellers;
 
     @Autowired
     private Bench bench;
@@ -293,6 +301,51 @@ class TubeIssueTest {
         assertThat(shop.at(frame).line().code()).isEqualTo("040");
     }
 
+    @Test
+    void theSheetOfTubesIsReachedWhereverATubeIsLost() {
+        WholeShop.Frame frame = rack.frame();
+        String lot = rack.whole();
+        assertThat(sheets.at(shop.sheet(frame))).contains(at(frame));
+        issueAll(frame, lot);
+        tick(frame, null);
+        tick(frame, null);
+        tick(frame, lot);
+        tick(frame, null);
+        assertThat(shop.at(frame).line().code()).isEqualTo("040");
+        assertThat(sheets.at(shop.sheet(frame))).isEmpty();
+        long seat = lots.madeOf(frame.serial()).stream()
+                .filter(made -> "SEAT_TUBE".equals(made.place()))
+                .findFirst()
+                .orElseThrow()
+                .useId();
+        lots.scrap(shop.act(worker), seat, "bent the wrong way");
+        tick(frame, null);
+        assertThat(sheets.at(shop.sheet(frame))).contains(at(frame));
+        issue(frame, "SEAT_TUBE", lot);
+        assertThat(lots.madeOf(frame.serial())).hasSize(10);
+    }
+
+    /** A part that was joined has no sheet of tubes any more; the whole waits for its tube all the same. */
+    @Test
+    void aTubeOfAJoinedPartIsReplacedFromTheSheetOfItsLot() {
+        WholeShop.Frame frame = rack.frame();
+        String lot = rack.whole();
+        Destination part = new Destination(frame.serial(), "FT", "AL6061", null, "020", "down tube of the part");
+        long use = lots.issue(shop.act(worker), lot, part, LotKind.TUBE, null, null);
+        beans.getBean(TubeIssueRepository.class)
+                .saveAndFlush(new TubeIssueRow(use, at(frame), "DOWN_TUBE", null, null, worker));
+        issueAll(frame, lot);
+        lots.scrap(shop.act(worker), use, "cracked");
+        tick(frame, null);
+        tick(frame, null);
+        assertThat(shop.sheet(frame).inTheWay()).singleElement().satisfies(refused -> {
+            assertThat(refused.why()).contains("scrapped (down tube of the part)");
+            assertThat(refused.instead()).contains("sheet of its lot");
+        });
+        lots.issue(shop.act(worker), lot, part, LotKind.TUBE, null, null);
+        assertThat(shop.at(frame).line().code()).isEqualTo("030");
+    }
+
     /** Nothing of the frame is drawn but its down tube, which the characteristics tell. */
     @Test
     void aTypedDrawingHasThePlacesOfItsKind() {
@@ -306,6 +359,12 @@ class TubeIssueTest {
                 .sheet());
         assertThat(tubes.open(at(frame))).isEqualTo(AtTheRack.places());
         refused(() -> issue(frame, "DOWN_TUBE", rack.lot("35 × 1,4")), "asks for 42 × 1,4 mm as down tube");
+        TubePlace beforeTheCut = records.of(
+                        travellers.whole(frame.travellerId()).get(1).line().operationId())
+                .lines()
+                .get(0)
+                .place();
+        assertThat(records.asked(beforeTheCut)).as("cut again").isEqualTo("42 × 1,4 mm");
         issueAll(frame, rack.lot("42 × 1,4"));
         tick(frame, null);
     }

@@ -21,7 +21,13 @@ import org.trammel.shop.travellers.FrameSheet;
  * takes a second for each: whatever a gate refuses there, it refuses here.
  */
 record Elsewhere(
-        Bench bench, Readings readings, Handwork handwork, SerialReads serials, JigUses jigs, TubeIssues tubes, TestClock clock) {
+        Bench bench,
+        Readings readings,
+        Handwork handwork,
+        SerialReads serials,
+        JigUses jigs,
+        TubeIssues tubes,
+        TestClock clock) {
 
     /** In which jig the frame or the part is set up. */
     void note(Hand who, FrameSheet.Head head, String jig) {
