@@ -43,10 +43,12 @@ comment on table tube_issue is 'append-only: that a piece was scrapped stands be
 -- A step may rest on every tube being issued to its own place.
 alter table route_step drop constraint route_step_proof_check;
 alter table route_step add constraint route_step_proof_check
-    check (proof in ('SERIAL_STRUCK', 'SERIAL_READ', 'CLEANED', 'BRUSHED', 'WARM_DRY', 'WATER_BREAK', 'TUBES'));
+    check (proof in ('SERIAL_STRUCK', 'SERIAL_READ', 'CLEANED', 'BRUSHED', 'WARM_DRY', 'WATER_BREAK', 'WELDED', 'LOOKED', 'TORQUED',
+                     'TORQUED_AGAIN', 'JOINED', 'BEDDED', 'RIDDEN', 'COUNTRY', 'PACKED', 'TUBES'));
 alter table step drop constraint step_proof_check;
 alter table step add constraint step_proof_check
-    check (proof in ('SERIAL_STRUCK', 'SERIAL_READ', 'CLEANED', 'BRUSHED', 'WARM_DRY', 'WATER_BREAK', 'TUBES'));
+    check (proof in ('SERIAL_STRUCK', 'SERIAL_READ', 'CLEANED', 'BRUSHED', 'WARM_DRY', 'WATER_BREAK', 'WELDED', 'LOOKED', 'TORQUED',
+                     'TORQUED_AGAIN', 'JOINED', 'BEDDED', 'RIDDEN', 'COUNTRY', 'PACKED', 'TUBES'));
 
 insert into setting_definition (code, place, sequence, name, explanation, kind, unit, lowest, highest) values
 ('tube.outside_tolerance', 'Cutting', 80, 'Outside of a tube, plus or minus', 'A lot whose outside lies further from the drawing is another tube; one within it, and not the same, is for the QA lead.', 'NUMBER', 'mm', 0, 2),
