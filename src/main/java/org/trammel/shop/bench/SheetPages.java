@@ -16,6 +16,7 @@ import org.trammel.shop.alignment.TableCharacteristics;
 import org.trammel.shop.assembly.BuildSheets;
 import org.trammel.shop.assembly.TorqueSheets;
 import org.trammel.shop.coats.CoatSheets;
+import org.trammel.shop.cuts.CutSheets;
 import org.trammel.shop.handwork.ProofSheet;
 import org.trammel.shop.handwork.ProofSheets;
 import org.trammel.shop.materials.TubeSheets;
@@ -51,6 +52,7 @@ class SheetPages {
     private final WeldSheets welds;
     private final ProofSheets proofs;
     private final TubeSheets tubes;
+    private final CutSheets cuts;
 
     SheetPages(
             Tags tags,
@@ -66,7 +68,8 @@ class SheetPages {
             BuildSheets builds,
             WeldSheets welds,
             ProofSheets proofs,
-            TubeSheets tubes) {
+            TubeSheets tubes,
+            CutSheets cuts) {
         this.tags = tags;
         this.frames = frames;
         this.readings = readings;
@@ -81,6 +84,7 @@ class SheetPages {
         this.welds = welds;
         this.proofs = proofs;
         this.tubes = tubes;
+        this.cuts = cuts;
     }
 
     /** What the address of the sheet may ask for. */
@@ -106,6 +110,7 @@ class SheetPages {
                 ? frames.of(sheet, who, new FrameViews.Asked(query.step(), null, Boolean.TRUE.equals(query.here())))
                 : null;
         model.addAttribute("coat", coat(sheet));
+        model.addAttribute("cuts", cuts(sheet));
         model.addAttribute("torques", torques(sheet));
         model.addAttribute("builds", builds(sheet));
         model.addAttribute("weld", weld(sheet));
@@ -146,6 +151,12 @@ class SheetPages {
         return at != null && coats.at(at.line().code(), sheet.head().metal())
                 ? at.line().operationId()
                 : null;
+    }
+
+    /** The operation at hand, where the tubes of the frame are measured. */
+    private @Nullable Long cuts(FrameSheet sheet) {
+        FrameSheet.OperationSheetOfFrame at = sheet.at();
+        return at != null && cuts.at(sheet.head(), at.line().code()) ? at.line().operationId() : null;
     }
 
     /** The operation at hand, where the components of the frame are torqued. */

@@ -17,6 +17,7 @@
             "welding",
             "handwork",
             "dew",
+            "cuts",
             "gauges",
             "materials",
             "designs",

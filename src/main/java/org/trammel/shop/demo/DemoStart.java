@@ -43,6 +43,7 @@ class DemoStart implements SmartLifecycle {
     private final DemoOvens ovens;
     private final DemoRuns runs;
     private final DemoCoats coats;
+    private final DemoCuts cuts;
     private final DemoRoutes routes;
     private final DemoOrders orders;
     private final DemoDrift drift;
@@ -66,6 +67,7 @@ class DemoStart implements SmartLifecycle {
             DemoOvens ovens,
             DemoRuns runs,
             DemoCoats coats,
+            DemoCuts cuts,
             DemoRoutes routes,
             DemoOrders orders,
             DemoDrift drift,
@@ -86,6 +88,7 @@ class DemoStart implements SmartLifecycle {
         this.ovens = ovens;
         this.runs = runs;
         this.coats = coats;
+        this.cuts = cuts;
         this.routes = routes;
         this.orders = orders;
         this.drift = drift;
@@ -123,6 +126,7 @@ class DemoStart implements SmartLifecycle {
         gauges.register();
         hands.register();
         hands.readCoupons();
+        cuts.register();
         lots.receive(STOCKED);
         table.book();
         List<DemoOrder> all = DemoOrders.read();

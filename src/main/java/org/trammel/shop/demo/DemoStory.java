@@ -41,6 +41,7 @@ class DemoStory {
     private final Bench bench;
     private final DemoTable table;
     private final DemoCoats coats;
+    private final DemoCuts cuts;
     private final DemoLastDays last;
     private final DemoTorques torques;
     private final DemoRuns runs;
@@ -59,6 +60,7 @@ class DemoStory {
             Bench bench,
             DemoTable table,
             DemoCoats coats,
+            DemoCuts cuts,
             DemoLastDays last,
             DemoTorques torques,
             DemoRuns runs) {
@@ -75,6 +77,7 @@ class DemoStory {
         this.bench = bench;
         this.table = table;
         this.coats = coats;
+        this.cuts = cuts;
         this.last = last;
         this.torques = torques;
         this.runs = runs;
@@ -235,23 +238,8 @@ class DemoStory {
 
     private void phase(String serial) {
         FrameSheet.OperationSheetOfFrame at = travellers.sheet(whole(serial)).at();
-        FrameSheet.CharacteristicLine phase = at.characteristics().stream()
-                .filter(c -> c.code().equals("030-5"))
-                .findFirst()
-                .orElseThrow();
         clock.setTo(at("2026-03-17T10:05"));
-        readings.read(
-                acts.by("JA"),
-                phase.characteristicId(),
-                new Readings.Input(
-                        List.of(
-                                new BigDecimal("2.1"),
-                                new BigDecimal("0.1"),
-                                new BigDecimal("0.0"),
-                                new BigDecimal("0.1")),
-                        "LV-1",
-                        null,
-                        true));
+        cuts.outOfPhase(at.line().operationId(), new BigDecimal("2.1"));
         clock.setTo(at("2026-03-17T10:40"));
         pieces.madeOf(serial).stream()
                 .filter(piece -> "DOWN_TUBE".equals(piece.place()))

@@ -58,6 +58,7 @@ class DemoWalk {
     private final DemoTable table;
     private final DemoMeans means;
     private final DemoCoats coats;
+    private final DemoCuts cuts;
     private final GivenReadings given;
     private final DemoHandwork hands;
     private final DemoTubes tubes;
@@ -79,6 +80,7 @@ class DemoWalk {
             DemoTable table,
             DemoMeans means,
             DemoCoats coats,
+            DemoCuts cuts,
             GivenReadings given,
             DemoHandwork hands,
             DemoTubes tubes,
@@ -97,6 +99,7 @@ class DemoWalk {
         this.table = table;
         this.means = means;
         this.coats = coats;
+        this.cuts = cuts;
         this.given = given;
         this.hands = hands;
         this.tubes = tubes;
@@ -247,6 +250,9 @@ class DemoWalk {
     void read(DemoOrder order, String part, FrameSheet.OperationSheetOfFrame at, int count) {
         int left = count;
         coats.film(at);
+        if (count > 0) {
+            cuts.measured(at);
+        }
         Set<String> given =
                 this.given.at(at.line().operationId(), at.line().code()).keySet();
         for (FrameSheet.CharacteristicLine c : onTheTable(order, part, at).characteristics()) {

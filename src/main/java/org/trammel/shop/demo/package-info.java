@@ -21,6 +21,7 @@
             "assembly",
             "handwork",
             "dew",
+            "cuts",
             "nonconformance",
             "materials",
             "gauges",

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.assembly.AssemblyStory;
 import org.trammel.shop.coats.CoatHistory;
+import org.trammel.shop.cuts.CutHistory;
 import org.trammel.shop.handwork.HandHistory;
 import org.trammel.shop.inspection.BlindAttempts;
 import org.trammel.shop.nonconformance.Decision;
@@ -247,6 +248,13 @@ final class Entries {
     void hands(List<HandHistory.Told> lines) {
         lines.forEach(line ->
                 add(line.operationId(), line.at(), line.kind(), line.what(), names.of(line.by()), false, null, null));
+        at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
+    }
+
+    /** Tubes as they were measured. */
+    void cuts(List<CutHistory.Told> lines) {
+        lines.forEach(
+                line -> add(line.operationId(), line.at(), "", line.what(), names.of(line.by()), false, null, null));
         at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
     }
 

@@ -13,6 +13,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.assembly.AssemblyStory;
 import org.trammel.shop.coats.CoatHistory;
+import org.trammel.shop.cuts.CutHistory;
 import org.trammel.shop.handwork.HandHistory;
 import org.trammel.shop.inspection.BlindAttempts;
 import org.trammel.shop.inspection.ReadingLine;
@@ -51,6 +52,7 @@ class Stories {
     private final CoatHistory coats;
     private final WeldStories welds;
     private final HandHistory hands;
+    private final CutHistory cuts;
     private final BlindAttempts attempts;
 
     Stories(
@@ -68,6 +70,7 @@ class Stories {
             CoatHistory coats,
             WeldStories welds,
             HandHistory hands,
+            CutHistory cuts,
             BlindAttempts attempts) {
         this.frames = frames;
         this.readings = readings;
@@ -83,6 +86,7 @@ class Stories {
         this.coats = coats;
         this.welds = welds;
         this.hands = hands;
+        this.cuts = cuts;
         this.attempts = attempts;
     }
 
@@ -108,6 +112,7 @@ class Stories {
         Entries entries = new Entries(told, assembly.of(serial, operations), coats.of(operations), seen);
         entries.welds(welds.of(operations));
         entries.hands(hands.of(operations));
+        entries.cuts(cuts.of(operations));
         entries.attempts(attempts(told, operations));
         List<Story.PartOf> parts = told.travellers().stream()
                 .map(t -> new Story.PartOf(

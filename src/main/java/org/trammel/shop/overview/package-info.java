@@ -19,6 +19,7 @@
             "coats",
             "welding",
             "handwork",
+            "cuts",
             "orders",
             "designs",
             "routes"

@@ -83,6 +83,7 @@ class AuditorReadsNoNamesTest {
     private String ovens;
     private LeftInTheShop.Coat coat;
     private LeftInTheShop.Torqued torqued;
+    private long sawn;
     private long weld;
     private WholeShop.Frame frame;
     private WholeShop.Frame open;
@@ -112,6 +113,7 @@ class AuditorReadsNoNamesTest {
         coat = LeftInTheShop.coat(beans, shop, qa, worker);
         torqued = LeftInTheShop.torqued(beans, shop, qa, worker, second);
         weld = LeftAtTheTorch.weld(beans, shop, qa, worker);
+        sawn = LeftAtTheSaw.cut(beans, shop, jdbc, worker);
         beans.getBean(Checkpoints.class).make();
     }
 
@@ -258,6 +260,8 @@ class AuditorReadsNoNamesTest {
                 "/coats/" + coat.operationId(),
                 "/handwork/" + coat.operationId(),
                 "/tubes/" + coat.operationId(),
+                "/cuts/" + sawn,
+                "/shop/hole-saws",
                 "/shop/coupons",
                 "/loads",
                 "/loads/" + ovens,
@@ -367,6 +371,7 @@ class AuditorReadsNoNamesTest {
             case "welds operationId" -> weld;
             case "components code" -> torqued.component();
             case "torques operationId", "builds operationId" -> torqued.operationId();
+            case "cuts operationId" -> sawn;
             case "coats operationId", "handwork operationId", "tubes operationId" -> coat.operationId();
             case "oven-traces id" -> id("select max(id) from oven_trace");
             case "rejudgements id" -> id("select max(id) from rejudgement");

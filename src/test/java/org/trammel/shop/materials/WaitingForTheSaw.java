@@ -10,14 +10,19 @@ import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 
 /** Frames that wait for the saw, and lots of tube. */
-final class WaitingForTheSaw {
+public final class WaitingForTheSaw {
 
     private WaitingForTheSaw() {}
 
     /** A frame that waits at its first operation, drawn with the inputs of the first frame of the table. */
     static WholeShop.Frame frame(WholeShop shop, JdbcClient jdbc, String operation) {
-        WholeShop.Frame frame = shop.frame(shop.route(
-                SmallRoute.of(SmallRoute.op(operation).step("saw").sheet()).sheet()));
+        return frame(
+                shop, jdbc, SmallRoute.of(SmallRoute.op(operation).step("saw").sheet()));
+    }
+
+    /** The same on a route of its own. */
+    public static WholeShop.Frame frame(WholeShop shop, JdbcClient jdbc, SmallRoute route) {
+        WholeShop.Frame frame = shop.frame(shop.route(route.sheet()));
         Long revision = jdbc.sql("select design_revision_id from traveller where id = ?")
                 .param(frame.travellerId())
                 .query(Long.class)

@@ -1,0 +1,128 @@
+package org.trammel.shop.cuts;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.designs.CutTubes;
+import org.trammel.shop.gauges.Means;
+import org.trammel.shop.inspection.GivenByRecord;
+import org.trammel.shop.inspection.RecordedReadings;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Reduction;
+import org.trammel.shop.routes.Rule;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Travellers;
+
+/**
+ * Gives the characteristics that ask by their name for the tubes of a frame what was measured of them: as soon as one piece
+ * lies outside the limits, else when every piece is recorded, so that no part of a frame stands for the whole.
+ */
+@Component
+class CutGives implements GivenByRecord {
+
+    private static final String RECORD = "the sheet of cuts";
+
+    private final CutTurn turn;
+    private final Travellers travellers;
+    private final RecordedReadings readings;
+    private final CutGauges gauges;
+
+    CutGives(CutTurn turn, Travellers travellers, RecordedReadings readings, CutGauges gauges) {
+        this.turn = turn;
+        this.travellers = travellers;
+        this.readings = readings;
+        this.gauges = gauges;
+    }
+
+    @Override
+    public Map<String, Source> at(long operationId, String operationCode) {
+        if (!turn.records(operationCode)) {
+            return Map.of();
+        }
+        FrameSheet.OperationSheetOfFrame at = travellers.operation(operationId);
+        if (at.outside()) {
+            return Map.of();
+        }
+        List<CutTubes.Piece> pieces = turn.pieces(travellers.headOf(operationId), operationCode);
+        Map<String, Source> sources = new HashMap<>();
+        at.characteristics().stream()
+                .filter(one -> CutAsked.of(one.name(), one.unit())
+                        .filter(asked -> pieces.stream().anyMatch(piece -> asked.asks(piece)))
+                        .isPresent())
+                .forEach(one -> sources.put(
+                        one.code(),
+                        new Source(
+                                Refusal.state(
+                                        one.code() + " is not keyed.",
+                                        "The sheet of cuts gives it from the tubes of this frame.",
+                                        "Record the tubes there, each by its own cut list."),
+                                "/cuts/" + operationId,
+                                "Cuts")));
+        return sources;
+    }
+
+    /**
+     * Hands on what stands.
+     *
+     * @param newest what was recorded just now
+     * @param all the newest of every piece
+     */
+    void give(Act act, CutTurn.At at, Cut newest, Collection<Cut> all) {
+        boolean whole = all.size() >= at.pieces().size();
+        List<RecordedReadings.Value> values = new ArrayList<>();
+        for (FrameSheet.CharacteristicLine one :
+                travellers.operation(at.line().operationId()).characteristics()) {
+            CutAsked.of(one.name(), one.unit())
+                    .filter(asked -> whole || outside(one, asked.of(List.of(newest))))
+                    .filter(asked -> !asked.of(all).isEmpty())
+                    .ifPresent(asked -> values.add(value(one, asked, all)));
+        }
+        if (!values.isEmpty()) {
+            readings.give(act, act.by(), RECORD, at.line().operationId(), values);
+        }
+    }
+
+    private RecordedReadings.Value value(FrameSheet.CharacteristicLine one, CutAsked asked, Collection<Cut> all) {
+        Means means = coarsest(asked.figure(), asked.among(all));
+        if (one.rule() == Rule.GUARDED && means.u() == null) {
+            throw Refusal.state(
+                    "The cut was not recorded.",
+                    one.code() + " is judged with the doubt of its gauge, and " + means.code() + " knows none.",
+                    "Measure with a gauge whose doubt is in the register.");
+        }
+        List<BigDecimal> figures = asked.of(all);
+        return RecordedReadings.Value.with(
+                means,
+                one.code(),
+                one.reduction() == Reduction.SINGLE ? List.of(worst(one, figures)) : figures,
+                asked.figure().unit());
+    }
+
+    /** The one that lies farthest from what is asked. */
+    private static BigDecimal worst(FrameSheet.CharacteristicLine one, List<BigDecimal> figures) {
+        BigDecimal nominal = one.nominal() == null ? BigDecimal.ZERO : one.nominal();
+        return figures.stream()
+                .max(Comparator.comparing(value -> value.subtract(nominal).abs()))
+                .orElseThrow();
+    }
+
+    private static boolean outside(FrameSheet.CharacteristicLine one, List<BigDecimal> figures) {
+        return figures.stream()
+                .anyMatch(value -> one.lowerLimit() != null && value.compareTo(one.lowerLimit()) < 0
+                        || one.upperLimit() != null && value.compareTo(one.upperLimit()) > 0);
+    }
+
+    /** Of several gauges the one with the greatest doubt stands for all; an aid, which knows none, before the others. */
+    private Means coarsest(CutFigure figure, Collection<Cut> all) {
+        return figure.readWith(all).stream()
+                .map(code -> gauges.of(figure, code))
+                .max(Comparator.comparing(means -> means.u() == null ? BigDecimal.valueOf(Long.MAX_VALUE) : means.u()))
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,116 @@
+package org.trammel.shop.cuts;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.trammel.shop.designs.CutTubes;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
+import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.HasCome;
+import org.trammel.shop.travellers.Travellers;
+
+/** One act on the cuts of a frame: the frame locked, the operation looked at, and who may. */
+@Component
+class CutTurn {
+
+    private final HasCome hasCome;
+    private final Travellers travellers;
+    private final CutTubes tubes;
+    private final HoleSaws saws;
+    private final CutRepository cuts;
+    private final Settings settings;
+    private final Crew crew;
+
+    CutTurn(
+            HasCome hasCome,
+            Travellers travellers,
+            CutTubes tubes,
+            HoleSaws saws,
+            CutRepository cuts,
+            Settings settings,
+            Crew crew) {
+        this.hasCome = hasCome;
+        this.travellers = travellers;
+        this.tubes = tubes;
+        this.saws = saws;
+        this.cuts = cuts;
+        this.settings = settings;
+        this.crew = crew;
+    }
+
+    /** The frame, and the pieces that its drawing asks for. */
+    record At(FrameSheet.Head head, FrameSheet.OperationLine line, List<CutTubes.Piece> pieces) {}
+
+    /** @return false if the act was carried out before */
+    boolean opens(Act act, String kind, long operationId) {
+        return hasCome.opens(act, kind, "operation:" + operationId, List.of(operationId));
+    }
+
+    void come(Act act, long operationId) {
+        hasCome.to(act, operationId);
+    }
+
+    /** Whether cuts are recorded at an operation of that code: by the setting, and as soon as the shop keeps hole saws. */
+    boolean records(String operationCode) {
+        return Arrays.stream(settings.text("cut.operations").split(";"))
+                        .map(String::strip)
+                        .anyMatch(operationCode::equals)
+                && saws.kept();
+    }
+
+    /** What is cut at an operation; empty where cuts are not recorded or the drawing computes none. */
+    List<CutTubes.Piece> pieces(FrameSheet.Head head, String operationCode) {
+        Long revision = head.designRevisionId();
+        return revision == null || !records(operationCode) ? List.of() : tubes.of(revision, head.kind());
+    }
+
+    /** The operation as it is read, also after it is done. */
+    At of(long operationId) {
+        FrameSheet.Head head = travellers.headOf(operationId);
+        FrameSheet.OperationLine line = travellers.operation(operationId).line();
+        Long revision = head.designRevisionId();
+        // What was recorded is read also after the last saw was retired.
+        List<CutTubes.Piece> pieces = revision != null && cuts.existsByOperationId(operationId)
+                ? tubes.of(revision, head.kind())
+                : pieces(head, line.code());
+        if (pieces.isEmpty()) {
+            throw Refusal.missing(
+                    "There is no sheet of cuts.",
+                    "No tube is cut by its drawing at operation " + line.code() + ".",
+                    "Go back to the frame. The QA lead says in the settings where cuts are recorded.");
+        }
+        return new At(head, line, pieces);
+    }
+
+    /** Refuses unless the frame stands at the operation and the person works here. A hold stops no measuring. */
+    At atHand(Act act, long operationId, String deed) {
+        if (!crew.byId(act.by()).mayWork()) {
+            throw Refusal.person(deed, "A reader changes nothing.", "Somebody who works here does it.");
+        }
+        At at = of(operationId);
+        String stands = at.head().currentCode();
+        if (!stands(at)) {
+            throw Refusal.state(
+                    deed,
+                    at.head().mark() + " does not stand at operation "
+                            + at.line().code() + ": "
+                            + (stands == null || !at.head().state().open()
+                                    ? "it is " + at.head().state().word() + "."
+                                    : "it stands at " + stands + "."),
+                    "Open the frame again to see where it stands.");
+        }
+        return at;
+    }
+
+    /** Whether the frame stands at the operation now. */
+    static boolean stands(At at) {
+        @Nullable Long current = at.head().currentOperationId();
+        return at.head().state().open()
+                && current != null
+                && current == at.line().operationId();
+    }
+}
