@@ -2,10 +2,12 @@ package org.trammel.shop.cuts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.designs.CutTubes;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.travellers.Awaited;
+import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
 
 /** Keeps the gate of an operation shut until every tube of the frame's own cut list is measured. */
@@ -27,8 +29,9 @@ class CutGuard implements Awaited {
         if (operation.doneOutside() || !turn.records(operation.code())) {
             return Optional.empty();
         }
-        List<CutTubes.Piece> pieces = turn.pieces(travellers.head(operation.travellerId()), operation.code());
-        var recorded = records.newest(operation.operationId()).keySet();
+        FrameSheet.Head head = travellers.head(operation.travellerId());
+        List<CutTubes.Piece> pieces = turn.pieces(head, operation.code());
+        Set<String> recorded = records.newest(head, operation.operationId()).keySet();
         List<String> missing = pieces.stream()
                 .filter(piece -> !recorded.contains(piece.code()))
                 .map(CutTubes.Piece::called)

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.materials.TubeSheets;
+import org.trammel.shop.travellers.FrameSheet;
 
 /** Reads what was measured of the tubes of a frame. */
 @Component
@@ -17,10 +19,12 @@ class CutRecords {
 
     private final CutRepository cuts;
     private final CutEndRepository ends;
+    private final TubeSheets tubes;
 
-    CutRecords(CutRepository cuts, CutEndRepository ends) {
+    CutRecords(CutRepository cuts, CutEndRepository ends, TubeSheets tubes) {
         this.cuts = cuts;
         this.ends = ends;
+        this.tubes = tubes;
     }
 
     /** One cut of an operation. */
@@ -42,10 +46,15 @@ class CutRecords {
                 .toList();
     }
 
-    /** The newest of each piece. */
-    Map<String, Cut> newest(long operationId) {
+    /** The newest of each piece. A tube that was issued to its place later is another one, and not measured yet. */
+    Map<String, Cut> newest(FrameSheet.Head head, long operationId) {
         Map<String, Cut> newest = new LinkedHashMap<>();
         of(List.of(operationId)).forEach(at -> newest.put(at.cut().piece(), at.cut()));
+        if (!newest.isEmpty()) {
+            tubes.issuedAt(head.serial(), head.part())
+                    .forEach((place, issued) -> newest.computeIfPresent(
+                            place, (piece, cut) -> cut.at().isBefore(issued) ? null : cut));
+        }
         return newest;
     }
 

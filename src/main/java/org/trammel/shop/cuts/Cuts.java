@@ -94,7 +94,8 @@ public class Cuts {
 
     @Transactional(readOnly = true)
     public Sheet of(long operationId) {
-        return new Sheet(operationId, turn.of(operationId).pieces(), records.newest(operationId));
+        CutTurn.At at = turn.of(operationId);
+        return new Sheet(operationId, at.pieces(), records.newest(at.head(), operationId));
     }
 
     @Transactional
@@ -125,7 +126,7 @@ public class Cuts {
                         cut.ends().stream()
                                 .map(end -> end.worst_mm().toPlainString())
                                 .toList()));
-        Map<String, Cut> all = new LinkedHashMap<>(records.newest(operationId));
+        Map<String, Cut> all = new LinkedHashMap<>(records.newest(at.head(), operationId));
         all.keySet().retainAll(at.pieces().stream().map(CutTubes.Piece::code).toList());
         gives.give(act, at, cut, all.values());
         turn.come(act, operationId);

@@ -190,6 +190,14 @@ public class HoleSaws {
                     "Read the label of the saw in the machine. If it was this one, the cut is not that of the drawing:"
                             + " stop and call the QA lead.");
         }
+        if (check.measured_mm().compareTo(most) > 0) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    saw.code() + " measures " + bare(check.measured_mm()) + " mm over its teeth; a saw of at most "
+                            + bare(most) + " mm fits the " + end.mate() + ".",
+                    "Measure it again. If it is so, its mark is wrong: take another saw and have this one retired.");
+        }
         return saw;
     }
 

@@ -10,5 +10,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Cuts",
-        allowedDependencies = {"travellers", "gauges", "designs", "inspection", "routes"})
+        allowedDependencies = {"travellers", "gauges", "materials", "designs", "inspection", "routes"})
 package org.trammel.shop.cuts;

@@ -1,6 +1,9 @@
 package org.trammel.shop.materials;
 
+import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.routes.Proof;
@@ -31,6 +34,13 @@ public class TubeSheets {
                                                 sheet.head().part()))
                 ? Optional.of(at.line().operationId())
                 : Optional.empty();
+    }
+
+    /** Since when the tube that stands at each place of a frame, or of a part of it, was issued, by the code of the place. */
+    @Transactional(readOnly = true)
+    public Map<String, Instant> issuedAt(String serial, String part) {
+        return issues.standing(serial, part).stream()
+                .collect(Collectors.toMap(TubeIssued::place, TubeIssued::at, (first, last) -> last));
     }
 
     private static boolean tube(FrameSheet.StepLine step) {

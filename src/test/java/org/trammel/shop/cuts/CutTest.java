@@ -173,6 +173,31 @@ class CutTest {
     }
 
     @Test
+    void aTubeThatWasIssuedAfterItsCutIsMeasuredAnew() {
+        sawn.saw("54");
+        WholeShop.Frame frame = frame();
+        WaitingForTheSaw.issued(beans, shop, frame, "TOP_TUBE");
+        long operation = cutting(frame);
+        List<CutTubes.Piece> pieces = cuts.of(operation).pieces();
+        Map<BigDecimal, String> drawer = sawn.drawer(pieces);
+        CutTubes.Piece top = piece(cuts.of(operation), "TOP_TUBE");
+        cuts.record(shop.act(worker), operation, sawn.entry(top, drawer, "0.10"));
+        shop.clock().pass(Duration.ofMinutes(5));
+        WaitingForTheSaw.issued(beans, shop, frame, "TOP_TUBE");
+        pieces.stream()
+                .filter(piece -> !piece.code().equals(top.code()))
+                .forEach(piece -> cuts.record(shop.act(worker), operation, sawn.entry(piece, drawer, "0.10")));
+        assertThat(shop.at(frame).line().code()).isEqualTo("030");
+        assertThat(cuts.of(operation).recorded()).doesNotContainKey("TOP_TUBE");
+        assertThat(state(frame, "030-6"))
+                .as("the tube that is gone judges nothing")
+                .isEqualTo(CharacteristicState.OPEN);
+        cuts.record(shop.act(worker), operation, sawn.entry(top, drawer, "0.10"));
+        assertThat(shop.at(frame).line().code()).isEqualTo("999");
+        sawn.retireAll();
+    }
+
+    @Test
     void aGapThatIsTooWideShutsTheGateAtTheFirstTube() {
         sawn.saw("54");
         WholeShop.Frame frame = frame();
@@ -223,6 +248,8 @@ class CutTest {
         refused(() -> record(operation, top, worn, seat), worn + " is worn by 0,3 mm; at most 0,2 mm are allowed");
         String small = sawn.measured(sawn.saw("53"), "53");
         refused(() -> record(operation, top, small, seat), small + " has 53 mm; the head tube has 54 mm");
+        String large = sawn.measured(sawn.saw("54"), "54.5");
+        refused(() -> record(operation, top, large, seat), large + " measures 54,5 mm over its teeth");
         String good = sawn.measured(sawn.saw("54"), "53.95");
         refused(() -> record(operation, top, "NO-SUCH", seat), "no hole saw NO-SUCH");
         refused(() -> record(operation, top, " ", seat), "not said with which hole saw");

@@ -2,12 +2,15 @@ package org.trammel.shop.materials;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
+import org.springframework.beans.factory.BeanFactory;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.calc.geometry.DemoFrames;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.people.Role;
 
 /** Frames that wait for the saw, and lots of tube. */
 public final class WaitingForTheSaw {
@@ -51,6 +54,39 @@ public final class WaitingForTheSaw {
         jdbc.sql("insert into design_geometry (revision_id, input, amount) values (?, ?, ?)")
                 .params(revision, input, amount)
                 .update();
+    }
+
+    /** Issues a tube of the drawing to a place of the frame, out of a lot of its own; what stood there is scrapped. */
+    public static void issued(BeanFactory beans, WholeShop shop, WholeShop.Frame frame, String place) {
+        long lead = shop.hire(Role.QA_LEAD);
+        long operation = shop.at(frame).line().operationId();
+        Lots lots = beans.getBean(Lots.class);
+        lots.madeOf(frame.serial()).stream()
+                .filter(made -> place.equals(made.place()) && !made.scrapped())
+                .forEach(made -> lots.scrap(shop.act(lead), made.useId(), "cut again"));
+        TubeIssues tubes = beans.getBean(TubeIssues.class);
+        LotRegister register = beans.getBean(LotRegister.class);
+        String code = "T-" + UUID.randomUUID().toString().substring(0, 8).toUpperCase(Locale.ROOT);
+        register.receive(
+                shop.act(lead),
+                new NewLot(
+                        code,
+                        LotKind.TUBE,
+                        "tube of the drawing",
+                        "AL6061",
+                        null,
+                        "EN AW-6061 T6",
+                        "5K2217",
+                        null,
+                        "",
+                        LocalDate.of(2026, 1, 5),
+                        null,
+                        null,
+                        ""));
+        beans.getBean(LotSections.class).state(shop.act(lead), code, List.of(tubes.asked(operation, place)));
+        register.certify(shop.act(lead), code, "3.1", "C-1", null);
+        register.release(shop.act(lead), code);
+        tubes.issue(shop.act(lead), operation, new TubeIssues.Scan(place, code, null, null, null));
     }
 
     static String lot(LotRegister register, WholeShop shop, long lead, String metal, boolean released) {
