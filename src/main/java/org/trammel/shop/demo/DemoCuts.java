@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
@@ -15,6 +16,7 @@ import org.trammel.shop.cuts.HoleSaw;
 import org.trammel.shop.cuts.HoleSaws;
 import org.trammel.shop.designs.CutTubes;
 import org.trammel.shop.gauges.Gauges;
+import org.trammel.shop.inspection.GivenReadings;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
@@ -31,6 +33,7 @@ class DemoCuts {
     private final HoleSaws saws;
     private final Cuts cuts;
     private final CutSheets sheets;
+    private final GivenReadings given;
     private final Travellers travellers;
     private final Gauges gauges;
     private final Settings settings;
@@ -41,6 +44,7 @@ class DemoCuts {
             HoleSaws saws,
             Cuts cuts,
             CutSheets sheets,
+            GivenReadings given,
             Travellers travellers,
             Gauges gauges,
             Settings settings,
@@ -49,6 +53,7 @@ class DemoCuts {
         this.saws = saws;
         this.cuts = cuts;
         this.sheets = sheets;
+        this.given = given;
         this.travellers = travellers;
         this.gauges = gauges;
         this.settings = settings;
@@ -72,8 +77,16 @@ class DemoCuts {
         return sheets.at(travellers.headOf(operationId), code);
     }
 
+    /** Which characteristics a record gives, once the tubes are measured where some are to be read. */
+    Set<String> given(FrameSheet.OperationSheetOfFrame at, boolean reads) {
+        if (reads) {
+            measured(at);
+        }
+        return given.at(at.line().operationId(), at.line().code()).keySet();
+    }
+
     /** Every tube that is not measured yet, cut as it should be. */
-    synchronized void measured(FrameSheet.OperationSheetOfFrame at) {
+    private synchronized void measured(FrameSheet.OperationSheetOfFrame at) {
         if (!at(at.line().operationId(), at.line().code())) {
             return;
         }

@@ -14,7 +14,6 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.trammel.shop.drift.JigUses;
 import org.trammel.shop.inspection.ColdSets;
-import org.trammel.shop.inspection.GivenReadings;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.records.Files;
 import org.trammel.shop.records.Refusal;
@@ -59,7 +58,6 @@ class DemoWalk {
     private final DemoMeans means;
     private final DemoCoats coats;
     private final DemoCuts cuts;
-    private final GivenReadings given;
     private final DemoHandwork hands;
     private final DemoTubes tubes;
     private final Files files;
@@ -81,7 +79,6 @@ class DemoWalk {
             DemoMeans means,
             DemoCoats coats,
             DemoCuts cuts,
-            GivenReadings given,
             DemoHandwork hands,
             DemoTubes tubes,
             Files files,
@@ -100,7 +97,6 @@ class DemoWalk {
         this.means = means;
         this.coats = coats;
         this.cuts = cuts;
-        this.given = given;
         this.hands = hands;
         this.tubes = tubes;
         this.files = files;
@@ -250,11 +246,7 @@ class DemoWalk {
     void read(DemoOrder order, String part, FrameSheet.OperationSheetOfFrame at, int count) {
         int left = count;
         coats.film(at);
-        if (count > 0) {
-            cuts.measured(at);
-        }
-        Set<String> given =
-                this.given.at(at.line().operationId(), at.line().code()).keySet();
+        Set<String> given = cuts.given(at, count > 0);
         for (FrameSheet.CharacteristicLine c : onTheTable(order, part, at).characteristics()) {
             if (c.state().settled() || given.contains(c.code()) || left-- <= 0) {
                 continue;

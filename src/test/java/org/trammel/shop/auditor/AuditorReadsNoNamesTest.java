@@ -83,7 +83,6 @@ class AuditorReadsNoNamesTest {
     private String ovens;
     private LeftInTheShop.Coat coat;
     private LeftInTheShop.Torqued torqued;
-    private long sawn;
     private long weld;
     private WholeShop.Frame frame;
     private WholeShop.Frame open;
@@ -113,7 +112,7 @@ class AuditorReadsNoNamesTest {
         coat = LeftInTheShop.coat(beans, shop, qa, worker);
         torqued = LeftInTheShop.torqued(beans, shop, qa, worker, second);
         weld = LeftAtTheTorch.weld(beans, shop, qa, worker);
-        sawn = LeftAtTheSaw.cut(beans, shop, jdbc, worker);
+        LeftAtTheSaw.cut(beans, shop, jdbc, worker);
         beans.getBean(Checkpoints.class).make();
     }
 
@@ -235,7 +234,6 @@ class AuditorReadsNoNamesTest {
 
     @Test
     void noSheetTellsAnAuditorAName() throws Exception {
-        long order = frame.orderId();
         for (String page : torqued.pagesAnd(
                 "/run",
                 "/frames",
@@ -245,7 +243,7 @@ class AuditorReadsNoNamesTest {
                 "/nonconformances",
                 "/nonconformances/" + value("nonconformances", "id", ""),
                 "/orders",
-                "/orders/" + order,
+                "/orders/" + frame.orderId(),
                 "/designs/" + value("designs", "id", ""),
                 "/shop/lots",
                 "/shop/lots/" + lot,
@@ -260,8 +258,7 @@ class AuditorReadsNoNamesTest {
                 "/coats/" + coat.operationId(),
                 "/handwork/" + coat.operationId(),
                 "/tubes/" + coat.operationId(),
-                "/cuts/" + sawn,
-                "/shop/hole-saws",
+                "/cuts/" + id("select max(operation_id) from tube_cut"),
                 "/shop/coupons",
                 "/loads",
                 "/loads/" + ovens,
@@ -371,7 +368,7 @@ class AuditorReadsNoNamesTest {
             case "welds operationId" -> weld;
             case "components code" -> torqued.component();
             case "torques operationId", "builds operationId" -> torqued.operationId();
-            case "cuts operationId" -> sawn;
+            case "cuts operationId" -> id("select max(operation_id) from tube_cut");
             case "coats operationId", "handwork operationId", "tubes operationId" -> coat.operationId();
             case "oven-traces id" -> id("select max(id) from oven_trace");
             case "rejudgements id" -> id("select max(id) from rejudgement");

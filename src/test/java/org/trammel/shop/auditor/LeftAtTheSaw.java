@@ -12,8 +12,8 @@ final class LeftAtTheSaw {
 
     private LeftAtTheSaw() {}
 
-    /** The operation at which they were measured. The saws are retired again: other frames of the database have none. */
-    static long cut(BeanFactory beans, WholeShop shop, JdbcClient jdbc, long worker) {
+    /** The saws are retired again: other frames of the database have none. */
+    static void cut(BeanFactory beans, WholeShop shop, JdbcClient jdbc, long worker) {
         WholeShop.Frame frame = WaitingForTheSaw.frame(
                 shop, jdbc, SmallRoute.of(SmallRoute.op("030").step("cut").sheet()));
         long at = shop.at(frame).line().operationId();
@@ -21,6 +21,5 @@ final class LeftAtTheSaw {
         sawn.saw("54");
         sawn.all(worker, at);
         sawn.retireAll();
-        return at;
     }
 }
