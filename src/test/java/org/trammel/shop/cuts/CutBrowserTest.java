@@ -201,6 +201,9 @@ class CutBrowserTest {
         }
         page.setViewportSize(1440, 900);
         Chromium.look(page, name + "-1440");
+        page.evaluate("document.documentElement.dataset.theme = 'night'");
+        Chromium.picture(page, name + "-night");
+        page.evaluate("document.documentElement.dataset.theme = 'paper'");
     }
 
     private String base() {
