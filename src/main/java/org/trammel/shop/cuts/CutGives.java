@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.designs.CutTubes;
 import org.trammel.shop.gauges.Means;
@@ -16,6 +18,7 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Rule;
+import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
 
@@ -27,6 +30,11 @@ import org.trammel.shop.travellers.Travellers;
 class CutGives implements GivenByRecord {
 
     private static final String RECORD = "the sheet of cuts";
+    private static final Set<CharacteristicState> VERDICTS = EnumSet.of(
+            CharacteristicState.CONFORMING,
+            CharacteristicState.NOT_CONFORMING,
+            CharacteristicState.UNDECIDED,
+            CharacteristicState.CONCESSION);
 
     private final CutTurn turn;
     private final Travellers travellers;
@@ -65,6 +73,14 @@ class CutGives implements GivenByRecord {
                                 "/cuts/" + operationId,
                                 "Cuts")));
         return sources;
+    }
+
+    /** What the route judged of the tubes so far, in its order. */
+    List<FrameSheet.CharacteristicLine> judged(long operationId) {
+        return travellers.operation(operationId).characteristics().stream()
+                .filter(one -> CutAsked.of(one.name(), one.unit()).isPresent())
+                .filter(one -> VERDICTS.contains(one.state()))
+                .toList();
     }
 
     /**

@@ -31,6 +31,7 @@ class CutPages {
     private final Cuts cuts;
     private final CutTurn turn;
     private final CutRecords records;
+    private final CutGives gives;
     private final HoleSaws saws;
     private final CutGauges gauges;
     private final Settings settings;
@@ -40,6 +41,7 @@ class CutPages {
             Cuts cuts,
             CutTurn turn,
             CutRecords records,
+            CutGives gives,
             HoleSaws saws,
             CutGauges gauges,
             Settings settings,
@@ -47,6 +49,7 @@ class CutPages {
         this.cuts = cuts;
         this.turn = turn;
         this.records = records;
+        this.gives = gives;
         this.saws = saws;
         this.gauges = gauges;
         this.settings = settings;
@@ -61,6 +64,7 @@ class CutPages {
         model.addAttribute("at", at);
         model.addAttribute("sheet", sheet);
         model.addAttribute("names", crew.names());
+        model.addAttribute("judged", gives.judged(operationId));
         model.addAttribute("works", works);
         model.addAttribute("chosen", chosen(sheet, piece, works));
         model.addAttribute("places", Cuts.PLACES);

@@ -151,6 +151,7 @@ class CutBrowserTest {
         fill("HS-54", "0,25");
         Chromium.send(page, page.locator(".now .btn.main"));
         assertThat(page.locator("li:has-text('Top tube')")).containsText("worst gap 0,25 mm");
+        assertThat(page.locator(".judged")).containsText("not conforming");
         sizes("cut-recorded");
         page.navigate(base() + "/station/" + frame.serial());
         assertThat(page.locator(".banner").first()).isVisible();
