@@ -18,6 +18,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.shop.designs.ComponentLines;
 import org.trammel.shop.designs.FrameWords;
+import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Person;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.SignedOn;
@@ -32,6 +33,7 @@ class OrderPages {
 
     private static final int PAGE = 50;
 
+    private final Crew crew;
     private final OrderReading reading;
     private final OrderExport export;
     private final Orders orders;
@@ -42,6 +44,7 @@ class OrderPages {
     private final BeforeRelease before;
 
     OrderPages(
+            Crew crew,
             OrderReading reading,
             OrderExport export,
             Orders orders,
@@ -50,6 +53,7 @@ class OrderPages {
             Settings settings,
             ObjectProvider<FrameFate> fates,
             BeforeRelease before) {
+        this.crew = crew;
         this.reading = reading;
         this.export = export;
         this.orders = orders;
@@ -114,6 +118,7 @@ class OrderPages {
 
     @GetMapping("/orders/new")
     String fresh(SignedOn who, Model model) {
+        crew.require(who.person().id(), "No order is entered.", Role.OWNER);
         choices(model);
         model.addAttribute("story", null);
         model.addAttribute("title", "New order");
@@ -125,8 +130,9 @@ class OrderPages {
 
     @GetMapping("/orders/{id:\\d+}/edit")
     String edit(@PathVariable long id, SignedOn who, Model model) {
-        choices(model);
         OrderStory story = reading.story(id, who.person());
+        crew.require(who.person().id(), "The order was not changed.", OrderVerb.CHANGE.by());
+        choices(model);
         model.addAttribute("story", story);
         model.addAttribute("title", "Change " + story.sheet().number());
         model.addAttribute("components", ComponentLines.written(story.details().components()));

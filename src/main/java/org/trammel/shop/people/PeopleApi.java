@@ -59,6 +59,8 @@ class PeopleApi {
 
     record On(@Nullable LocalDate on) {}
 
+    record TakenBack(@Nullable LocalDate on, @Nullable String reason) {}
+
     /** What was given, to be changed at the first sign-on; it is not shown again. */
     record Given(String secret) {}
 
@@ -145,9 +147,9 @@ class PeopleApi {
     }
 
     @PostMapping("/qualifications/{id}/end")
-    Qualification end(Act act, @PathVariable long id, @RequestBody On on) {
-        LocalDate day = on.on();
-        return qualifications.end(act, id, day == null ? settings.today() : day);
+    Qualification end(Act act, @PathVariable long id, @RequestBody TakenBack taken) {
+        LocalDate day = taken.on();
+        return qualifications.end(act, id, day == null ? settings.today() : day, taken.reason());
     }
 
     @PostMapping("/{id}/pin")

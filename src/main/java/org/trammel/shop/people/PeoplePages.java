@@ -155,8 +155,9 @@ class PeoplePages {
     }
 
     @PostMapping("/{id}/qualifications/{qualification}/end")
-    String end(Act act, @PathVariable long id, @PathVariable long qualification) {
-        qualifications.end(act, qualification, settings.dayOf(act.at()));
+    String end(
+            Act act, @PathVariable long id, @PathVariable long qualification, @RequestParam @Nullable String reason) {
+        qualifications.end(act, qualification, settings.dayOf(act.at()), reason);
         return to(id);
     }
 

@@ -39,13 +39,18 @@ record PersonSheet(
         return qualifications.stream().anyMatch(one -> one.state() == Standing.State.CONFIRMATION_LAPSED);
     }
 
-    /** A qualification and what it is worth today. */
+    /**
+     * A qualification and what it is worth today.
+     *
+     * @param takenBack who took it back and why; null while it stands
+     */
     record Held(
             Qualification sheet,
             Standing.State state,
             @Nullable LocalDate until,
             boolean soon,
-            String words) {
+            String words,
+            @Nullable String takenBack) {
 
         /** Shape and colour of its state on a sheet. */
         public String mark() {

@@ -2,6 +2,7 @@ package org.trammel.shop.people;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -68,8 +69,8 @@ class PersonSheets {
                 who.seesPersonalData() ? person.name() : person.initials(),
                 row.joinedOn(),
                 row.leftOn(),
-                qualifications.of(personId).stream()
-                        .map(sheet -> held(sheet, today, warnDays))
+                qualifications.rows(personId).stream()
+                        .map(one -> held(one, today, warnDays))
                         .toList(),
                 keeper ? names(personId) : List.of(),
                 deputies.findByPersonIdOrderById(personId).stream()
@@ -114,10 +115,19 @@ class PersonSheets {
                 .toList();
     }
 
-    private static PersonSheet.Held held(Qualification sheet, LocalDate today, int warnDays) {
+    private PersonSheet.Held held(QualificationRow row, LocalDate today, int warnDays) {
+        Qualification sheet = row.sheet();
         LocalDate until = sheet.until();
         Standing.State state = sheet.state(today);
         boolean soon = state == Standing.State.VALID && until != null && !until.isAfter(today.plusDays(warnDays));
-        return new PersonSheet.Held(sheet, state, until, soon, MayDo.words(sheet.kind()));
+        return new PersonSheet.Held(sheet, state, until, soon, MayDo.words(sheet.kind()), takenBack(row));
+    }
+
+    private @Nullable String takenBack(QualificationRow row) {
+        Long by = row.endedBy();
+        Long reason = row.endReasonId();
+        return by == null || reason == null
+                ? null
+                : crew.byId(by).initials() + ": " + words.find(reason).shown();
     }
 }

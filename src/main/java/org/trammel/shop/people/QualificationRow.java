@@ -58,6 +58,12 @@ class QualificationRow {
     @Column(name = "ended_on")
     private @Nullable LocalDate endedOn;
 
+    @Column(name = "ended_by")
+    private @Nullable Long endedBy;
+
+    @Column(name = "end_reason_id")
+    private @Nullable Long endReasonId;
+
     @Version
     private @Nullable Long version;
 
@@ -84,8 +90,21 @@ class QualificationRow {
         }
     }
 
-    void end(LocalDate on) {
+    void end(LocalDate on, long by, long reasonId) {
         endedOn = on;
+        endedBy = by;
+        endReasonId = reasonId;
+    }
+
+    /** Who took it back; null while it stands, and of those taken back when nobody was asked why. */
+    @Nullable
+    Long endedBy() {
+        return endedBy;
+    }
+
+    @Nullable
+    Long endReasonId() {
+        return endReasonId;
     }
 
     long id() {

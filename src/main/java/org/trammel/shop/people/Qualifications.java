@@ -3,6 +3,7 @@ package org.trammel.shop.people;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.records.Act;
@@ -10,6 +11,8 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.records.WordsRef;
 import org.trammel.shop.settings.Settings;
 
 /** Enters, confirms and ends what people are qualified or authorised for. */
@@ -20,6 +23,7 @@ public class Qualifications {
     private final QualificationRepository qualifications;
     private final QualificationConfirmationRepository confirmations;
     private final Crew crew;
+    private final Words words;
     private final Settings settings;
     private final ActLog log;
 
@@ -27,11 +31,13 @@ public class Qualifications {
             QualificationRepository qualifications,
             QualificationConfirmationRepository confirmations,
             Crew crew,
+            Words words,
             Settings settings,
             ActLog log) {
         this.qualifications = qualifications;
         this.confirmations = confirmations;
         this.crew = crew;
+        this.words = words;
         this.settings = settings;
         this.log = log;
     }
@@ -39,9 +45,12 @@ public class Qualifications {
     /** What somebody holds or held. */
     @Transactional(readOnly = true)
     public List<Qualification> of(long personId) {
-        return qualifications.findByPersonIdOrderByKind(personId).stream()
-                .map(QualificationRow::sheet)
-                .toList();
+        return rows(personId).stream().map(QualificationRow::sheet).toList();
+    }
+
+    /** The same, with who took them back and why. */
+    List<QualificationRow> rows(long personId) {
+        return qualifications.findByPersonIdOrderByKind(personId);
     }
 
     /** What anybody holds or held. */
@@ -124,8 +133,8 @@ public class Qualifications {
         return row.sheet();
     }
 
-    /** Takes a qualification back from a day on. */
-    public Qualification end(Act act, long qualificationId, LocalDate on) {
+    /** Takes a qualification back from a day on, which is none to come; with a reason. */
+    public Qualification end(Act act, long qualificationId, LocalDate on, @Nullable String reason) {
         if (!log.opens(act, "end-qualification", "qualification:" + qualificationId, Chains.SHOP)) {
             return row(qualificationId).sheet();
         }
@@ -135,8 +144,32 @@ public class Qualifications {
         if (row.sheet().endedOn() != null) {
             throw Refusal.state(deed, "It was taken back before.", "Nothing needs to be done.");
         }
-        row.end(on);
-        log.event(Chains.SHOP, "qualification-ended", Map.of("qualification", qualificationId, "on", on.toString()));
+        LocalDate today = settings.dayOf(act.at());
+        LocalDate issuedOn = row.sheet().issuedOn();
+        if (on.isAfter(today) || on.isBefore(issuedOn)) {
+            throw Refusal.input(
+                    "on",
+                    deed,
+                    on + " lies "
+                            + (on.isAfter(today) ? "after today, " + today : "before it was issued, " + issuedOn)
+                            + ".",
+                    "Enter the day from which it did not hold any more.");
+        }
+        String why = TypedText.line("reason", "The reason", deed, reason, 400);
+        WordsRef kept = words.keep(why);
+        row.end(on, act.by(), kept.id());
+        log.event(
+                Chains.SHOP,
+                "qualification-ended",
+                Map.of(
+                        "qualification",
+                        qualificationId,
+                        "on",
+                        on.toString(),
+                        "words",
+                        kept.id(),
+                        "sha256",
+                        kept.sha256()));
         return row.sheet();
     }
 

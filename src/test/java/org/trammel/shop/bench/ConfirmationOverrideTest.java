@@ -183,7 +183,10 @@ class ConfirmationOverrideTest extends AtTheTablet {
         long none = withPin(Role.WELDER);
         long ended = withPin(Role.WELDER);
         qualifications.end(
-                floor.act(qa), enter(ended, KIND, LocalDate.of(2027, 1, 10), null), LocalDate.of(2026, 3, 1));
+                floor.act(qa),
+                enter(ended, KIND, LocalDate.of(2027, 1, 10), null),
+                LocalDate.of(2026, 3, 1),
+                "not seen to weld");
         for (long welder : List.of(expired, none, ended)) {
             MockHttpServletResponse refused = api(frame, welder, KIND, qa, "wanted", Pins.PIN, qa);
             assertThat(refused.getStatus()).isEqualTo(403);

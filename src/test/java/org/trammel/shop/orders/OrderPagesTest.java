@@ -12,6 +12,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -211,6 +212,20 @@ class OrderPagesTest {
         mvc.perform(get("/customers/" + customer(id)).with(auditor)).andExpect(status().isForbidden());
         mvc.perform(get("/api/v1/orders/" + id).with(auditor))
                 .andExpect(content().string(not(containsString("Rider One"))));
+    }
+
+    /** The form is for whom it would enter something. */
+    @Test
+    void whoMayNotEnterAnOrderIsNotShownItsForm() throws Exception {
+        long id = order();
+        for (Role role : List.of(Role.AUDITOR, Role.QA_LEAD, Role.STATION_WORKER)) {
+            RequestPostProcessor other = Signed.on(crew.byId(hands.hire(role)));
+            mvc.perform(get("/orders/new").with(other))
+                    .andExpect(status().isForbidden())
+                    .andExpect(content().string(containsString("It is for the owner")));
+            mvc.perform(get("/orders/" + id + "/edit").with(other)).andExpect(status().isForbidden());
+        }
+        mvc.perform(get("/orders/" + id + "/edit").with(owner)).andExpect(status().isOk());
     }
 
     @Test

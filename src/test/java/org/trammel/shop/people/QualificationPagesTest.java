@@ -7,6 +7,8 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -68,6 +70,42 @@ class QualificationPagesTest {
                         .getContentAsString())
                 .contains("JUGGLING-7, of no known kind", "weld titanium")
                 .doesNotContain("juggling 7");
+    }
+
+    @Test
+    void takingItBackAsksWhyAndTellsItOnThePersonsSheet() throws Exception {
+        Person aligner = people.newcomer(Role.ALIGNER);
+        Person qa = people.newcomer(Role.QA_LEAD);
+        long held = qualifications
+                .enter(
+                        people.act(qa.id()),
+                        aligner.id(),
+                        Qualification.of("ALIGN", "shop rule", LocalDate.of(2026, 1, 8), null, false))
+                .id();
+        String end = "/api/v1/people/qualifications/" + held + "/end";
+        for (String wrong : List.of(
+                "\"on\":\"2026-03-18\"",
+                "\"on\":\"2027-01-01\",\"reason\":\"left\"",
+                "\"on\":\"2025-12-31\",\"reason\":\"left\"")) {
+            mvc.perform(post(end)
+                            .with(Signed.on(qa))
+                            .with(csrf())
+                            .contentType(MediaType.APPLICATION_JSON)
+                            .content("{\"actId\":\"" + UUID.randomUUID() + "\"," + wrong + "}"))
+                    .andExpect(status().isUnprocessableContent());
+        }
+        assertThat(qualifications.of(aligner.id()).get(0).endedOn()).isNull();
+        mvc.perform(post("/shop/people/" + aligner.id() + "/qualifications/" + held + "/end")
+                        .with(Signed.on(qa))
+                        .with(csrf())
+                        .param("actId", UUID.randomUUID().toString())
+                        .param("reason", "read the plate upside down"))
+                .andExpect(redirectedUrl("/shop/people/" + aligner.id()));
+        assertThat(mvc.perform(get("/shop/people/" + aligner.id()).with(Signed.on(qa)))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString())
+                .contains(qa.initials() + ": read the plate upside down");
     }
 
     @Test

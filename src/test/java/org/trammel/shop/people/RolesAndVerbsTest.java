@@ -121,7 +121,9 @@ class RolesAndVerbsTest {
         table.put("enter a qualification", new Row(KEEPERS, act -> qualifications.enter(act, subject(), align())));
         table.put(
                 "take a qualification back",
-                new Row(KEEPERS, act -> qualifications.end(act, entered(), LocalDate.of(2026, 3, 18))));
+                new Row(
+                        KEEPERS,
+                        act -> qualifications.end(act, entered(), LocalDate.of(2026, 3, 18), "asked in person")));
         table.put("add a station", new Row(KEEPERS, act -> stations.add(act, station())));
         table.put("admit a tablet", new Row(KEEPERS, act -> devices.admit(act, "T" + People.number(), List.of())));
         table.put(
