@@ -295,7 +295,7 @@ public class Lots {
         }
         known.scrap(TypedText.words("reason", "Reason", not, reason), act);
         log.event(chain(known.serial()), "piece-scrapped", Map.of("use", useId, "lot", known.lotId()));
-        rows.findById(known.lotId()).ifPresent(lot -> anew.scrapped(act, lot, known.serial()));
+        rows.findById(known.lotId()).ifPresent(lot -> anew.scrapped(act, lot, known.serial(), useId));
         events.publishEvent(new MadeOfChanged(act, known.serial()));
     }
 

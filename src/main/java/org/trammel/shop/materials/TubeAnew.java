@@ -25,6 +25,7 @@ class TubeAnew implements Awaited {
     private final TubeIssueRepository issues;
     private final SawPlans plans;
     private final TubeRack rack;
+    private final TubeShortage shortage;
     private final Remarks remarks;
     private final Travellers travellers;
     private final HasCome hasCome;
@@ -34,6 +35,7 @@ class TubeAnew implements Awaited {
             TubeIssueRepository issues,
             SawPlans plans,
             TubeRack rack,
+            TubeShortage shortage,
             Remarks remarks,
             Travellers travellers,
             HasCome hasCome) {
@@ -41,6 +43,7 @@ class TubeAnew implements Awaited {
         this.issues = issues;
         this.plans = plans;
         this.rack = rack;
+        this.shortage = shortage;
         this.remarks = remarks;
         this.travellers = travellers;
         this.hasCome = hasCome;
@@ -131,9 +134,18 @@ class TubeAnew implements Awaited {
     }
 
     /** Tells, inside the act that scrapped a tube, which sections of its metal no longer reach for all that wait. */
-    void scrapped(Act act, LotRow lot, String serial) {
+    void scrapped(Act act, LotRow lot, String serial, long useId) {
         String metal = lot.lot().metal();
-        if (lot.lot().kind() != LotKind.TUBE || metal == null || rack.bars().isEmpty()) {
+        if (lot.lot().kind() != LotKind.TUBE || metal == null) {
+            return;
+        }
+        uses.madeOf(serial).stream()
+                .filter(made -> made.useId() == useId && made.place() != null)
+                .findFirst()
+                .flatMap(gone -> shortage.after(gone, metal, serial))
+                .ifPresent(who -> remarks.callWithin(
+                        act, null, null, "A tube of " + lot.code() + " was scrapped from " + serial + ". " + who));
+        if (rack.bars().isEmpty()) {
             return;
         }
         List<SawPlan.Kind> lacking = plans.now().kinds().stream()

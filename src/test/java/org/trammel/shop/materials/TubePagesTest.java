@@ -9,7 +9,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.UUID;
 import org.hamcrest.Matchers;
 import org.junit.jupiter.api.BeforeEach;
@@ -17,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.http.MediaType;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
@@ -25,6 +28,7 @@ import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
+import org.trammel.shop.travellers.Travellers;
 
 /** The sheet of tubes and its API: the same verbs, the same refusals. */
 @ShopTest(properties = "trammel.test.database=tube_issue")
@@ -39,14 +43,16 @@ class TubePagesTest {
     @Autowired
     private Crew crew;
 
+    private WholeShop shop;
     private AtTheRack rack;
+    private long lead;
     private RequestPostProcessor signedOn;
     private String tubes;
 
     @BeforeEach
     void open() {
-        WholeShop shop = new WholeShop(beans);
-        long lead = shop.hire(Role.QA_LEAD);
+        shop = new WholeShop(beans);
+        lead = shop.hire(Role.QA_LEAD);
         signedOn = Signed.on(crew.byId(lead));
         rack = new AtTheRack(beans, shop, lead);
         tubes = "/tubes/" + shop.at(rack.frame()).line().operationId();
@@ -108,6 +114,48 @@ class TubePagesTest {
                 .andExpect(status().isOk())
                 .andExpect(jsonPath("$.length()").value(2));
         mvc.perform(get("/api/v1/tubes/987654321").with(signedOn)).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void whoeverWaitsForTheSameSectionIsNamedWhenATubeIsCutAgain() {
+        // A section of its own: every test of this database has frames that wait for the others.
+        String outside = "33." + (100 + new java.util.Random().nextInt(900));
+        WholeShop.Frame first = asking(outside);
+        WholeShop.Frame second = asking(outside);
+        String three = rack.lot(LotKind.TUBE, "T6", 3, outside + " × 1,4");
+        TubeIssues issues = beans.getBean(TubeIssues.class);
+        Lots lots = beans.getBean(Lots.class);
+        issues.issue(shop.act(lead), shop.at(first).line().operationId(), AtTheRack.scan("DOWN_TUBE", three));
+        scrap(lots, first);
+        assertThat(calls(three)).as("two are left for two").isEmpty();
+        issues.issue(shop.act(lead), shop.at(first).line().operationId(), AtTheRack.scan("DOWN_TUBE", three));
+        scrap(lots, first);
+        assertThat(calls(three))
+                .singleElement(org.assertj.core.api.InstanceOfAssertFactories.STRING)
+                .contains("1 left of its section", shop.sheet(second).head().mark() + " down tube");
+    }
+
+    private void scrap(Lots lots, WholeShop.Frame frame) {
+        lots.madeOf(frame.serial()).stream()
+                .filter(made -> !made.scrapped())
+                .forEach(made -> lots.scrap(shop.act(lead), made.useId(), "dented"));
+    }
+
+    private WholeShop.Frame asking(String outside) {
+        WholeShop.Frame frame = rack.frame();
+        beans.getBean(JdbcClient.class)
+                .sql("update design_geometry set amount = ? where input = 'DOWN_TUBE_OUTSIDE' and revision_id ="
+                        + " (select design_revision_id from traveller where id = ?)")
+                .params(new BigDecimal(outside), frame.travellerId())
+                .update();
+        return frame;
+    }
+
+    private List<String> calls(String lot) {
+        return beans.getBean(Travellers.class).openCalls().stream()
+                .map(Travellers.CallLine::words)
+                .filter(words -> words.contains(lot))
+                .toList();
     }
 
     private String page(String path) throws Exception {
