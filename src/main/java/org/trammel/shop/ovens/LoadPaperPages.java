@@ -1,5 +1,6 @@
 package org.trammel.shop.ovens;
 
+import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -11,10 +12,12 @@ import org.trammel.shop.people.Crew;
 class LoadPaperPages {
 
     private final Runs runs;
+    private final OvenTraces traces;
     private final Crew crew;
 
-    LoadPaperPages(Runs runs, Crew crew) {
+    LoadPaperPages(Runs runs, OvenTraces traces, Crew crew) {
         this.runs = runs;
+        this.traces = traces;
         this.crew = crew;
     }
 
@@ -22,6 +25,7 @@ class LoadPaperPages {
     String paper(@PathVariable String code, Model model) {
         Run run = runs.byCode(code);
         model.addAttribute("run", run);
+        model.addAttribute("doubts", traces.doubts(List.of(run.id())).getOrDefault(run.id(), List.of()));
         model.addAttribute("p", run.programme());
         model.addAttribute("names", crew.names());
         return "ovens/paper";

@@ -56,6 +56,7 @@ class DecidedInDoubtTest extends AfterADrift {
 
     private final Map<String, Long> named = new HashMap<>();
     private Floor.Frame frame;
+    private String doubtfulRun = "";
 
     @BeforeEach
     void hired() {
@@ -90,6 +91,7 @@ class DecidedInDoubtTest extends AfterADrift {
         }
         frame = frame();
         Run run = finished(0, frame);
+        doubtfulRun = run.code();
         release.decide(crew.act(qa), run.code(), qa, java.util.Set.of(), null);
         clock.pass(Duration.ofDays(2));
         OvenTrace trace = found(oven.load(), "7");
@@ -283,6 +285,12 @@ class DecidedInDoubtTest extends AfterADrift {
                 .andExpect(content().string(containsString("decided otherwise: stays so")))
                 .andExpect(content().string(not(containsString("must still agree"))));
         assertThat(floor.sheet(frame).holds()).isEmpty();
+    }
+
+    @Test
+    void thePaperOfItsLoadTellsTheDoubtToo() throws Exception {
+        OvenTrace trace = doubtful();
+        assertThat(asking("owner").page("/loads/" + doubtfulRun + "/paper")).contains(trace.number() + ": in doubt: ");
     }
 
     private Asking asking(String who) {
