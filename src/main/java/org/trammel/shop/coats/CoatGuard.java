@@ -23,6 +23,7 @@ class CoatGuard implements Awaited {
     private final CoatGate coats;
     private final LineGate lines;
     private final CoatStrips strips;
+    private final CoatColours colours;
     private final Settings settings;
     private final Formats formats;
     private final Clock clock;
@@ -33,6 +34,7 @@ class CoatGuard implements Awaited {
             CoatGate coats,
             LineGate lines,
             CoatStrips strips,
+            CoatColours colours,
             Settings settings,
             Formats formats,
             Clock clock) {
@@ -41,6 +43,7 @@ class CoatGuard implements Awaited {
         this.coats = coats;
         this.lines = lines;
         this.strips = strips;
+        this.colours = colours;
         this.settings = settings;
         this.formats = formats;
         this.clock = clock;
@@ -68,7 +71,9 @@ class CoatGuard implements Awaited {
                         masks(record, operation.cannot()),
                         blast(record, operation.cannot()),
                         margin(record, operation.cannot(), false))
-                : first(margin(record, operation.cannot(), false), spray(record, finish, operation.cannot(), false));
+                : first(
+                        margin(record, operation.cannot(), false),
+                        spray(operation, record, finish, operation.cannot(), false));
     }
 
     @Override
@@ -90,7 +95,7 @@ class CoatGuard implements Awaited {
         Optional<Refusal> film = lines.before(operation, finish, cannot);
         return film.isPresent() || !finish.coats(operation.code())
                 ? film
-                : first(margin(record, cannot, true), spray(record, finish, cannot, true));
+                : first(margin(record, cannot, true), spray(operation, record, finish, cannot, true));
     }
 
     private @Nullable Finish guarding(AtItsGate operation) {
@@ -164,7 +169,8 @@ class CoatGuard implements Awaited {
                 : null;
     }
 
-    private @Nullable Refusal spray(SurfaceRecord record, Finish finish, String cannot, boolean now) {
+    private @Nullable Refusal spray(
+            AtItsGate operation, SurfaceRecord record, Finish finish, String cannot, boolean now) {
         SurfaceRecord.Spray spray = record.spray();
         BigDecimal most = finish.content().mostEarth_MOhm();
         if (spray == null) {
@@ -187,7 +193,7 @@ class CoatGuard implements Awaited {
                         cannot,
                         spray.lot() + " was to be used until " + formats.date(spray.expiresOn()) + ".",
                         "Scan another lot on the sheet of the coat.")
-                : null;
+                : colours.differs(operation.travellerId(), operation.code(), finish, spray.lot(), cannot);
     }
 
     private String bare(@Nullable BigDecimal figure) {

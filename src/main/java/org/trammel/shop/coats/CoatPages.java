@@ -32,6 +32,7 @@ class CoatPages {
     private final CoatTurn turn;
     private final CoatGauges gauges;
     private final DewGauges dew;
+    private final CoatColours colours;
     private final Crew crew;
 
     CoatPages(
@@ -43,6 +44,7 @@ class CoatPages {
             CoatTurn turn,
             CoatGauges gauges,
             DewGauges dew,
+            CoatColours colours,
             Crew crew) {
         this.films = films;
         this.strips = strips;
@@ -52,6 +54,7 @@ class CoatPages {
         this.turn = turn;
         this.gauges = gauges;
         this.dew = dew;
+        this.colours = colours;
         this.crew = crew;
     }
 
@@ -60,7 +63,16 @@ class CoatPages {
         CoatTurn.At at = turn.of(operationId);
         String code = at.line().code();
         model.addAttribute("at", at);
-        model.addAttribute("record", surfaces.of(operationId));
+        SurfaceRecord record = surfaces.of(operationId);
+        model.addAttribute("record", record);
+        model.addAttribute(
+                "colour",
+                colours.asked(at.head().travellerId(), code, at.finish()).orElse(null));
+        model.addAttribute(
+                "powder",
+                record.spray() == null
+                        ? null
+                        : colours.sheet(record.spray().lot()).orElse(null));
         model.addAttribute("airs", records.airs(operationId));
         model.addAttribute("blasts", at.finish().blasts(code));
         lines(lines.of(operationId), at.finish().draws(code), model);

@@ -30,6 +30,7 @@ public class Surfaces {
     private final SurfaceRecords records;
     private final CoatTurn turn;
     private final CoatLots lots;
+    private final CoatColours colours;
     private final CoatGauges gauges;
     private final CoatGives gives;
     private final ActLog log;
@@ -42,6 +43,7 @@ public class Surfaces {
             SurfaceRecords records,
             CoatTurn turn,
             CoatLots lots,
+            CoatColours colours,
             CoatGauges gauges,
             CoatGives gives,
             ActLog log) {
@@ -52,6 +54,7 @@ public class Surfaces {
         this.records = records;
         this.turn = turn;
         this.lots = lots;
+        this.colours = colours;
         this.gauges = gauges;
         this.gives = gives;
         this.log = log;
@@ -174,6 +177,10 @@ public class Surfaces {
         }
         Means gauge = earth == null ? null : gauges.earth(entry.gauge() == null ? "" : entry.gauge(), earth);
         Lot lot = lots.powder(act, entry.lot(), at, deed);
+        Refusal other = colours.differs(at.head().travellerId(), at.line().code(), at.finish(), lot.code(), deed);
+        if (other != null) {
+            throw other.at("lot");
+        }
         sprays.saveAndFlush(new SprayRow(
                 operationId,
                 new SurfaceRecord.Spray(

@@ -6,13 +6,15 @@
  * stands; the margin over the dew point is computed at the metal, never keyed; no step that cannot be undone opens a coat
  * before metal, powder and earth were measured for it and are as the finish asks; film of a second colour lies before that is
  * sprayed and is drawn off within its time, or not at all; a coat whose film or look does not conform
- * opens a nonconformance in the same transaction, and its operation stays shut.
+ * opens a nonconformance in the same transaction, and its operation stays shut; where an order names its colours, only a lot
+ * of the colour it names for a coat is put on.
  */
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Surface and coat",
         allowedDependencies = {
             "travellers",
+            "orders",
             "gauges",
             "dew",
             "materials",

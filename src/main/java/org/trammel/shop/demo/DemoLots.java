@@ -1,9 +1,11 @@
 package org.trammel.shop.demo;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
@@ -11,6 +13,8 @@ import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.LotRegister;
 import org.trammel.shop.materials.MetalFamily;
 import org.trammel.shop.materials.NewLot;
+import org.trammel.shop.materials.NewPowderSheet;
+import org.trammel.shop.materials.PowderSheets;
 
 /**
  * Receives the invented lots on the day each came, releases those with a certificate, and uses up what is gone.
@@ -81,14 +85,19 @@ class DemoLots {
             gone("FL-4643-014", "2026-03-17", "used up in 2024, entered from the paper record"),
             gone("FL-4643-021", "2026-03-17", "last rod used"));
 
+    private static final Map<String, String> COLOURS =
+            Map.of("PW-GREEN-12", "green", "PW-SAND-04", "sand", "PW-CLR-21", "clear");
+
     private final LotRegister register;
     private final DemoTubes tubes;
+    private final PowderSheets sheets;
     private final DemoActs acts;
     private final DemoClock clock;
 
-    DemoLots(LotRegister register, DemoTubes tubes, DemoActs acts, DemoClock clock) {
+    DemoLots(LotRegister register, DemoTubes tubes, PowderSheets sheets, DemoActs acts, DemoClock clock) {
         this.register = register;
         this.tubes = tubes;
+        this.sheets = sheets;
         this.acts = acts;
         this.clock = clock;
     }
@@ -100,12 +109,31 @@ class DemoLots {
             clock.setTo(came.isAfter(stocked) ? came : stocked);
             register.receive(acts.by("JA"), lot);
             tubes.state(lot.code());
+            sheet(lot);
             String certificate = certificate(lot);
             if (!certificate.equals(MISSING)) {
                 register.certify(acts.by("TR"), lot.code(), certificate, "certificate of " + lot.code(), null);
                 register.release(acts.by("TR"), lot.code());
             }
         });
+    }
+
+    /** Low-bake powders have pairs of their own; invented ones, which 20 min at 160 °C meet with the way up and down. */
+    private void sheet(NewLot lot) {
+        if (COLOURS.containsKey(lot.code())) {
+            sheets.enter(
+                    acts.by("JA"),
+                    lot.code(),
+                    new NewPowderSheet(
+                            COLOURS.get(lot.code()),
+                            List.of(
+                                    new NewPowderSheet.Pair(new BigDecimal("25"), new BigDecimal("160")),
+                                    new NewPowderSheet.Pair(new BigDecimal("12"), new BigDecimal("180"))),
+                            null,
+                            null,
+                            null,
+                            "sheet of the powder, invented"));
+        }
     }
 
     private static String certificate(NewLot lot) {

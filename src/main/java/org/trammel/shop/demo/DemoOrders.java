@@ -34,6 +34,7 @@ import org.trammel.shop.orders.OrderBook;
 import org.trammel.shop.orders.OrderDetails;
 import org.trammel.shop.orders.OrderEntry;
 import org.trammel.shop.orders.OrderSheet;
+import org.trammel.shop.orders.OrderedColours;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.orders.OwnPartDetails;
 import org.trammel.shop.orders.RiderDetails;
@@ -52,9 +53,14 @@ class DemoOrders {
 
     private static final Instant NEW_YEAR = Instant.parse("2026-01-05T08:00:00Z");
 
+    /** As the powders of the story call them; the frame in two colours gets a clear coat. */
+    private static final Map<String, List<String>> COLOURS =
+            Map.of("O-104", List.of("green"), "O-107", List.of("green"), "O-114", List.of("sand", "green", "clear"));
+
     private final OrderEntry entry;
     private final OrderBook book;
     private final Orders orders;
+    private final OrderedColours colours;
     private final Serials serials;
     private final Designs designs;
     private final DrawingOffice office;
@@ -69,6 +75,7 @@ class DemoOrders {
             OrderEntry entry,
             OrderBook book,
             Orders orders,
+            OrderedColours colours,
             Serials serials,
             Designs designs,
             DrawingOffice office,
@@ -81,6 +88,7 @@ class DemoOrders {
         this.entry = entry;
         this.book = book;
         this.orders = orders;
+        this.colours = colours;
         this.serials = serials;
         this.designs = designs;
         this.office = office;
@@ -113,6 +121,9 @@ class DemoOrders {
                     .toInstant();
             clock.setTo(ordered);
             OrderSheet sheet = entry.enter(acts.by("ME"), typed(order));
+            if (COLOURS.containsKey(order.order())) {
+                colours.name(acts.by("ME"), sheet.id(), COLOURS.get(order.order()), null);
+            }
             ids.put(order.order(), sheet.id());
             clock.setTo(ordered.isAfter(NEW_YEAR) ? ordered.plus(Duration.ofHours(1)) : NEW_YEAR);
             if (!order.order().equals("O-121")) {

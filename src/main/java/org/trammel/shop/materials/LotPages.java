@@ -29,6 +29,7 @@ class LotPages {
 
     private final Lots lots;
     private final LotSections sections;
+    private final PowderSheets sheets;
     private final Fits fits;
     private final AfterWelds afterWelds;
     private final Crew crew;
@@ -38,6 +39,7 @@ class LotPages {
     LotPages(
             Lots lots,
             LotSections sections,
+            PowderSheets sheets,
             Fits fits,
             AfterWelds afterWelds,
             Crew crew,
@@ -45,6 +47,7 @@ class LotPages {
             Formats formats) {
         this.lots = lots;
         this.sections = sections;
+        this.sheets = sheets;
         this.fits = fits;
         this.afterWelds = afterWelds;
         this.crew = crew;
@@ -109,6 +112,14 @@ class LotPages {
         model.addAttribute("remnants", lots.remnants(lot.code()));
         model.addAttribute("sections", words(lot));
         model.addAttribute("metal", Fits.named(lot.metal()));
+        boolean cures = lot.kind() == LotKind.POWDER || lot.kind() == LotKind.PAINT;
+        model.addAttribute("cures", cures);
+        model.addAttribute("powder", cures ? sheets.of(lot.code()).orElse(null) : null);
+        model.addAttribute(
+                "entersSheet",
+                cures
+                        && who.person().mayWork()
+                        && (lot.state() == LotState.QUARANTINED || who.person().is(Role.QA_LEAD)));
         model.addAttribute("names", crew.names());
         model.addAttribute("works", who.person().mayWork());
         model.addAttribute("releases", who.person().is(Role.QA_LEAD));

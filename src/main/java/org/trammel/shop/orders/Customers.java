@@ -25,6 +25,7 @@ public class Customers {
     private final ShopOrderRepository orders;
     private final RiderRepository riders;
     private final OrderChangeRepository changes;
+    private final OrderedColoursRepository colours;
     private final Designs designs;
     private final ActLog log;
     private final Crew crew;
@@ -37,6 +38,7 @@ public class Customers {
             ShopOrderRepository orders,
             RiderRepository riders,
             OrderChangeRepository changes,
+            OrderedColoursRepository colours,
             Designs designs,
             ActLog log,
             Crew crew,
@@ -47,6 +49,7 @@ public class Customers {
         this.orders = orders;
         this.riders = riders;
         this.changes = changes;
+        this.colours = colours;
         this.designs = designs;
         this.log = log;
         this.crew = crew;
@@ -99,6 +102,12 @@ public class Customers {
                 Long answer = change.answerWords();
                 if (answer != null) {
                     words.erase(act, answer);
+                }
+            });
+            colours.findByOrderIdOrderById(order.id()).forEach(named -> {
+                Long reason = named.reasonWords();
+                if (reason != null) {
+                    words.erase(act, reason);
                 }
             });
             Long design = order.designId();

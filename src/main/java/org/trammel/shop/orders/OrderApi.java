@@ -38,6 +38,7 @@ class OrderApi {
     private final OrderBook book;
     private final ChangeRequests changes;
     private final OwnParts parts;
+    private final OrderedColours colours;
     private final Serials serials;
 
     OrderApi(
@@ -47,6 +48,7 @@ class OrderApi {
             OrderBook book,
             ChangeRequests changes,
             OwnParts parts,
+            OrderedColours colours,
             Serials serials) {
         this.reading = reading;
         this.orders = orders;
@@ -54,6 +56,7 @@ class OrderApi {
         this.book = book;
         this.changes = changes;
         this.parts = parts;
+        this.colours = colours;
         this.serials = serials;
     }
 
@@ -138,6 +141,8 @@ class OrderApi {
     record AgreementRequest(String agreed) {}
 
     record RaiseRequest(int number) {}
+
+    record ColoursRequest(List<String> colours, @Nullable String reason) {}
 
     @GetMapping
     @Operation(summary = "Every order whose frame the shop owes, by promised date.")
@@ -246,6 +251,18 @@ class OrderApi {
     OrderSheet answer(Act act, @PathVariable long id, @PathVariable long change, @RequestBody AnswerRequest r) {
         changes.answer(act, id, change, r.agreed(), r.answer());
         return orders.byId(id);
+    }
+
+    @GetMapping("/{id}/colours")
+    @Operation(summary = "The colours it was ordered in, oldest first; the last stand.")
+    List<OrderedColours.Ordered> colours(@PathVariable long id) {
+        return colours.history(id);
+    }
+
+    @PostMapping("/{id}/colours")
+    @Operation(summary = "Names the colours, one for each coat as they are sprayed; in work, other ones with a reason.")
+    List<String> name(Act act, @PathVariable long id, @RequestBody ColoursRequest r) {
+        return colours.name(act, id, r.colours(), r.reason());
     }
 
     @PostMapping("/{id}/parts")

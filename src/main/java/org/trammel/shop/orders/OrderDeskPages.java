@@ -23,12 +23,14 @@ class OrderDeskPages {
     private final Orders orders;
     private final ChangeRequests changes;
     private final OwnParts parts;
+    private final OrderedColours colours;
 
-    OrderDeskPages(OrderBook book, Orders orders, ChangeRequests changes, OwnParts parts) {
+    OrderDeskPages(OrderBook book, Orders orders, ChangeRequests changes, OwnParts parts, OrderedColours colours) {
         this.book = book;
         this.orders = orders;
         this.changes = changes;
         this.parts = parts;
+        this.colours = colours;
     }
 
     @PostMapping("/promise")
@@ -109,6 +111,16 @@ class OrderDeskPages {
             @RequestParam(defaultValue = "false") boolean agreed,
             @RequestParam String answer) {
         changes.answer(act, id, change, agreed, answer);
+        return back(id);
+    }
+
+    @PostMapping("/colours")
+    String colours(
+            Act act,
+            @PathVariable long id,
+            @RequestParam(defaultValue = "") String colours,
+            @RequestParam(defaultValue = "") String coloursReason) {
+        this.colours.name(act, id, OrderedColours.typed(colours), coloursReason);
         return back(id);
     }
 

@@ -42,6 +42,7 @@ class OrderPages {
     private final Settings settings;
     private final ObjectProvider<FrameFate> fates;
     private final BeforeRelease before;
+    private final OrderedColours colours;
 
     OrderPages(
             Crew crew,
@@ -52,7 +53,8 @@ class OrderPages {
             OrderBook book,
             Settings settings,
             ObjectProvider<FrameFate> fates,
-            BeforeRelease before) {
+            BeforeRelease before,
+            OrderedColours colours) {
         this.crew = crew;
         this.reading = reading;
         this.export = export;
@@ -62,6 +64,7 @@ class OrderPages {
         this.settings = settings;
         this.fates = fates;
         this.before = before;
+        this.colours = colours;
     }
 
     @GetMapping("/orders")
@@ -96,6 +99,7 @@ class OrderPages {
         OrderStory story = reading.story(id, person);
         model.addAttribute("story", story);
         model.addAttribute("scrapped", fates.stream().anyMatch(fate -> fate.scrapped(story.sheet())));
+        model.addAttribute("colours", colours.history(id));
         model.addAttribute("warnings", before.warnings(story.checked()));
         Map<String, Boolean> may = Arrays.stream(OrderVerb.values())
                 .collect(Collectors.toMap(

@@ -24,12 +24,15 @@ class Compatibility {
     private final Travellers travellers;
     private final LoadedRepository frames;
     private final HeatLedgers ledgers;
+    private final CureJudge cures;
     private final Formats formats;
 
-    Compatibility(Travellers travellers, LoadedRepository frames, HeatLedgers ledgers, Formats formats) {
+    Compatibility(
+            Travellers travellers, LoadedRepository frames, HeatLedgers ledgers, CureJudge cures, Formats formats) {
         this.travellers = travellers;
         this.frames = frames;
         this.ledgers = ledgers;
+        this.cures = cures;
         this.formats = formats;
     }
 
@@ -79,6 +82,9 @@ class Compatibility {
         }
         // Before all else: a hold may be lifted, heat is not taken back, and another programme is chosen.
         heat(run, programme, head, deed);
+        cures.cannot(programme, travellerId, now, deed).ifPresent(why -> {
+            throw why;
+        });
         requireNamed(programme, deed);
         FrameSheet.OperationLine operation = operation(sheet, programme, deed, starting);
         held(sheet, programme, operation, deed);

@@ -82,6 +82,7 @@ class LoadApi {
      * @param draft id to take it by, while it is not taken
      * @param verdict null where the load has no record
      * @param none why there is no verdict
+     * @param noSheet lots of powder in it whose sheet was not entered, so that it is not compared with them
      */
     record RecordOfRun(
             String name,
@@ -92,7 +93,8 @@ class LoadApi {
             @Nullable RunVerdict verdict,
             @Nullable String none,
             List<ThermocoupleCheck.Sign> looks,
-            @Nullable TopUp topUp) {}
+            @Nullable TopUp topUp,
+            List<String> noSheet) {}
 
     @GetMapping("/{code}/record")
     @Operation(
@@ -118,7 +120,8 @@ class LoadApi {
                         ? not.gaps().get(0).words()
                         : null,
                 said.signs(),
-                said.topUp());
+                said.topUp(),
+                said.noSheet());
     }
 
     record Opened(

@@ -162,6 +162,7 @@ class LoadPages {
                         ? not.gaps().get(0).words()
                         : null);
         model.addAttribute("looks", said.signs());
+        model.addAttribute("noSheet", said.noSheet());
         model.addAttribute("topUp", said.topUp());
         model.addAttribute("worth", said.worth());
         model.addAttribute(

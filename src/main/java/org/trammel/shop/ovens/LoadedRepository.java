@@ -1,5 +1,6 @@
 package org.trammel.shop.ovens;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +36,15 @@ interface LoadedRepository extends Repository<LoadedRow, Long> {
                             org.trammel.shop.ovens.RunState.RUNNING, org.trammel.shop.ovens.RunState.STOPPED)
             """)
     List<String> openLoadsOf(long travellerId);
+
+    /** When the last run ended that cured a frame and was released, before another began. */
+    @Query("""
+            select max(r.stoppedAt) from LoadedRow f, RunRow r, ProgrammeRevisionRow p
+            where f.travellerId = :travellerId and r.id = f.runId and p.id = r.revisionId and r.stoppedAt <= :before
+            and f.state = org.trammel.shop.ovens.FrameState.RELEASED
+            and p.programme.purpose = org.trammel.shop.ovens.Purpose.CURE
+            """)
+    Optional<Instant> curedUntil(long travellerId, Instant before);
 
     /** Parts of a frame that a run aged which has been decided; empty text for the whole frame. */
     @Query("""

@@ -23,7 +23,6 @@ import org.trammel.calc.thermal.LogChoices;
 import org.trammel.calc.thermal.LogEncoding;
 import org.trammel.calc.thermal.LoggerFile;
 import org.trammel.calc.thermal.ReadLog;
-import org.trammel.calc.thermal.RunVerdict;
 import org.trammel.calc.thermal.SampleEncoding;
 import org.trammel.calc.thermal.Samples;
 import org.trammel.calc.units.Answer;
@@ -252,10 +251,7 @@ public class LogImport {
         LogRow taken = logs.save(new LogRow(row.id(), kept, act));
         drafts.drop(row.id());
         RunRow fresh = runs.row(code);
-        fresh.judge(
-                judge.of(fresh, kept.read()).verdict() instanceof Answer.Determined<RunVerdict> there
-                        ? there.value().judged()
-                        : null);
+        fresh.judge(judge.judged(fresh, kept.read()));
         rows.saveAndFlush(fresh);
         tracing.tellAnew(act, fresh);
         log.event(

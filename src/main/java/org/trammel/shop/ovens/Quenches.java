@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.thermal.QuenchDelay;
-import org.trammel.calc.thermal.RunVerdict;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Chains;
@@ -129,9 +128,6 @@ public class Quenches {
     private void keep(RunRow row, QuenchRow quench) {
         rows.saveAndFlush(quench);
         logs.findFirstByRunIdOrderByIdDesc(row.id())
-                .ifPresent(log -> row.judge(
-                        judge.of(row, log.kept().read()).verdict() instanceof Answer.Determined<RunVerdict> there
-                                ? there.value().judged()
-                                : null));
+                .ifPresent(log -> row.judge(judge.judged(row, log.kept().read())));
     }
 }

@@ -29,11 +29,13 @@ class RunJudge {
     private final WiredRepository wired;
     private final QuenchRepository quenches;
     private final Programmes programmes;
+    private final CureJudge cures;
 
-    RunJudge(WiredRepository wired, QuenchRepository quenches, Programmes programmes) {
+    RunJudge(WiredRepository wired, QuenchRepository quenches, Programmes programmes, CureJudge cures) {
         this.wired = wired;
         this.quenches = quenches;
         this.programmes = programmes;
+        this.cures = cures;
     }
 
     /**
@@ -43,12 +45,14 @@ class RunJudge {
      * @param signs thermocouples to look at; places to look, no verdicts
      * @param worth equivalent hours of a run that ages or adds to what a frame has seen; null of another
      * @param topUp what is missing, where equivalent hours are asked for and not reached
+     * @param noSheet lots of powder whose sheet was not entered, so that the run is not compared with them
      */
     record Said(
             Answer<RunVerdict> verdict,
             List<ThermocoupleCheck.Sign> signs,
             @Nullable EquivalentTime worth,
-            @Nullable TopUp topUp) {}
+            @Nullable TopUp topUp,
+            List<String> noSheet) {}
 
     Said of(RunRow run, Samples samples) {
         return of(run, samples, thermocouples(run.id()));
@@ -59,9 +63,35 @@ class RunJudge {
         Programme programme = programmes.revision(run.revisionId());
         Answer<RunVerdict> verdict = ProgrammeCheck.computed(programme.content(), run.activation())
                 .then(asked -> RunVerdict.of(samples, thermocouples, asked, rules(run)))
-                .then(told -> Answer.of(quench(run, programme).map(told::with).orElse(told)));
+                .then(told -> Answer.of(quench(run, programme).map(told::with).orElse(told)))
+                .then(told -> Answer.of(cured(run, programme, samples, thermocouples, told)));
         EquivalentTime worth = worth(run, programme, samples, thermocouples);
-        return new Said(verdict, ThermocoupleCheck.of(samples, gap(run), STILL), worth, topUp(run, programme, worth));
+        return new Said(
+                verdict,
+                ThermocoupleCheck.of(samples, gap(run), STILL),
+                worth,
+                topUp(run, programme, worth),
+                cures.unknown(run, programme));
+    }
+
+    /** With what it did to each powder in it. */
+    private RunVerdict cured(
+            RunRow run, Programme programme, Samples samples, List<Thermocouple> thermocouples, RunVerdict told) {
+        RunVerdict all = told;
+        if (LoadTrace.of(samples, thermocouples, gap(run)) instanceof Answer.Determined<LoadTrace> trace) {
+            for (Finding finding : cures.of(run, programme, rules(run).of(trace.value()))) {
+                all = all.with(finding);
+            }
+        }
+        return all;
+    }
+
+    /** Its verdict as it is now: the sheet of a powder may have been entered since the record was taken. */
+    @Nullable
+    Judged judged(RunRow run, Samples samples) {
+        return of(run, samples).verdict() instanceof Answer.Determined<RunVerdict> there
+                ? there.value().judged()
+                : null;
     }
 
     /** The time from door to water, which no logger records: without it a run that asks for it is undecided. */

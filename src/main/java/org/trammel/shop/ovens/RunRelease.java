@@ -40,6 +40,7 @@ public class RunRelease {
     private final Travellers travellers;
     private final Crew crew;
     private final Tracing tracing;
+    private final RunJudge judge;
     private final RunGives gives;
     private final HeatFaults heat;
     private final RunWords texts;
@@ -56,6 +57,7 @@ public class RunRelease {
             Travellers travellers,
             Crew crew,
             Tracing tracing,
+            RunJudge judge,
             RunGives gives,
             HeatFaults heat,
             RunWords texts,
@@ -70,6 +72,7 @@ public class RunRelease {
         this.travellers = travellers;
         this.crew = crew;
         this.tracing = tracing;
+        this.judge = judge;
         this.gives = gives;
         this.heat = heat;
         this.texts = texts;
@@ -93,6 +96,9 @@ public class RunRelease {
                     now.in().stream().map(Run.Loaded::travellerId).collect(java.util.stream.Collectors.toSet());
             if (!here.containsAll(kept)) {
                 throw Refusal.input("kept", deed, "A frame that is kept back is not in it.", "Choose from its frames.");
+            }
+            if (now.programme().purpose() == Purpose.CURE) {
+                runs.log(row.id()).ifPresent(record -> row.judge(judge.judged(row, record.read())));
             }
             Judged judged = row.judged();
             if (judged == null) {

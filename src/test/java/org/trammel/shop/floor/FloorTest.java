@@ -9,6 +9,7 @@ import java.lang.annotation.Target;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.designs.Designs;
+import org.trammel.shop.orders.OrderedColours;
 import org.trammel.shop.orders.Orders;
 import org.trammel.shop.routes.RouteBook;
 
@@ -21,5 +22,5 @@ import org.trammel.shop.routes.RouteBook;
 @Documented
 @Inherited
 @ShopTest
-@MockitoBean(types = {Orders.class, Designs.class, RouteBook.class})
+@MockitoBean(types = {Orders.class, OrderedColours.class, Designs.class, RouteBook.class})
 public @interface FloorTest {}
