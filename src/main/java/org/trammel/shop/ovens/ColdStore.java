@@ -102,6 +102,14 @@ public class ColdStore {
                 .toList();
     }
 
+    /** When a frame and its parts went in and came out, oldest first. */
+    @Transactional(readOnly = true)
+    public List<Move> of(String serial) {
+        return rows.findBySerialOrderById(serial).stream()
+                .map(ColdStoreMoveRow::move)
+                .toList();
+    }
+
     /** Puts a frame in; its clocks that the setting names stand still. */
     @Transactional
     public Move putIn(Act act, String tag, @Nullable BigDecimal degC, @Nullable String gauge) {

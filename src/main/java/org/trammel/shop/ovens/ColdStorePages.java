@@ -29,9 +29,10 @@ class ColdStorePages {
     }
 
     @GetMapping
-    String page(SignedOn who, Model model) {
+    String page(@RequestParam(defaultValue = "") String frame, SignedOn who, Model model) {
         model.addAttribute("lying", store.lying());
-        model.addAttribute("moves", store.moves());
+        model.addAttribute("frame", frame);
+        model.addAttribute("moves", frame.isBlank() ? store.moves() : store.of(frame));
         model.addAttribute("names", crew.names());
         model.addAttribute("gauges", store.usable());
         model.addAttribute("most_degC", settings.number("cold.store"));

@@ -14,6 +14,8 @@ interface ColdStoreRepository extends Repository<ColdStoreMoveRow, Long> {
 
     List<ColdStoreMoveRow> findAllByOrderByIdDesc(Limit limit);
 
+    List<ColdStoreMoveRow> findBySerialOrderById(String serial);
+
     /** The last move of every frame that lies there. */
     @Query("""
             select m from ColdStoreMoveRow m

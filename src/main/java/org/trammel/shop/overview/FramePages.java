@@ -8,6 +8,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.trammel.calc.marks.SerialNumber;
 import org.trammel.shop.orders.Orders;
+import org.trammel.shop.ovens.ColdStore;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.travellers.FrameIndex;
@@ -22,11 +23,13 @@ class FramePages {
     private final FrameIndex index;
     private final Stories stories;
     private final Orders orders;
+    private final ColdStore coldStore;
 
-    FramePages(FrameIndex index, Stories stories, Orders orders) {
+    FramePages(FrameIndex index, Stories stories, Orders orders, ColdStore coldStore) {
         this.index = index;
         this.stories = stories;
         this.orders = orders;
+        this.coldStore = coldStore;
     }
 
     @GetMapping("/frames")
@@ -58,6 +61,7 @@ class FramePages {
             Model model) {
         Story story = stories.of(frame(serial), who.person());
         model.addAttribute("story", story);
+        model.addAttribute("cold", coldStore.of(story.serial()));
         model.addAttribute("anew", who.person().is(Role.QA_LEAD) ? story.toMakeAnew() : List.of());
         model.addAttribute("byTime", by.equals("time"));
         model.addAttribute("works", who.person().mayWork());

@@ -1,6 +1,8 @@
 package org.trammel.shop.ovens;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 import static org.trammel.shop.floor.SmallRoute.op;
 
 import java.math.BigDecimal;
@@ -9,8 +11,11 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.floor.SmallRoute;
+import org.trammel.shop.people.Crew;
+import org.trammel.shop.people.Signed;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.OperationState;
@@ -20,6 +25,12 @@ class ColdStoreTest extends AtTheOven {
 
     @Autowired
     private ColdStore store;
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private Crew people;
 
     @Test
     void aWindowStandsStillInTheColdAndRunsOnAfterIt() {
@@ -105,6 +116,26 @@ class ColdStoreTest extends AtTheOven {
         refused(() -> takeOut(frame, "-20"), "does not lie in it");
         putIn(frame, "-20");
         refused(() -> putIn(frame, "-20"), "lies in it already");
+    }
+
+    @Test
+    void aFrameLeadsToItsStayInTheColdAndBack() throws Exception {
+        Floor.Frame frame = quenched();
+        assertThat(page("/frames/" + frame.serial())).doesNotContain("/cold-store");
+        putIn(frame, "-18");
+        takeOut(frame, "-17.9");
+        String stay = "/cold-store?frame=" + frame.serial();
+        assertThat(page("/frames/" + frame.serial())).contains("href=\"" + stay + "\"", "out, too warm");
+        assertThat(page(stay)).contains("href=\"/frames/" + frame.serial() + "\"", "In and out of");
+        assertThat(page("/cold-store")).contains("href=\"/frames/" + frame.serial() + "\"");
+    }
+
+    private String page(String address) throws Exception {
+        return mvc.perform(get(address).with(Signed.on(people.byId(qa))))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
     }
 
     @Test
