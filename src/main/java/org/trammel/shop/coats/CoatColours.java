@@ -38,7 +38,8 @@ class CoatColours {
     record Asked(
             String order, int coat, int coats, @Nullable String colour, int named) {
 
-        String words() {
+        /** Which coat it is, behind its colour; empty where there is one alone. */
+        public String words() {
             return coats == 1 ? "" : ", coat " + coat + " of " + coats;
         }
     }

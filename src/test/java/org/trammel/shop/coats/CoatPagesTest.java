@@ -1,10 +1,13 @@
 package org.trammel.shop.coats;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.Mockito.when;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -12,6 +15,9 @@ import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.trammel.shop.floor.Floor;
+import org.trammel.shop.materials.NewPowderSheet;
+import org.trammel.shop.materials.PowderSheets;
+import org.trammel.shop.orders.OrderedColours;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.Signed;
@@ -24,6 +30,12 @@ class CoatPagesTest extends AtTheBooth {
 
     @Autowired
     private Crew people;
+
+    @Autowired
+    private OrderedColours ordered;
+
+    @Autowired
+    private PowderSheets sheets;
 
     @Test
     void theSheetTakesWhatWasReadAndSaysWhatItMeans() throws Exception {
@@ -62,6 +74,30 @@ class CoatPagesTest extends AtTheBooth {
                 thermometer);
         form(sheet + "/spray", "lot", powderLot(null), "earth", "0,4", "gauge", ohms);
         assertThat(page(sheet)).contains("3,63 K", "All 2 measured", "0,4 MΩ").doesNotContain("not conforming");
+    }
+
+    @Test
+    void theSheetTellsTheOrderedColourAndWhatCuresThePowder() throws Exception {
+        inForce("AL6061");
+        Floor.Frame frame = atTheCoat();
+        when(ordered.of(frame.orderId())).thenReturn(List.of("sand"));
+        String sheet = "/coats/" + at(frame);
+        assertThat(page(sheet)).contains("Ordered: sand");
+        String lot = powderLot(null);
+        sheets.enter(
+                crew.act(qa),
+                lot,
+                new NewPowderSheet(
+                        "sand",
+                        List.of(
+                                new NewPowderSheet.Pair(new BigDecimal("20"), new BigDecimal("160")),
+                                new NewPowderSheet.Pair(new BigDecimal("10"), new BigDecimal("180"))),
+                        null,
+                        null,
+                        null,
+                        "sheet of a test"));
+        form(sheet + "/spray", "lot", lot, "earth", "0,4", "gauge", ohms);
+        assertThat(page(sheet)).contains(lot, "Cures by its sheet in 20 min at 160 °C or 10 min at 180 °C");
     }
 
     @Test
