@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.inspection.PreSetReadings;
 import org.trammel.shop.materials.TubeSets;
@@ -156,6 +157,12 @@ class SeriesPoints {
     /** Who welded the pieces and what of. */
     private record Made(Map<Long, Set<Long>> welders, Map<Long, String> initials, Map<TubeSets.Place, String> tubes) {
 
+        /** Of a part that was scrapped its own, not those of the part that was made in its place. */
+        private @Nullable String tubes(JigUseRow use, long traveller) {
+            String own = tubes.get(new TubeSets.Place(use.serial(), use.part(), traveller));
+            return own != null ? own : tubes.get(new TubeSets.Place(use.serial(), use.part(), null));
+        }
+
         private String welder(long piece) {
             return welders.getOrDefault(piece, Set.of()).stream()
                     .map(initials::get)
@@ -199,7 +206,7 @@ class SeriesPoints {
                 line.at(),
                 use.jigCode(),
                 welder.isEmpty() ? null : welder,
-                made.tubes().get(new TubeSets.Place(use.serial(), use.part())),
+                made.tubes(use, line.travellerId()),
                 "");
     }
 }

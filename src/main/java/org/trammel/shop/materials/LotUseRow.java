@@ -62,6 +62,9 @@ class LotUseRow {
     @Column(name = "scrapped_reason")
     private @Nullable String scrappedReason;
 
+    @Column(name = "gone_with")
+    private @Nullable Long goneWith;
+
     protected LotUseRow() {}
 
     LotUseRow(
@@ -79,6 +82,12 @@ class LotUseRow {
     }
 
     void scrap(String reason, Act act) {
+        if (goneWith != null) {
+            throw Refusal.state(
+                    "The piece was not scrapped.",
+                    "It was scrapped with its part, of which it is a piece.",
+                    "Look at what the frame is made of.");
+        }
         if (scrapped) {
             throw Refusal.state(
                     "The piece was not scrapped.",
@@ -89,6 +98,11 @@ class LotUseRow {
         scrappedBy = act.by();
         scrappedAt = act.at();
         scrappedReason = reason;
+    }
+
+    /** It was in a piece that is no more, or was scrapped out of that one. */
+    void goneWith(long travellerId) {
+        goneWith = travellerId;
     }
 
     long id() {
@@ -105,6 +119,10 @@ class LotUseRow {
 
     String part() {
         return part;
+    }
+
+    String operation() {
+        return operation;
     }
 
     String position() {

@@ -9,7 +9,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param part part of the frame; empty for the frame itself
  * @param state where the lot stands now
- * @param scrapped the piece was thrown away; it stays on record
+ * @param scrapped the piece was thrown away, alone or with its part; it stays on record
+ * @param scrappedAt null while it was not
+ * @param goneWith traveller of the piece it was scrapped with, in whose place another was made; null where it was not
  * @param place code of the place it was issued to as a tube; null for everything else
  */
 public record MadeOf(
@@ -30,9 +32,17 @@ public record MadeOf(
         long by,
         Instant at,
         boolean scrapped,
-        @Nullable String place) {
+        @Nullable String place,
+        @Nullable Instant scrappedAt,
+        @Nullable Long goneWith) {
 
     public MadeOf {
         quantity = LotRow.plain(quantity);
+        scrapped = scrapped || goneWith != null;
+    }
+
+    /** Thrown away from the piece there is; what went with a piece that is no more is asked of nobody again. */
+    boolean missing() {
+        return scrapped && goneWith == null;
     }
 }

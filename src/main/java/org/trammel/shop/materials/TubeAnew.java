@@ -78,12 +78,12 @@ class TubeAnew implements Awaited {
     }
 
     private Optional<Refusal> lacking(AtItsGate operation, List<MadeOf> tubes) {
-        if (tubes.stream().noneMatch(MadeOf::scrapped)) {
+        if (tubes.stream().noneMatch(MadeOf::missing)) {
             return Optional.empty();
         }
         String part = travellers.headOf(operation.operationId()).part();
         return tubes.stream()
-                .filter(MadeOf::scrapped)
+                .filter(MadeOf::missing)
                 .filter(gone -> tubes.stream().noneMatch(other -> takesThePlace(other, gone, part)))
                 .findFirst()
                 .map(gone -> Refusal.state(
@@ -110,7 +110,7 @@ class TubeAnew implements Awaited {
 
     /** Lets the frame go on that waited for a tube, the whole too, inside the act that issued one to it. */
     void issued(Act act, LotRow lot, String serial, String part) {
-        if (!lot.kind().metallic() || uses.madeOf(serial).stream().noneMatch(made -> made.scrapped() && tube(made))) {
+        if (!lot.kind().metallic() || uses.madeOf(serial).stream().noneMatch(made -> made.missing() && tube(made))) {
             return;
         }
         travellers.heads(serial).stream()

@@ -9,25 +9,26 @@ interface TubeIssueRepository extends Repository<TubeIssueRow, Long> {
 
     TubeIssueRow saveAndFlush(TubeIssueRow row);
 
-    /** Those of a frame, or of a part of it, that were not scrapped. */
+    /** Those of a frame, or of a part of it, that were not scrapped, nor the part with them. */
     @Query("""
             select new org.trammel.shop.materials.TubeIssued(u.id, t.place, l.code, r.number, l.grade, l.heat, l.state,
                 t.outside, t.wall, t.middle, t.otherWall, t.reason, u.by, u.at)
             from TubeIssueRow t join LotUseRow u on u.id = t.useId join LotRow l on l.id = u.lotId
                 left join LotRemnantRow r on r.id = u.remnantId
-            where u.serial = :serial and u.part = :part and u.scrapped = false order by u.id
+            where u.serial = :serial and u.part = :part and u.scrapped = false and u.goneWith is null order by u.id
             """)
     List<TubeIssued> standing(String serial, String part);
 
     /** Whether a place of a frame, or of a part of it, lost its tube and has none since, or has one of a lot set aside. */
     @Query("""
             select count(t) > 0 from TubeIssueRow t join LotUseRow u on u.id = t.useId join LotRow l on l.id = u.lotId
-            where u.serial = :serial and u.part = :part and (
+            where u.serial = :serial and u.part = :part and u.goneWith is null and (
                 u.scrapped = false and l.state in (org.trammel.shop.materials.LotState.QUARANTINED,
                     org.trammel.shop.materials.LotState.BLOCKED)
                 or u.scrapped = true and not exists (
                     select 1 from TubeIssueRow o join LotUseRow v on v.id = o.useId
-                    where v.serial = u.serial and v.part = u.part and v.scrapped = false and o.place = t.place))
+                    where v.serial = u.serial and v.part = u.part and v.scrapped = false and v.goneWith is null
+                        and o.place = t.place))
             """)
     boolean asksForAnother(String serial, String part);
 
@@ -35,7 +36,7 @@ interface TubeIssueRepository extends Repository<TubeIssueRow, Long> {
     @Query("""
             select distinct t.operationId from TubeIssueRow t join LotUseRow u on u.id = t.useId
                 join LotRow l on l.id = u.lotId
-            where l.code = :lot and u.scrapped = false
+            where l.code = :lot and u.scrapped = false and u.goneWith is null
             """)
     Set<Long> operationsOf(String lot);
 

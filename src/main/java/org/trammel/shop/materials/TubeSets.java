@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -24,8 +25,13 @@ public class TubeSets {
         this.uses = uses;
     }
 
-    /** A piece of metal by its frame. */
-    public record Place(String serial, String part) {}
+    /**
+     * A piece of metal by its frame.
+     *
+     * @param gone its traveller, where it was scrapped and its tubes with it; null for the piece there is
+     */
+    public record Place(
+            String serial, String part, @Nullable Long gone) {}
 
     /**
      * The codes of all lots of tube in each frame and part, in order and joined by a plus; pieces that were scrapped left
@@ -36,7 +42,8 @@ public class TubeSets {
         List<String> all = List.copyOf(new TreeSet<>(serials));
         for (int from = 0; from < all.size(); from += AT_ONCE) {
             uses.tubesIn(new ArrayList<>(all.subList(from, Math.min(all.size(), from + AT_ONCE))))
-                    .forEach(tube -> lots.computeIfAbsent(new Place(tube.serial(), tube.part()), p -> new TreeSet<>())
+                    .forEach(tube -> lots.computeIfAbsent(
+                                    new Place(tube.serial(), tube.part(), tube.goneWith()), p -> new TreeSet<>())
                             .add(tube.lot()));
         }
         return lots.entrySet().stream()

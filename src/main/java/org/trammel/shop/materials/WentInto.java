@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param remnant number of the remnant it was taken from; null if from the lot itself
  * @param quantity null where it was not measured
- * @param scrapped the piece was thrown away; it stays on record
+ * @param scrapped the piece was thrown away, alone or with its part; it stays on record
+ * @param goneWith traveller of the piece it was scrapped with; null where it was not
  */
 public record WentInto(
         long useId,
@@ -23,9 +24,12 @@ public record WentInto(
         long by,
         Instant at,
         boolean scrapped,
-        @Nullable String scrappedReason) {
+        @Nullable String scrappedReason,
+        @Nullable Long goneWith) {
 
     public WentInto {
         quantity = LotRow.plain(quantity);
+        scrappedReason = goneWith == null || scrapped ? scrappedReason : "with its part";
+        scrapped = scrapped || goneWith != null;
     }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.designs.DesignSheet;
@@ -42,6 +43,7 @@ public class Revising {
     private final Orders orders;
     private final Replaceable replaceable;
     private final ActLog log;
+    private final ApplicationEventPublisher events;
 
     Revising(
             TravellerRepository travellers,
@@ -56,7 +58,8 @@ public class Revising {
             Progress progress,
             Orders orders,
             Replaceable replaceable,
-            ActLog log) {
+            ActLog log,
+            ApplicationEventPublisher events) {
         this.travellers = travellers;
         this.operations = operations;
         this.steps = steps;
@@ -70,6 +73,7 @@ public class Revising {
         this.orders = orders;
         this.replaceable = replaceable;
         this.log = log;
+        this.events = events;
     }
 
     /** What is said of one finished operation. */
@@ -170,10 +174,25 @@ public class Revising {
             to.ifPresent(part -> carry(act, from, part, said, agreed));
             leave(act, from, to, said, agreed);
             carryHolds(act, from, to.orElse(whole), onOperations);
+            goes(act, from, said);
         }
         operations.flush();
         fresh.forEach(t -> progress.advance(act, t));
         return serial;
+    }
+
+    /** A piece that is scrapped takes with it what it consumed, but for what is said to be valid in the next one too. */
+    private void goes(Act act, Traveller from, Map<Long, Said> said) {
+        Map<String, Carry> verdicts = new HashMap<>();
+        for (Operation old : operations.findByTravellerIdOrderByPosition(from.id())) {
+            if (old.state() == OperationState.DONE) {
+                verdicts.put(old.code(), said.get(old.id()).verdict());
+            }
+        }
+        if (verdicts.containsValue(Carry.SCRAP_PART)) {
+            verdicts.values().removeIf(verdict -> !verdict.keeps());
+            events.publishEvent(new PieceGone(act, from.id(), from.serial(), from.part(), verdicts.keySet()));
+        }
     }
 
     private void requireAllSaid(List<Traveller> old, Map<Long, Said> said) {

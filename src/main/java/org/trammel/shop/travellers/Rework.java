@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -31,6 +32,7 @@ public class Rework {
     private final WindowWork windowWork;
     private final Crewed crewed;
     private final ActLog log;
+    private final ApplicationEventPublisher events;
 
     Rework(
             Bench bench,
@@ -44,7 +46,8 @@ public class Rework {
             Progress progress,
             WindowWork windowWork,
             Crewed crewed,
-            ActLog log) {
+            ActLog log,
+            ApplicationEventPublisher events) {
         this.bench = bench;
         this.travellers = travellers;
         this.operations = operations;
@@ -57,6 +60,7 @@ public class Rework {
         this.windowWork = windowWork;
         this.crewed = crewed;
         this.log = log;
+        this.events = events;
     }
 
     /**
@@ -287,6 +291,9 @@ public class Rework {
                 .filter(child -> child.state().open())
                 .forEach(child -> child.scrap(source));
         progress.tellOrder(act, traveller);
+        if (!traveller.frame()) {
+            events.publishEvent(new PieceGone(act, travellerId, traveller.serial(), traveller.part(), Set.of()));
+        }
         log.event(traveller.chain(), "scrapped", Map.of("part", traveller.part(), "source", source));
         againSinceJoined(act, traveller, new Loop("", 0, source, beyondLimit, stillValid));
     }
