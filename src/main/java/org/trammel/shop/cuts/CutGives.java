@@ -40,12 +40,14 @@ class CutGives implements GivenByRecord {
     private final Travellers travellers;
     private final RecordedReadings readings;
     private final CutGauges gauges;
+    private final CutConceded conceded;
 
-    CutGives(CutTurn turn, Travellers travellers, RecordedReadings readings, CutGauges gauges) {
+    CutGives(CutTurn turn, Travellers travellers, RecordedReadings readings, CutGauges gauges, CutConceded conceded) {
         this.turn = turn;
         this.travellers = travellers;
         this.readings = readings;
         this.gauges = gauges;
+        this.conceded = conceded;
     }
 
     @Override
@@ -95,13 +97,32 @@ class CutGives implements GivenByRecord {
         for (FrameSheet.CharacteristicLine one :
                 travellers.operation(at.line().operationId()).characteristics()) {
             CutAsked.of(one.name(), one.unit())
-                    .filter(asked -> whole || outside(one, asked.of(List.of(newest))))
                     .filter(asked -> !asked.of(all).isEmpty())
+                    .filter(asked -> one.state() == CharacteristicState.CONCESSION
+                            ? beyondConcession(act, at, one, asked, all, whole)
+                            : whole || outside(one, asked.of(List.of(newest))))
                     .ifPresent(asked -> values.add(value(one, asked, all)));
         }
         if (!values.isEmpty()) {
             readings.give(act, act.by(), RECORD, at.line().operationId(), values);
         }
+    }
+
+    /** Whether a concession does not speak for what stands now; then it stands no longer, and all of it is judged. */
+    private boolean beyondConcession(
+            Act act,
+            CutTurn.At at,
+            FrameSheet.CharacteristicLine one,
+            CutAsked asked,
+            Collection<Cut> all,
+            boolean whole) {
+        CutConceded.Reach reach = conceded.reach(
+                at, one, asked, coarsest(asked.figure(), asked.among(all)).u(), all);
+        boolean beyond = reach == CutConceded.Reach.NOT_ALL || reach == CutConceded.Reach.NOT_NEEDED && whole;
+        if (beyond) {
+            readings.beyondConcession(act, at.line().operationId(), one.code());
+        }
+        return beyond;
     }
 
     private RecordedReadings.Value value(FrameSheet.CharacteristicLine one, CutAsked asked, Collection<Cut> all) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -28,7 +29,7 @@ class CutRecords {
     }
 
     /** One cut of an operation. */
-    record At(long operationId, Cut cut) {}
+    record At(long operationId, UUID actId, Cut cut) {}
 
     /** Everything recorded at operations, oldest first. */
     List<At> of(Collection<Long> operationIds) {
@@ -42,7 +43,7 @@ class CutRecords {
                 .collect(Collectors.groupingBy(
                         CutEndRow::cutId, Collectors.mapping(CutEndRow::end, Collectors.toList())));
         return rows.stream()
-                .map(row -> new At(row.operationId(), row.cut(of.getOrDefault(row.id(), List.of()))))
+                .map(row -> new At(row.operationId(), row.actId(), row.cut(of.getOrDefault(row.id(), List.of()))))
                 .toList();
     }
 
@@ -50,12 +51,32 @@ class CutRecords {
     Map<String, Cut> newest(FrameSheet.Head head, long operationId) {
         Map<String, Cut> newest = new LinkedHashMap<>();
         of(List.of(operationId)).forEach(at -> newest.put(at.cut().piece(), at.cut()));
-        if (!newest.isEmpty()) {
+        leaveOutReplaced(head, newest);
+        return newest;
+    }
+
+    /**
+     * What stood of each piece when that act recorded one; empty where it recorded none. Of a piece whose tube is another one
+     * since, nothing is told.
+     */
+    Map<String, Cut> asOf(FrameSheet.Head head, long operationId, UUID actId) {
+        Map<String, Cut> stood = new LinkedHashMap<>();
+        for (At at : of(List.of(operationId))) {
+            stood.put(at.cut().piece(), at.cut());
+            if (at.actId().equals(actId)) {
+                leaveOutReplaced(head, stood);
+                return stood;
+            }
+        }
+        return Map.of();
+    }
+
+    private void leaveOutReplaced(FrameSheet.Head head, Map<String, Cut> cuts) {
+        if (!cuts.isEmpty()) {
             tubes.issuedAt(head.serial(), head.part())
-                    .forEach((place, issued) -> newest.computeIfPresent(
+                    .forEach((place, issued) -> cuts.computeIfPresent(
                             place, (piece, cut) -> cut.at().isBefore(issued) ? null : cut));
         }
-        return newest;
     }
 
     Optional<Cut.With> lastWith() {

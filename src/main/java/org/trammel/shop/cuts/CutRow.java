@@ -93,6 +93,10 @@ class CutRow {
         return operationId;
     }
 
+    UUID actId() {
+        return actId;
+    }
+
     Cut cut(List<Cut.End> ends) {
         return new Cut(
                 piece,

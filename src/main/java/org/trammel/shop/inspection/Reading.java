@@ -221,6 +221,10 @@ class Reading {
         return id;
     }
 
+    UUID actId() {
+        return actId;
+    }
+
     long characteristicId() {
         return characteristicId;
     }

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -101,6 +102,18 @@ public class RecordedReadings {
                     .ifPresent(given::add);
         }
         return given;
+    }
+
+    /** The act that took a reading, by which its record finds what stood then; empty where there is no such reading. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public Optional<UUID> actOf(@Nullable Long readingId) {
+        return readingId == null ? Optional.empty() : rows.findById(readingId).map(Reading::actId);
+    }
+
+    /** A concession of these does not reach what a newer record says; it is to be given next, in the same act. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void beyondConcession(Act act, long operationId, String code) {
+        evidence.beyondConcession(act, operationId, code);
     }
 
     /** What a record of that name gave before holds no longer; until the next one the characteristics wait. */

@@ -101,6 +101,21 @@ public class RecordedEvidence {
         log.event(t.chain(), "out of doubt", Map.of("characteristic", c.id(), "code", c.code(), "source", why));
     }
 
+    /**
+     * A concession speaks for what was conceded. A newer record says something else, so the characteristic is open again, and
+     * what the record says of it is judged.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void beyondConcession(Act act, long operationId, String code) {
+        Operation o = operations.findById(operationId).orElseThrow(() -> Bench.noSuch("operation"));
+        Traveller t = travellers.findById(o.travellerId()).orElseThrow(() -> Bench.noSuch("traveller"));
+        if (open(t, o)) {
+            characteristics.findByOperationIdOrderByPosition(operationId).stream()
+                    .filter(c -> c.code().equals(code) && c.state() == CharacteristicState.CONCESSION)
+                    .forEach(c -> takeBack(act, c.id()));
+        }
+    }
+
     /** What a record said of a characteristic holds no longer, and nothing took its place yet. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void takeBack(Act act, long characteristicId) {

@@ -1,139 +1,27 @@
 package org.trammel.shop.cuts;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.ApplicationContext;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.designs.CutTubes;
-import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.materials.WaitingForTheSaw;
-import org.trammel.shop.people.Role;
-import org.trammel.shop.records.Refusal;
-import org.trammel.shop.routes.CharacteristicSheet;
-import org.trammel.shop.routes.Reduction;
-import org.trammel.shop.routes.Rule;
-import org.trammel.shop.routes.Signer;
-import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.CharacteristicState;
-import org.trammel.shop.travellers.FrameSheet;
 
 /** Every tube of a frame is measured against its own cut list, and a bad gap of any of them shuts the gate. */
 @ShopTest(properties = "trammel.test.database=cuts")
-class CutTest {
-
-    @Autowired
-    private ApplicationContext beans;
-
-    @Autowired
-    private JdbcClient jdbc;
-
-    @Autowired
-    private Cuts cuts;
-
-    @Autowired
-    private HoleSaws saws;
-
-    @Autowired
-    private Readings readings;
-
-    @Autowired
-    private Bench bench;
+class CutTest extends AtTheSaw {
 
     @Autowired
     private CutHistory history;
-
-    private WholeShop shop;
-    private Sawn sawn;
-    private long worker;
-
-    @BeforeEach
-    void opens() {
-        shop = new WholeShop(beans);
-        sawn = new Sawn(beans, shop);
-        worker = shop.hire(Role.STATION_WORKER);
-    }
-
-    private static CharacteristicSheet asked(String code, String name, String unit, String lower, String upper) {
-        return new CharacteristicSheet(
-                code,
-                name,
-                unit,
-                2,
-                false,
-                BigDecimal.ZERO,
-                lower == null ? null : new BigDecimal(lower),
-                new BigDecimal(upper),
-                unit.equals("°") ? "PROTRACTOR" : "FEELER",
-                List.of("worst"),
-                Reduction.WORST,
-                Rule.PLAIN,
-                List.of(Signer.WORKER),
-                false,
-                false,
-                false,
-                true,
-                null,
-                0,
-                null,
-                null,
-                "shop default");
-    }
-
-    private WholeShop.Frame frame() {
-        return WaitingForTheSaw.frame(
-                shop,
-                jdbc,
-                SmallRoute.of(
-                        SmallRoute.op("030")
-                                .step("cut")
-                                .characteristic(asked("030-6", "Fit-up gap, mate held", "mm", null, "0.15"))
-                                .characteristic(asked("030-7", "Blanks off the cut list", "mm", null, "0.5"))
-                                .characteristic(asked("030-8", "Mitre angles off the cut list", "°", null, "0.2"))
-                                .sheet(),
-                        SmallRoute.op("999").step("on").sheet()));
-    }
-
-    private long cutting(WholeShop.Frame frame) {
-        FrameSheet.OperationSheetOfFrame at = shop.at(frame);
-        bench.tick(shop.act(worker), List.of(at.steps().get(0).stepId()), null, null);
-        return at.line().operationId();
-    }
-
-    private CharacteristicState state(WholeShop.Frame frame, String code) {
-        return shop.at(frame).characteristics().stream()
-                .filter(one -> one.code().equals(code))
-                .findFirst()
-                .orElseThrow()
-                .state();
-    }
-
-    private static CutTubes.Piece piece(Cuts.Sheet sheet, String code) {
-        return sheet.pieces().stream()
-                .filter(one -> one.code().equals(code))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static void refused(ThrowingCallable deed, String... says) {
-        assertThatThrownBy(deed)
-                .isInstanceOfSatisfying(
-                        Refusal.class,
-                        refusal -> assertThat(refusal.what() + " " + refusal.why() + " " + refusal.instead())
-                                .contains(says));
-    }
 
     /** Blanks and angles of the first frame of the table, computed by hand there: 608.8 mm, 91.4° and 97.6°. */
     @Test
