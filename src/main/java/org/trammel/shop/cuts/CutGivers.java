@@ -20,6 +20,12 @@ class CutGivers implements EvidenceGivers {
         return cuts.peopleAt(operationId);
     }
 
+    /** To measure what one cut is work of the operation: whoever did it does not sign for it as the second. */
+    @Override
+    public Set<Long> workedAt(long operationId) {
+        return cuts.peopleAt(operationId);
+    }
+
     @Override
     public Set<Long> peopleOn(Collection<Long> characteristicIds) {
         return Set.of();

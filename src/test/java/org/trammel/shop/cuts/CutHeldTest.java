@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.trammel.shop.ShopTest;
+import org.trammel.shop.designs.CutTubes;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.materials.WaitingForTheSaw;
+import org.trammel.shop.people.Role;
+import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.CharacteristicState;
+import org.trammel.shop.travellers.Evidence;
 
 /** What keeps the gate of the saw shut although it once looked open. */
 @ShopTest(properties = "trammel.test.database=cuts")
@@ -66,6 +71,19 @@ class CutHeldTest extends AtTheSaw {
         assertThat(shop.at(frame).line().code())
                 .as("what was found of it is not decided")
                 .isEqualTo("030");
+        sawn.retireAll();
+    }
+
+    @Test
+    void whoeverMeasuredATubeIsNoSecond() {
+        sawn.saw("54");
+        WholeShop.Frame frame = frame();
+        long operation = cutting(frame);
+        long other = shop.hire(Role.STATION_WORKER);
+        CutTubes.Piece top = piece(cuts.of(operation), "TOP_TUBE");
+        cuts.record(shop.act(other), operation, sawn.entry(top, sawn.drawer(List.of(top)), "0.10"));
+        assertThat(beans.getBean(Evidence.class).barredFrom(operation, Signer.SECOND))
+                .contains(other);
         sawn.retireAll();
     }
 }
