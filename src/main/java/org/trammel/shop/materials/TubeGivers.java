@@ -20,6 +20,12 @@ class TubeGivers implements EvidenceGivers {
         return issues.peopleAt(operationId);
     }
 
+    /** Also who took a section for a reason of their own: none of them looks at it as the second. */
+    @Override
+    public Set<Long> workedAt(long operationId) {
+        return issues.peopleAt(operationId);
+    }
+
     @Override
     public Set<Long> peopleOn(Collection<Long> characteristicIds) {
         return Set.of();
