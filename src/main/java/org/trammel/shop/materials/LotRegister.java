@@ -37,7 +37,7 @@ public class LotRegister {
     private final LotUseRepository uses;
     private final MaterialClassRepository classes;
     private final TraceHolds traceHolds;
-    private final TubeAnew anew;
+    private final TubeDoubts doubts;
     private final HasCome hasCome;
     private final Crew crew;
     private final Settings settings;
@@ -51,7 +51,7 @@ public class LotRegister {
             LotUseRepository uses,
             MaterialClassRepository classes,
             TraceHolds traceHolds,
-            TubeAnew anew,
+            TubeDoubts doubts,
             HasCome hasCome,
             Crew crew,
             Settings settings,
@@ -63,7 +63,7 @@ public class LotRegister {
         this.uses = uses;
         this.classes = classes;
         this.traceHolds = traceHolds;
-        this.anew = anew;
+        this.doubts = doubts;
         this.hasCome = hasCome;
         this.crew = crew;
         this.settings = settings;
@@ -103,20 +103,26 @@ public class LotRegister {
     }
 
     /**
-     * Corrects what was entered of a lot that is still quarantined.
+     * Corrects what was entered of a lot that is still quarantined. Frames in which a tube of it stands that is another than
+     * its place asks for are held in the same act.
      *
      * @param version of the lot as it was shown
      */
     @Transactional
     public Lot correct(Act act, String code, long version, NewLot entry) {
-        return change(act, "correct-lot", code, "lot-corrected", row -> {
+        String[] chains =
+                rows.findByCode(label(code)).map(row -> doubts.chains(row.id())).orElse(new String[0]);
+        return change(act, "correct-lot", code, "lot-corrected", chains, row -> {
             String not = row.code() + " was not corrected.";
             requireAtWork(act, not);
             if (row.version() != version) {
                 throw Refusal.stale(
                         not, "Somebody else changed it meanwhile.", "Look at it as it is now and correct it again.");
             }
+            Map<Long, String> before = doubts.of(row.id());
             row.correct(read(entry, row.code(), not));
+            rows.saveAndFlush(row);
+            doubts.hold(act, row, before);
             return Map.of();
         });
     }
@@ -146,7 +152,7 @@ public class LotRegister {
     @Transactional
     public Lot release(Act act, String typed) {
         String code = label(typed);
-        List<Long> waiting = anew.waitingFor(code);
+        List<Long> waiting = doubts.waitingFor(code);
         if (!hasCome.opens(act, "release-lot", "lot:" + code, waiting, Chains.SHOP)) {
             return required(code).lot();
         }
@@ -218,7 +224,7 @@ public class LotRegister {
                 .filter(chain -> !chain.equals(Chains.SHOP))
                 .distinct()
                 .forEach(chain -> log.event(chain, "lot-blocked", facts));
-        traceHolds.place(act, row.code(), places, why);
+        traceHolds.place(act, row.code(), places, "Lot " + row.code() + " was blocked: " + why);
         events.publishEvent(new LotBlocked(act, row.id(), row.code(), row.kind(), places));
         return row.lot();
     }
@@ -228,15 +234,21 @@ public class LotRegister {
     }
 
     private Lot change(Act act, String kind, String typed, String what, Function<LotRow, Map<String, ?>> verb) {
+        return change(act, kind, typed, what, new String[0], verb);
+    }
+
+    private Lot change(
+            Act act, String kind, String typed, String what, String[] more, Function<LotRow, Map<String, ?>> verb) {
         String code = label(typed);
-        if (!log.opens(act, kind, "lot:" + code, Chains.SHOP)) {
+        String[] chains = Stream.concat(Stream.of(Chains.SHOP), Stream.of(more)).toArray(String[]::new);
+        if (!log.opens(act, kind, "lot:" + code, chains)) {
             return required(code).lot();
         }
         LotRow row = locked(code);
-        Map<String, ?> more = verb.apply(row);
+        Map<String, ?> said = verb.apply(row);
         rows.saveAndFlush(row);
         Map<String, Object> facts = facts(row);
-        facts.putAll(more);
+        facts.putAll(said);
         log.event(Chains.SHOP, what, facts);
         return row.lot();
     }

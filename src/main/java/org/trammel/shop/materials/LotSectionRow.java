@@ -56,6 +56,10 @@ class LotSectionRow {
         this.at = act.at();
     }
 
+    long lotId() {
+        return lotId;
+    }
+
     int statement() {
         return statement;
     }

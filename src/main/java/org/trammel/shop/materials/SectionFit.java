@@ -13,6 +13,8 @@ enum SectionFit {
     SAME,
     /** Others, all within the tolerance: somebody decides. */
     NEAR,
+    /** Nobody stated what lies in the lot: somebody looks and decides. */
+    UNDECIDED,
     /** Another tube. */
     OTHER;
 
@@ -22,7 +24,7 @@ enum SectionFit {
             return SAME;
         }
         if (has == null) {
-            return asked.fitting() ? SAME : OTHER;
+            return asked.fitting() ? UNDECIDED : OTHER;
         }
         SectionFit outside = of(asked.outside_mm(), has.outside_mm(), outside_mm);
         Section drawn = Section.of(asked.outside_mm(), asked.wall_mm(), asked.middle_mm(), asked.other_mm());

@@ -15,7 +15,7 @@ import org.trammel.shop.travellers.Holds;
 import org.trammel.shop.travellers.Travellers;
 
 /**
- * Holds every frame in the shop that a blocked lot went into, its parts with it. Who welded or brazed the frame does not
+ * Holds every frame in the shop that a lot went into which is bad or another than it was, its parts with it. Who welded or brazed the frame does not
  * lift it.
  */
 @Component
@@ -31,7 +31,7 @@ class TraceHolds {
         this.holds = holds;
     }
 
-    void place(Act act, String lot, List<WentInto> places, String reason) {
+    void place(Act act, String lot, List<WentInto> places, String words) {
         Set<String> serials =
                 places.stream().map(WentInto::serial).collect(Collectors.toCollection(LinkedHashSet::new));
         for (String serial : serials) {
@@ -49,7 +49,7 @@ class TraceHolds {
                                     HoldScope.FRAME,
                                     null,
                                     HoldReason.LOT_TRACE,
-                                    "Lot " + lot + " was blocked: " + reason,
+                                    words,
                                     lot,
                                     tookPart)));
         }

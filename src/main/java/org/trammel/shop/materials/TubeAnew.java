@@ -23,6 +23,7 @@ class TubeAnew implements Awaited {
 
     private final LotUseRepository uses;
     private final TubeIssueRepository issues;
+    private final TubeRecords records;
     private final SawPlans plans;
     private final TubeRack rack;
     private final TubeShortage shortage;
@@ -33,6 +34,7 @@ class TubeAnew implements Awaited {
     TubeAnew(
             LotUseRepository uses,
             TubeIssueRepository issues,
+            TubeRecords records,
             SawPlans plans,
             TubeRack rack,
             TubeShortage shortage,
@@ -41,6 +43,7 @@ class TubeAnew implements Awaited {
             HasCome hasCome) {
         this.uses = uses;
         this.issues = issues;
+        this.records = records;
         this.plans = plans;
         this.rack = rack;
         this.shortage = shortage;
@@ -53,7 +56,7 @@ class TubeAnew implements Awaited {
     public Optional<Refusal> outstanding(AtItsGate operation) {
         List<MadeOf> tubes =
                 uses.madeOf(operation.serial()).stream().filter(TubeAnew::tube).toList();
-        return lacking(operation, tubes).or(() -> setAside(operation, tubes));
+        return lacking(operation, tubes).or(() -> cannotStay(operation, tubes));
     }
 
     private static boolean tube(MadeOf made) {
@@ -61,20 +64,34 @@ class TubeAnew implements Awaited {
     }
 
     /** Before the gate of the operation at which it was issued; later the shop decides by holds. */
-    private Optional<Refusal> setAside(AtItsGate operation, List<MadeOf> tubes) {
-        return tubes.stream()
+    private Optional<Refusal> cannotStay(AtItsGate operation, List<MadeOf> tubes) {
+        Set<Long> here = tubes.stream()
                 .filter(made -> made.place() != null
                         && !made.scrapped()
-                        && made.operation().equals(operation.code())
-                        && (made.state() == LotState.QUARANTINED || made.state() == LotState.BLOCKED))
-                .filter(made ->
-                        travellers.headOf(operation.operationId()).part().equals(made.part()))
-                .findFirst()
-                .map(made -> Refusal.state(
-                        operation.cannot(),
-                        made.lot() + ", issued as " + made.position() + ", is "
-                                + made.state().word() + ".",
-                        "Scrap the piece on the sheet of tubes and scan another, or let the QA lead release the lot."));
+                        && made.operation().equals(operation.code()))
+                .map(MadeOf::useId)
+                .collect(Collectors.toSet());
+        return here.isEmpty()
+                ? Optional.empty()
+                : records.of(operation.operationId()).lines().stream()
+                        .filter(line -> line.issued() != null
+                                && line.wrong() != null
+                                && here.contains(line.issued().useId()))
+                        .findFirst()
+                        .map(line -> cannotStay(operation, line, Objects.requireNonNull(line.issued())));
+    }
+
+    private static Refusal cannotStay(AtItsGate operation, TubeSheet.Line line, TubeIssued issued) {
+        boolean aside = issued.state() == LotState.QUARANTINED || issued.state() == LotState.BLOCKED;
+        return Refusal.state(
+                operation.cannot(),
+                aside
+                        ? issued.lot() + ", issued as " + line.place().called() + ", is "
+                                + issued.state().word() + "."
+                        : "The " + line.place().called() + " cannot stay as it was issued. "
+                                + Objects.requireNonNull(line.wrong()),
+                "Scrap the piece on the sheet of tubes and scan another, or let the QA lead "
+                        + (aside ? "release the lot." : "look at the lot again."));
     }
 
     private Optional<Refusal> lacking(AtItsGate operation, List<MadeOf> tubes) {
@@ -93,19 +110,6 @@ class TubeAnew implements Awaited {
                         gone.place() == null || !gone.part().equals(part)
                                 ? "Scan the lot of the tube that is cut instead, or issue it from the sheet of its lot."
                                 : "Scan the tube that is cut instead on the sheet of tubes."));
-    }
-
-    /** Operations at hand of frames to whose places pieces of a lot were issued there. */
-    List<Long> waitingFor(String code) {
-        Set<Long> at = issues.operationsOf(code);
-        return at.isEmpty()
-                ? List.of()
-                : travellers.inShop().stream()
-                        .filter(head -> head.state().open())
-                        .map(FrameSheet.Head::currentOperationId)
-                        .filter(Objects::nonNull)
-                        .filter(at::contains)
-                        .toList();
     }
 
     /** Lets the frame go on that waited for a tube, the whole too, inside the act that issued one to it. */

@@ -68,7 +68,7 @@ class TubeApi {
     /**
      * @param place code of the place
      * @param lot code of the lot or of a remnant, as scanned
-     * @param reason of the QA lead, where the section is within the tolerance but not the drawing's own
+     * @param reason of the QA lead, where the section is not the drawing's own, or is not on record
      */
     record NewTube(
             @Nullable String place,

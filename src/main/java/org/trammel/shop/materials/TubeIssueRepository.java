@@ -11,7 +11,7 @@ interface TubeIssueRepository extends Repository<TubeIssueRow, Long> {
 
     /** Those of a frame, or of a part of it, that were not scrapped, nor the part with them. */
     @Query("""
-            select new org.trammel.shop.materials.TubeIssued(u.id, t.place, l.code, r.number, l.grade, l.heat, l.state,
+            select new org.trammel.shop.materials.TubeIssued(u.id, t.place, l.code, l.id, l.kind, l.metal, r.number, l.grade, l.heat, l.state,
                 t.outside, t.wall, t.middle, t.otherWall, t.reason, u.by, u.at)
             from TubeIssueRow t join LotUseRow u on u.id = t.useId join LotRow l on l.id = u.lotId
                 left join LotRemnantRow r on r.id = u.remnantId
@@ -31,6 +31,16 @@ interface TubeIssueRepository extends Repository<TubeIssueRow, Long> {
                         and o.place = t.place))
             """)
     boolean asksForAnother(String serial, String part);
+
+    /** A piece of a lot that stands at a place. */
+    record Standing(long useId, String serial, String part) {}
+
+    @Query("""
+            select new org.trammel.shop.materials.TubeIssueRepository$Standing(u.id, u.serial, u.part)
+            from TubeIssueRow t join LotUseRow u on u.id = t.useId
+            where u.lotId = :lotId and u.scrapped = false and u.goneWith is null order by u.id
+            """)
+    List<Standing> ofLot(long lotId);
 
     /** Operations at which pieces of a lot were issued that were not scrapped. */
     @Query("""

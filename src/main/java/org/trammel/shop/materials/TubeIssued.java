@@ -7,12 +7,17 @@ import org.jspecify.annotations.Nullable;
 /**
  * A tube that stands at a place of a frame.
  *
+ * @param kind and metal, grade, heat, state: what the lot says now
+ * @param section it was taken for
  * @param reason why the QA lead took a section that is not the drawing's own; null where it is
  */
 record TubeIssued(
         long useId,
         String place,
         String lot,
+        long lotId,
+        LotKind kind,
+        @Nullable String metal,
         @Nullable Integer remnant,
         String grade,
         String heat,
@@ -27,6 +32,9 @@ record TubeIssued(
             long useId,
             String place,
             String lot,
+            long lotId,
+            LotKind kind,
+            @Nullable String metal,
             @Nullable Integer remnant,
             String grade,
             String heat,
@@ -38,6 +46,20 @@ record TubeIssued(
             @Nullable String reason,
             long by,
             Instant at) {
-        this(useId, place, lot, remnant, grade, heat, state, Section.of(outside, wall, middle, other), reason, by, at);
+        this(
+                useId,
+                place,
+                lot,
+                lotId,
+                kind,
+                metal,
+                remnant,
+                grade,
+                heat,
+                state,
+                Section.of(outside, wall, middle, other),
+                reason,
+                by,
+                at);
     }
 }

@@ -112,7 +112,7 @@ public class TubeIssues {
         Lot lot = lots.issuable(scan.lot(), LotKind.TUBE, to);
         refuseUnlessKind(lot, line.place(), not);
         Section section = section(act, lot, line.place(), scan.reason(), not);
-        String reason = section == null || records.fit(line.place(), section) == SectionFit.SAME
+        String reason = records.fit(line.place(), section) == SectionFit.SAME
                 ? null
                 : TypedText.line("reason", "Reason", not, scan.reason(), 400);
         long use = lots.issue(act, scan.lot(), to, asked, scan.quantity(), scan.unit());
@@ -195,6 +195,14 @@ public class TubeIssues {
                         "The section of " + lot.code() + " is not on record, and " + asks,
                         "Let the QA lead state its sections on the sheet of the lot, or scan another tube.");
             }
+            if (records.fit(place, null) == SectionFit.UNDECIDED) {
+                refuseUnlessDecided(
+                        act,
+                        reason,
+                        "Whether " + lot.code() + " is that one is undecided: its section is not on record, and "
+                                + asks,
+                        not);
+            }
             return null;
         }
         SectionFit fit = records.fit(place, nearest);
@@ -208,16 +216,23 @@ public class TubeIssues {
                     "Take the tube of that section and scan its label.");
         }
         if (fit == SectionFit.NEAR) {
-            String near = lot.code() + " holds " + nearest.words(formats)
-                    + ", which is within the tolerance but not the" + " drawing's own; " + asks;
-            if (!crew.byId(act.by()).is(Role.QA_LEAD)) {
-                throw Refusal.person(
-                        not, near, "Call the QA lead, who takes it with a reason, or scan a tube of that section.");
-            }
-            if (reason == null || reason.isBlank()) {
-                throw Refusal.ask("reason", not, near, "Say why it is taken all the same, or scan another tube.");
-            }
+            refuseUnlessDecided(
+                    act,
+                    reason,
+                    lot.code() + " holds " + nearest.words(formats)
+                            + ", which is within the tolerance but not the drawing's own; " + asks,
+                    not);
         }
         return nearest;
+    }
+
+    private void refuseUnlessDecided(Act act, @Nullable String reason, String why, String not) {
+        if (!crew.byId(act.by()).is(Role.QA_LEAD)) {
+            throw Refusal.person(
+                    not, why, "Call the QA lead, who takes it with a reason, or scan a tube of that section.");
+        }
+        if (reason == null || reason.isBlank()) {
+            throw Refusal.ask("reason", not, why, "Say why it is taken all the same, or scan another tube.");
+        }
     }
 }

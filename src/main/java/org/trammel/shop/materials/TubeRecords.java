@@ -1,8 +1,11 @@
 package org.trammel.shop.materials;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -22,14 +25,24 @@ class TubeRecords {
 
     private final TubePlaces places;
     private final TubeIssueRepository issues;
+    private final LotSectionRepository sections;
+    private final Tempers tempers;
     private final Travellers travellers;
     private final Settings settings;
     private final Formats formats;
 
     TubeRecords(
-            TubePlaces places, TubeIssueRepository issues, Travellers travellers, Settings settings, Formats formats) {
+            TubePlaces places,
+            TubeIssueRepository issues,
+            LotSectionRepository sections,
+            Tempers tempers,
+            Travellers travellers,
+            Settings settings,
+            Formats formats) {
         this.places = places;
         this.issues = issues;
+        this.sections = sections;
+        this.tempers = tempers;
         this.travellers = travellers;
         this.settings = settings;
         this.formats = formats;
@@ -37,11 +50,7 @@ class TubeRecords {
 
     TubeSheet of(long operationId) {
         FrameSheet.Head head = travellers.headOf(operationId);
-        Map<String, TubeIssued> standing = issues.standing(head.serial(), head.part()).stream()
-                .collect(Collectors.toMap(TubeIssued::place, Function.identity(), (first, last) -> last));
         List<FrameSheet.OperationSheetOfFrame> whole = travellers.whole(head.travellerId());
-        List<FrameSheet.CharacteristicLine> read =
-                whole.stream().flatMap(one -> one.characteristics().stream()).toList();
         return new TubeSheet(
                 head,
                 whole.stream()
@@ -49,10 +58,60 @@ class TubeRecords {
                         .filter(line -> line.operationId() == operationId)
                         .findFirst()
                         .orElseThrow(),
-                places.of(head.designRevisionId(), head.kind()).stream()
-                        .map(place -> withNominals(place, read))
-                        .map(place -> line(place, standing.get(place.code())))
-                        .toList());
+                lines(head, whole, true));
+    }
+
+    /** Why each tube of a frame, or of a part of it, is not what its place asks for, by the id of its use; its lot set aside or not. */
+    Map<Long, String> doubts(FrameSheet.Head head) {
+        Map<Long, String> doubts = new LinkedHashMap<>();
+        for (TubeSheet.Line line : lines(head)) {
+            if (line.issued() != null && line.wrong() != null) {
+                doubts.put(line.issued().useId(), line.place().called() + ": " + line.wrong());
+            }
+        }
+        return doubts;
+    }
+
+    /** The places of a frame, or of a part of it; a lot that is set aside is not told. */
+    List<TubeSheet.Line> lines(FrameSheet.Head head) {
+        return lines(head, travellers.whole(head.travellerId()), false);
+    }
+
+    private List<TubeSheet.Line> lines(
+            FrameSheet.Head head, List<FrameSheet.OperationSheetOfFrame> whole, boolean aside) {
+        Map<String, TubeIssued> standing = issues.standing(head.serial(), head.part()).stream()
+                .collect(Collectors.toMap(TubeIssued::place, Function.identity(), (first, last) -> last));
+        Set<Long> lots = standing.values().stream().map(TubeIssued::lotId).collect(Collectors.toSet());
+        Map<Long, List<Section>> now = lots.isEmpty()
+                ? Map.of()
+                : sections.newest(lots).stream()
+                        .collect(Collectors.groupingBy(
+                                LotSectionRow::lotId, Collectors.mapping(LotSectionRow::section, Collectors.toList())));
+        List<FrameSheet.CharacteristicLine> read =
+                whole.stream().flatMap(one -> one.characteristics().stream()).toList();
+        return places.of(head.designRevisionId(), head.kind()).stream()
+                .map(place -> withNominals(place, read))
+                .map(place -> {
+                    TubeIssued issued = standing.get(place.code());
+                    return issued == null
+                            ? new TubeSheet.Line(place, null, null)
+                            : new TubeSheet.Line(
+                                    place,
+                                    issued,
+                                    aside && setAside(issued)
+                                            ? issued.lot() + " is "
+                                                    + issued.state().word() + "."
+                                            : wrong(
+                                                    head.metal(),
+                                                    place,
+                                                    issued,
+                                                    now.getOrDefault(issued.lotId(), List.of())));
+                })
+                .toList();
+    }
+
+    private static boolean setAside(TubeIssued issued) {
+        return issued.state() == LotState.QUARANTINED || issued.state() == LotState.BLOCKED;
     }
 
     /** A drawing whose numbers are typed says of a tube what its characteristics say, wherever they are read. */
@@ -81,22 +140,36 @@ class TubeRecords {
                 .orElse(null);
     }
 
-    private TubeSheet.Line line(TubePlace place, @Nullable TubeIssued issued) {
-        return new TubeSheet.Line(place, issued, issued == null ? null : wrong(place, issued));
+    /** Judged by what the lot says now: it may have been corrected since the tube was issued from it. */
+    private @Nullable String wrong(String metal, TubePlace place, TubeIssued issued, List<Section> now) {
+        if (issued.kind() != LotKind.TUBE && !(issued.kind() == LotKind.FITTING && place.fitting())) {
+            return issued.lot() + " is a " + issued.kind().word() + ".";
+        }
+        if (!metal.equals(issued.metal())) {
+            return issued.lot() + " is " + Fits.named(issued.metal()) + ", and the frame is " + Fits.named(metal) + ".";
+        }
+        Optional<String> temper =
+                issued.kind() == LotKind.TUBE ? tempers.against(issued.metal(), issued.grade()) : Optional.empty();
+        return temper.map(why -> "Of " + issued.lot() + " " + why + ".")
+                .orElseGet(() -> wrongSection(place, issued, now));
     }
 
-    private @Nullable String wrong(TubePlace place, TubeIssued issued) {
-        if (issued.state() == LotState.QUARANTINED || issued.state() == LotState.BLOCKED) {
-            return issued.lot() + " is " + issued.state().word() + ".";
+    private @Nullable String wrongSection(TubePlace place, TubeIssued issued, List<Section> now) {
+        Section taken = issued.section();
+        boolean corrected = !now.isEmpty() && (taken == null || !now.contains(taken));
+        SectionFit fit = fit(place, corrected ? nearest(place, now) : taken);
+        if (fit == SectionFit.SAME || !corrected && fit != SectionFit.OTHER && issued.reason() != null) {
+            return null;
         }
-        SectionFit fit = fit(place, issued.section());
-        return fit == SectionFit.OTHER || fit == SectionFit.NEAR && issued.reason() == null
-                ? "It was taken as "
-                        + (issued.section() == null
-                                ? "tube of no stated section"
-                                : issued.section().words(formats))
-                        + ", and the drawing asks for " + asked(place) + "."
-                : null;
+        String asks = ", and the drawing asks for " + asked(place) + ".";
+        if (corrected) {
+            return issued.lot() + " holds "
+                    + now.stream().map(one -> one.words(formats)).collect(Collectors.joining(", ")) + " by now"
+                    + (taken == null ? "" : "; it was taken as " + taken.words(formats)) + asks;
+        }
+        return taken == null
+                ? "The section of " + issued.lot() + " is not on record" + asks
+                : "It was taken as " + taken.words(formats) + asks;
     }
 
     SectionFit fit(TubePlace place, @Nullable Section section) {

@@ -48,7 +48,7 @@ class SectionFitTest {
                 .isEqualTo(SectionFit.SAME);
         assertThat(fit(outside, new Section(new BigDecimal("50"), new BigDecimal("5"), null, null)))
                 .isEqualTo(SectionFit.OTHER);
-        assertThat(fit(outside, null)).as("a fitting has no section").isEqualTo(SectionFit.SAME);
+        assertThat(fit(outside, null)).as("a fitting of no stated section").isEqualTo(SectionFit.UNDECIDED);
         assertThat(fit(place("42 × 1,4", false), null))
                 .as("a tube of no stated section")
                 .isEqualTo(SectionFit.OTHER);

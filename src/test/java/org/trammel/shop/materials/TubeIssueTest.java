@@ -265,10 +265,31 @@ class TubeIssueTest {
     @Test
     void aFittingGoesWhereOneIsJoinedInAndNowhereElse() {
         WholeShop.Frame frame = rack.frame();
-        String shells = rack.lot(LotKind.FITTING, "T6", null);
+        String shells = rack.lot(LotKind.FITTING, "T6", null, "42 × 4,25");
         issue(frame, "SHELL", shells);
         refused(() -> issue(frame, "DOWN_TUBE", shells), "the down tube is cut from a tube");
         refused(() -> issue(frame, "HEAD_TUBE", rack.lot("50 × 4")), "asks for 54 mm outside as head tube");
+    }
+
+    /** A bundle of dropouts is a lot of fittings too, and nobody can tell by its label. */
+    @Test
+    void aFittingOfNoStatedSectionIsForTheQaLead() {
+        WholeShop.Frame frame = rack.frame();
+        String unsaid = rack.lot(LotKind.FITTING, "T6", null);
+        refused(
+                () -> issue(frame, "HEAD_TUBE", unsaid),
+                "The head tube was not issued.",
+                "is undecided: its section is not on record, and the drawing asks for 54 mm outside as head tube",
+                "Call the QA lead");
+        refused(() -> issue(frame, "SHELL", rack.lot()), "is undecided: its section is not on record");
+        refused(
+                () -> tubes.issue(shop.act(lead), at(frame), AtTheRack.scan("HEAD_TUBE", unsaid)),
+                "Say why it is taken all the same");
+        tubes.issue(
+                shop.act(lead), at(frame), new TubeIssues.Scan("HEAD_TUBE", unsaid, null, null, "measured 54,0 × 5,0"));
+        issueAll(frame, rack.whole());
+        assertThat(records.of(at(frame)).complete()).isTrue();
+        tick(frame, null);
     }
 
     @Test
