@@ -135,7 +135,7 @@ public class Lots {
             @Nullable String operation,
             @Nullable BigDecimal quantity,
             @Nullable String unit) {
-        return issue(act, scannedCode, frames.find(serial, position, operation), null, quantity, unit);
+        return issue(act, scannedCode, frames.find(serial, position, operation), null, quantity, unit, true);
     }
 
     /**
@@ -156,6 +156,18 @@ public class Lots {
             @Nullable LotKind asked,
             @Nullable BigDecimal quantity,
             @Nullable String unit) {
+        return issue(act, scannedCode, to, asked, quantity, unit, false);
+    }
+
+    /** @param fromItsSheet it may be for a place of a joined part, told by its name */
+    private long issue(
+            Act act,
+            String scannedCode,
+            Destination to,
+            @Nullable LotKind asked,
+            @Nullable BigDecimal quantity,
+            @Nullable String unit,
+            boolean fromItsSheet) {
         Scanned scanned = scanned(scannedCode);
         String chain = chain(to.serial());
         if (!log.opens(act, "issue-lot", "lot:" + scanned.lot() + " to:" + to.serial(), chain)) {
@@ -187,6 +199,9 @@ public class Lots {
                         "operation", place.operation(),
                         "quantity", use.quantity() == null ? "" : LotRow.bare(use.quantity()) + " " + use.unit()));
         events.publishEvent(new MadeOfChanged(act, use.serial()));
+        if (fromItsSheet) {
+            anew.takesPlace(act, row, use.id(), place);
+        }
         anew.issued(act, row, use.serial(), place.part());
         return use.id();
     }

@@ -1,5 +1,7 @@
 package org.trammel.shop.materials;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -95,21 +97,85 @@ class TubeAnew implements Awaited {
     }
 
     private Optional<Refusal> lacking(AtItsGate operation, List<MadeOf> tubes) {
-        if (tubes.stream().noneMatch(MadeOf::missing)) {
+        List<MadeOf> lacking = lacking(tubes);
+        if (lacking.isEmpty()) {
             return Optional.empty();
         }
-        String part = travellers.headOf(operation.operationId()).part();
-        return tubes.stream()
+        MadeOf gone = lacking.get(0);
+        FrameSheet.Head at = travellers.headOf(operation.operationId());
+        String instead = gone.place() == null
+                ? "Scan the lot of the tube that is cut instead, or issue it from the sheet of its lot."
+                : gone.part().equals(at.part())
+                        ? "Scan the tube that is cut instead on the sheet of tubes."
+                        : "Issue the tube that is cut instead from the sheet of its lot, to " + gone.part() + " as “"
+                                + gone.position() + "”.";
+        return Optional.of(Refusal.state(
+                operation.cannot(),
+                "A tube of " + gone.lot() + " was scrapped (" + gone.position()
+                        + "), and none was issued in its place since.",
+                instead));
+    }
+
+    /** What was scrapped and has no other in its place: each has its own to come, one that was scrapped in turn too. */
+    private static List<MadeOf> lacking(List<MadeOf> tubes) {
+        List<MadeOf> spare = new ArrayList<>(tubes);
+        List<MadeOf> lacking = new ArrayList<>();
+        // a place takes its own before a piece without one takes any
+        List<MadeOf> missing = tubes.stream()
                 .filter(MadeOf::missing)
-                .filter(gone -> tubes.stream().noneMatch(other -> takesThePlace(other, gone, part)))
+                .sorted(Comparator.comparing(gone -> gone.place() == null))
+                .toList();
+        for (MadeOf gone : missing) {
+            Optional<MadeOf> other =
+                    spare.stream().filter(one -> takesThePlace(one, gone)).findFirst();
+            other.ifPresentOrElse(spare::remove, () -> lacking.add(gone));
+        }
+        return lacking;
+    }
+
+    /** One that came into the same part after it, to the same place where it had one, else since it was scrapped. */
+    private static boolean takesThePlace(MadeOf other, MadeOf gone) {
+        return other.useId() > gone.useId()
+                && other.part().equals(gone.part())
+                && (gone.place() == null
+                        ? gone.scrappedAt() == null || !other.at().isBefore(gone.scrappedAt())
+                        : gone.place().equals(other.place()));
+    }
+
+    /**
+     * A part that was joined has no sheet of tubes any more: what is issued to it by the name of a place that lost its tube
+     * goes to that place, if it is the tube of the drawing.
+     */
+    void takesPlace(Act act, LotRow row, long useId, Destination to) {
+        if (row.kind() != LotKind.TUBE && row.kind() != LotKind.FITTING) {
+            return;
+        }
+        Optional<MadeOf> lost =
+                lacking(uses.madeOf(to.serial()).stream()
+                                .filter(made -> made.useId() != useId && tube(made))
+                                .toList())
+                        .stream()
+                        .filter(gone -> gone.place() != null
+                                && gone.part().equals(to.part())
+                                && gone.position()
+                                        .equalsIgnoreCase(to.position().strip()))
+                        .findFirst();
+        FrameSheet.Head part = travellers.inForce(to.serial(), to.part());
+        if (lost.isEmpty() || part.currentOperationId() != null) {
+            return;
+        }
+        String place = Objects.requireNonNull(lost.get().place());
+        Section section = records.fitting(part, place, row.lot());
+        long operation = travellers.heads(to.serial()).stream()
+                .filter(head -> head.state().open())
+                .map(FrameSheet.Head::currentOperationId)
+                .filter(Objects::nonNull)
                 .findFirst()
-                .map(gone -> Refusal.state(
-                        operation.cannot(),
-                        "A tube of " + gone.lot() + " was scrapped (" + gone.position()
-                                + "), and none was issued in its place since.",
-                        gone.place() == null || !gone.part().equals(part)
-                                ? "Scan the lot of the tube that is cut instead, or issue it from the sheet of its lot."
-                                : "Scan the tube that is cut instead on the sheet of tubes."));
+                .orElseThrow(() -> Refusal.state(
+                        row.code() + " was not issued.",
+                        "No operation of the frame is at hand.",
+                        "Open the frame again to see where it stands."));
+        issues.saveAndFlush(new TubeIssueRow(useId, operation, place, section, null, act.by()));
     }
 
     /** Lets the frame go on that waited for a tube, the whole too, inside the act that issued one to it. */
@@ -123,18 +189,6 @@ class TubeAnew implements Awaited {
                 .map(FrameSheet.Head::currentOperationId)
                 .filter(Objects::nonNull)
                 .forEach(operation -> hasCome.to(act, operation));
-    }
-
-    /**
-     * Any tube that came into the same part after it, at that part's own gates to the same place where it had one: a part
-     * that was joined has no sheet of tubes any more. What was scrapped itself has its own to come.
-     */
-    private static boolean takesThePlace(MadeOf other, MadeOf gone, String part) {
-        return other.useId() > gone.useId()
-                && other.part().equals(gone.part())
-                && (gone.place() == null
-                        || !gone.part().equals(part)
-                        || gone.place().equals(other.place()));
     }
 
     /** Tells, inside the act that scrapped a tube, which sections of its metal no longer reach for all that wait. */

@@ -13,6 +13,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.designs.TubePlace;
 import org.trammel.shop.designs.TubePlaces;
+import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
@@ -170,6 +171,39 @@ class TubeRecords {
         return taken == null
                 ? "The section of " + issued.lot() + " is not on record" + asks
                 : "It was taken as " + taken.words(formats) + asks;
+    }
+
+    /** The section of a lot that is the drawing's own for a place; a lot that is not is refused, and nobody decides here. */
+    @Nullable
+    Section fitting(FrameSheet.Head head, String code, Lot lot) {
+        TubePlace place = lines(head).stream()
+                .map(TubeSheet.Line::place)
+                .filter(one -> one.code().equals(code))
+                .findFirst()
+                .orElseThrow();
+        List<Section> now = sections.newest(List.of(lot.id())).stream()
+                .map(LotSectionRow::section)
+                .toList();
+        Optional<String> temper =
+                lot.kind() == LotKind.TUBE ? tempers.against(lot.metal(), lot.grade()) : Optional.empty();
+        Section nearest = nearest(place, now);
+        if (temper.isPresent()
+                || lot.kind() != LotKind.TUBE && !place.fitting()
+                || fit(place, nearest) != SectionFit.SAME) {
+            throw Refusal.input(
+                    "lot",
+                    "The " + place.called() + " was not issued.",
+                    temper.map(why -> "Of " + lot.code() + " " + why + ".")
+                            .orElseGet(() -> lot.code() + " is a " + lot.kind().word() + " and holds "
+                                    + (now.isEmpty()
+                                            ? "no section that is on record"
+                                            : now.stream()
+                                                    .map(one -> one.words(formats))
+                                                    .collect(Collectors.joining(", ")))
+                                    + "; the drawing asks for " + asked(place) + " as " + place.called() + "."),
+                    "Take a tube of that section whose lot says so.");
+        }
+        return nearest;
     }
 
     SectionFit fit(TubePlace place, @Nullable Section section) {

@@ -98,9 +98,11 @@ class CorrectedLotTest {
     }
 
     private static void refused(ThrowingCallable deed, String... words) {
-        assertThatThrownBy(deed).isInstanceOfSatisfying(Refusal.class, refused -> assertThat(
-                        refused.what() + " " + refused.why() + " " + refused.instead())
-                .contains(words));
+        assertThatThrownBy(deed)
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refused -> assertThat(refused.what() + " " + refused.why() + " " + refused.instead())
+                                .contains(words));
     }
 
     @Test
@@ -114,9 +116,13 @@ class CorrectedLotTest {
         restate(down, "35 × 1,4 · 42 × 1,6");
         assertThat(held(frame)).as("what was taken lies in it still").isEmpty();
         restate(down, "35 × 1,2");
-        assertThat(held(frame)).singleElement().satisfies(words -> assertThat(words)
-                .isEqualTo("Lot " + down + " was corrected after it was issued. down tube: " + down
-                        + " holds 35 × 1,2 mm by now; it was taken as 35 × 1,4 mm, and the drawing asks for 35 × 1,4 mm."));
+        assertThat(held(frame))
+                .singleElement()
+                .satisfies(
+                        words -> assertThat(words)
+                                .isEqualTo(
+                                        "Lot " + down + " was corrected after it was issued. down tube: " + down
+                                                + " holds 35 × 1,2 mm by now; it was taken as 35 × 1,4 mm, and the drawing asks for 35 × 1,4 mm."));
         assertThat(held(other)).isEmpty();
         restate(down, "35 × 1,25");
         assertThat(held(frame)).as("held once").hasSize(1);
@@ -128,8 +134,9 @@ class CorrectedLotTest {
         lift(frame);
         tick(frame);
         assertThat(shop.at(frame).line().code()).isEqualTo("020");
-        assertThat(shop.sheet(frame).inTheWay()).singleElement().satisfies(refused -> assertThat(refused.why())
-                .contains("The down tube cannot stay"));
+        assertThat(shop.sheet(frame).inTheWay())
+                .singleElement()
+                .satisfies(refused -> assertThat(refused.why()).contains("The down tube cannot stay"));
         restate(down, "35 × 1,4");
         assertThat(shop.at(frame).line().code())
                 .as("the lot was all it waited for")
@@ -145,8 +152,9 @@ class CorrectedLotTest {
         correct(lot, "AL6061", "EN AW-6061 T6, drawn");
         assertThat(held(frame)).isEmpty();
         correct(lot, "AL6061", "EN AW-6061 T4");
-        assertThat(held(frame)).singleElement().satisfies(words -> assertThat(words)
-                .contains("Of " + lot + " its temper is T4, and T6 is asked for"));
+        assertThat(held(frame))
+                .singleElement()
+                .satisfies(words -> assertThat(words).contains("Of " + lot + " its temper is T4, and T6 is asked for"));
         register.release(shop.act(lead), lot);
         lift(frame);
         refused(() -> tick(frame), "cannot stay as it was issued", "its temper is T4");

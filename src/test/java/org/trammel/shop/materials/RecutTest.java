@@ -99,6 +99,31 @@ class RecutTest {
                 .containsExactly("mitres out of phase; cut another");
     }
 
+    /** Several labels may be scanned at once; those pieces were there before, and each scrapped one needs its own. */
+    @Test
+    void oneTubeDoesNotStandForTwoNorForOneThatWasThereBefore() {
+        List<String> first = List.of(
+                WaitingForTheSaw.lot(register, shop, lead, "AL6061", true),
+                WaitingForTheSaw.lot(register, shop, lead, "AL6061", true),
+                WaitingForTheSaw.lot(register, shop, lead, "AL6061", true));
+        WholeShop.Frame frame = shop.frame(shop.route(SmallRoute.of(
+                        SmallRoute.op("020").lot("scan", "TUBE").sheet(),
+                        SmallRoute.op("030").step("cut").sheet(),
+                        SmallRoute.op("040").step("form").sheet())
+                .sheet()));
+        tick(frame, String.join(" ", first));
+        shop.clock().pass(java.time.Duration.ofMinutes(5));
+        lots.scrap(shop.act(worker), lots.madeOf(frame.serial()).get(0).useId(), "dented");
+        lots.scrap(shop.act(worker), lots.madeOf(frame.serial()).get(1).useId(), "dented too");
+        tick(frame, null);
+        assertThat(shop.at(frame).line().code()).isEqualTo("030");
+        String next = WaitingForTheSaw.lot(register, shop, lead, "AL6061", true);
+        lots.issue(shop.act(worker), next, frame.serial(), "down tube, cut again", "030", null, null);
+        assertThat(shop.at(frame).line().code()).as("one is not two").isEqualTo("030");
+        lots.issue(shop.act(worker), next, frame.serial(), "top tube, cut again", "030", null, null);
+        assertThat(shop.at(frame).line().code()).isEqualTo("040");
+    }
+
     @Test
     void whoWaitsForTheSameRackIsToldWhenItRunsShort() {
         String lot = WaitingForTheSaw.lot(register, shop, lead, "AL6061", true);

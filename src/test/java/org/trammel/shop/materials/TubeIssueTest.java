@@ -346,27 +346,6 @@ class TubeIssueTest {
         assertThat(lots.madeOf(frame.serial())).hasSize(10);
     }
 
-    /** A part that was joined has no sheet of tubes any more; the whole waits for its tube all the same. */
-    @Test
-    void aTubeOfAJoinedPartIsReplacedFromTheSheetOfItsLot() {
-        WholeShop.Frame frame = rack.frame();
-        String lot = rack.whole();
-        Destination part = new Destination(frame.serial(), "FT", "AL6061", null, "020", "down tube of the part");
-        long use = lots.issue(shop.act(worker), lot, part, LotKind.TUBE, null, null);
-        beans.getBean(TubeIssueRepository.class)
-                .saveAndFlush(new TubeIssueRow(use, at(frame), "DOWN_TUBE", null, null, worker));
-        issueAll(frame, lot);
-        lots.scrap(shop.act(worker), use, "cracked");
-        tick(frame, null);
-        tick(frame, null);
-        assertThat(shop.sheet(frame).inTheWay()).singleElement().satisfies(refused -> {
-            assertThat(refused.why()).contains("scrapped (down tube of the part)");
-            assertThat(refused.instead()).contains("sheet of its lot");
-        });
-        lots.issue(shop.act(worker), lot, part, LotKind.TUBE, null, null);
-        assertThat(shop.at(frame).line().code()).isEqualTo("030");
-    }
-
     /** Nothing of the frame is drawn but its down tube, which the characteristics tell. */
     @Test
     void aTypedDrawingHasThePlacesOfItsKind() {

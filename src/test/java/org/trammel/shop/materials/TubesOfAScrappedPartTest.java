@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.transaction.support.TransactionTemplate;
+import org.trammel.calc.marks.SerialNumber;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
@@ -203,5 +205,63 @@ class TubesOfAScrappedPartTest {
                 Map.of(issuing, new Revising.Said(verdict, "of the newer drawing")),
                 null);
         return tubes.open(at(part(frame, "")));
+    }
+
+    private static void refusedDeed(ThrowingCallable deed, String... words) {
+        assertThatThrownBy(deed)
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        refused ->
+                                assertThat(refused.what() + " " + refused.why()).contains(words));
+    }
+
+    /** A part that was joined has no sheet of tubes any more; the whole waits for its tube all the same. */
+    @Test
+    void aTubeOfAJoinedPartIsReplacedFromTheSheetOfItsLot() {
+        WholeShop.Frame frame = rack.drawn(shop.frame(SmallRoute.of(
+                        SmallRoute.op("170").joins().step("join").step("look").sheet(),
+                        SmallRoute.op("180").step("wash").sheet())
+                .child(
+                        "FT",
+                        SmallRoute.of(
+                                SmallRoute.op("020").step(AtTheRack.everyTube()).sheet()))
+                .sheet()));
+        String lot = rack.whole();
+        long ofPart = travellers.inForce(frame.serial(), "FT").travellerId();
+        WholeShop.Frame part =
+                new WholeShop.Frame(frame.orderId(), frame.designId(), frame.number(), ofPart, frame.serial());
+        issueAll(part, lot);
+        tick(part, null);
+        tick(frame, null);
+        List<MadeOf> made = lots.madeOf(frame.serial());
+        lots.scrap(shop.act(worker), made.get(0).useId(), "cracked");
+        lots.scrap(shop.act(worker), made.get(1).useId(), "cracked too");
+        tick(frame, null);
+        assertThat(shop.sheet(frame).inTheWay()).singleElement().satisfies(refused -> {
+            assertThat(refused.why()).contains("scrapped (down tube)");
+            assertThat(refused.instead()).contains("sheet of its lot, to FT as “down tube”");
+        });
+        String serial = SerialNumber.read(frame.serial()) instanceof SerialNumber.Result.Whole whole
+                ? whole.serial().part("FT").stored()
+                : "";
+        refusedDeed(
+                () -> lots.issue(shop.act(worker), rack.lot("42 × 1,6"), serial, "down tube", "170", null, null),
+                "The down tube was not issued.",
+                "holds 42 × 1,6 mm; the drawing asks for 35 × 1,4 mm as down tube");
+        refusedDeed(
+                () -> lots.issue(
+                        shop.act(worker),
+                        rack.lot(LotKind.TUBE, "T4", null, "35 × 1,4"),
+                        serial,
+                        "down tube",
+                        "170",
+                        null,
+                        null),
+                "its temper is T4");
+        lots.issue(shop.act(worker), lot, serial, "some tube", "170", null, null);
+        lots.issue(shop.act(worker), lot, serial, "Down tube", "170", null, null);
+        assertThat(shop.at(frame).line().code()).as("one tube is not two").isEqualTo("170");
+        lots.issue(shop.act(worker), lot, serial, "top tube", "170", null, null);
+        assertThat(shop.at(frame).line().code()).isEqualTo("180");
     }
 }
