@@ -110,7 +110,7 @@ class SheetPages {
                 ? frames.of(sheet, who, new FrameViews.Asked(query.step(), null, Boolean.TRUE.equals(query.here())))
                 : null;
         model.addAttribute("coat", coat(sheet));
-        model.addAttribute("cuts", cuts(sheet));
+        model.addAttribute("cuts", cuts.at(sheet).orElse(null));
         model.addAttribute("torques", torques(sheet));
         model.addAttribute("builds", builds(sheet));
         model.addAttribute("weld", weld(sheet));
@@ -151,12 +151,6 @@ class SheetPages {
         return at != null && coats.at(at.line().code(), sheet.head().metal())
                 ? at.line().operationId()
                 : null;
-    }
-
-    /** The operation at hand, where the tubes of the frame are measured. */
-    private @Nullable Long cuts(FrameSheet sheet) {
-        FrameSheet.OperationSheetOfFrame at = sheet.at();
-        return at != null && cuts.at(sheet.head(), at.line().code()) ? at.line().operationId() : null;
     }
 
     /** The operation at hand, where the components of the frame are torqued. */

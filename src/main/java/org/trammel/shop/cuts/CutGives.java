@@ -52,14 +52,14 @@ class CutGives implements GivenByRecord {
 
     @Override
     public Map<String, Source> at(long operationId, String operationCode) {
-        if (!turn.records(operationCode)) {
+        if (!turn.records(operationId, operationCode)) {
             return Map.of();
         }
         FrameSheet.OperationSheetOfFrame at = travellers.operation(operationId);
         if (at.outside()) {
             return Map.of();
         }
-        List<CutTubes.Piece> pieces = turn.pieces(travellers.headOf(operationId), operationCode);
+        List<CutTubes.Piece> pieces = turn.pieces(travellers.headOf(operationId), operationId, operationCode);
         Map<String, Source> sources = new HashMap<>();
         at.characteristics().stream()
                 .filter(one -> CutAsked.of(one.name(), one.unit())
@@ -92,6 +92,9 @@ class CutGives implements GivenByRecord {
      * @param all the newest of every piece
      */
     void give(Act act, CutTurn.At at, Cut newest, Collection<Cut> all) {
+        if (!turn.records(at.line().operationId(), at.line().code())) {
+            return;
+        }
         boolean whole = all.size() >= at.pieces().size();
         List<RecordedReadings.Value> values = new ArrayList<>();
         for (FrameSheet.CharacteristicLine one :

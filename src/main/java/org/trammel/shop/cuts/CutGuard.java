@@ -10,7 +10,10 @@ import org.trammel.shop.travellers.Awaited;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
 
-/** Keeps the gate of an operation shut until every tube of the frame's own cut list is measured. */
+/**
+ * Keeps the gate of an operation shut until every tube of the frame's own cut list is measured, and any later one until a
+ * tube that took the place of another is.
+ */
 @Component
 class CutGuard implements Awaited {
 
@@ -26,11 +29,14 @@ class CutGuard implements Awaited {
 
     @Override
     public Optional<Refusal> outstanding(AtItsGate operation) {
-        if (operation.doneOutside() || !turn.records(operation.code())) {
+        if (operation.doneOutside()) {
             return Optional.empty();
         }
         FrameSheet.Head head = travellers.head(operation.travellerId());
-        List<CutTubes.Piece> pieces = turn.pieces(head, operation.code());
+        List<CutTubes.Piece> pieces = turn.pieces(head, operation.operationId(), operation.code());
+        if (pieces.isEmpty()) {
+            return Optional.empty();
+        }
         Set<String> recorded = records.newest(head, operation.operationId()).keySet();
         List<String> missing = pieces.stream()
                 .filter(piece -> !recorded.contains(piece.code()))

@@ -1,17 +1,21 @@
 package org.trammel.shop.cuts;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.materials.TubeSheets;
 import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Traces;
 
 /** Reads what was measured of the tubes of a frame. */
 @Component
@@ -21,11 +25,13 @@ class CutRecords {
     private final CutRepository cuts;
     private final CutEndRepository ends;
     private final TubeSheets tubes;
+    private final Traces traces;
 
-    CutRecords(CutRepository cuts, CutEndRepository ends, TubeSheets tubes) {
+    CutRecords(CutRepository cuts, CutEndRepository ends, TubeSheets tubes, Traces traces) {
         this.cuts = cuts;
         this.ends = ends;
         this.tubes = tubes;
+        this.traces = traces;
     }
 
     /** One cut of an operation. */
@@ -69,6 +75,24 @@ class CutRecords {
             }
         }
         return Map.of();
+    }
+
+    /**
+     * Pieces of a frame whose tube is another one than was measured, at whichever operation: it was issued to their place
+     * since.
+     */
+    Set<String> replaced(FrameSheet.Head head) {
+        Map<String, Instant> issued = tubes.issuedAt(head.serial(), head.part());
+        if (issued.isEmpty()) {
+            return Set.of();
+        }
+        List<Long> operations = traces.operationsOf(head.travellerId());
+        Map<String, Instant> measured = new HashMap<>();
+        cuts.findByOperationIdInOrderById(operations).forEach(row -> measured.put(row.piece(), row.at()));
+        return measured.keySet().stream()
+                .filter(piece ->
+                        issued.containsKey(piece) && measured.get(piece).isBefore(issued.get(piece)))
+                .collect(Collectors.toSet());
     }
 
     private void leaveOutReplaced(FrameSheet.Head head, Map<String, Cut> cuts) {

@@ -93,6 +93,14 @@ class CutRow {
         return operationId;
     }
 
+    String piece() {
+        return piece;
+    }
+
+    Instant at() {
+        return at;
+    }
+
     UUID actId() {
         return actId;
     }

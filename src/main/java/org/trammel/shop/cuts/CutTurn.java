@@ -1,7 +1,9 @@
 package org.trammel.shop.cuts;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.designs.CutTubes;
@@ -21,6 +23,7 @@ class CutTurn {
     private final Travellers travellers;
     private final CutTubes tubes;
     private final HoleSaws saws;
+    private final CutRecords records;
     private final CutRepository cuts;
     private final Settings settings;
     private final Crew crew;
@@ -30,6 +33,7 @@ class CutTurn {
             Travellers travellers,
             CutTubes tubes,
             HoleSaws saws,
+            CutRecords records,
             CutRepository cuts,
             Settings settings,
             Crew crew) {
@@ -37,6 +41,7 @@ class CutTurn {
         this.travellers = travellers;
         this.tubes = tubes;
         this.saws = saws;
+        this.records = records;
         this.cuts = cuts;
         this.settings = settings;
         this.crew = crew;
@@ -54,29 +59,53 @@ class CutTurn {
         hasCome.to(act, operationId);
     }
 
-    /** Whether cuts are recorded at an operation of that code: by the setting, and as soon as the shop keeps hole saws. */
-    boolean records(String operationCode) {
-        return Arrays.stream(settings.text("cut.operations").split(";"))
-                        .map(String::strip)
-                        .anyMatch(operationCode::equals)
-                && saws.kept();
+    /**
+     * Whether every tube is measured at an operation: by the setting, and as soon as the shop keeps hole saws. Once a tube was
+     * measured there it stays so, whatever becomes of the saws.
+     */
+    boolean records(long operationId, String operationCode) {
+        return named(operationCode) && (saws.kept() || cuts.existsByOperationId(operationId));
     }
 
-    /** What is cut at an operation; empty where cuts are not recorded or the drawing computes none. */
-    List<CutTubes.Piece> pieces(FrameSheet.Head head, String operationCode) {
+    /** Whether the setting names operations of that code. */
+    boolean named(String operationCode) {
+        return Arrays.stream(settings.text("cut.operations").split(";"))
+                .map(String::strip)
+                .anyMatch(operationCode::equals);
+    }
+
+    /**
+     * What is measured at an operation: every piece where cuts are recorded, elsewhere those whose tube is another one than
+     * was measured. Empty where the drawing computes none.
+     */
+    List<CutTubes.Piece> pieces(FrameSheet.Head head, long operationId, String operationCode) {
         Long revision = head.designRevisionId();
-        return revision == null || !records(operationCode) ? List.of() : tubes.of(revision, head.kind());
+        if (revision == null) {
+            return List.of();
+        }
+        if (records(operationId, operationCode)) {
+            return tubes.of(revision, head.kind());
+        }
+        Set<String> replaced = records.replaced(head);
+        return replaced.isEmpty()
+                ? List.of()
+                : tubes.of(revision, head.kind()).stream()
+                        .filter(piece -> replaced.contains(piece.code()))
+                        .toList();
     }
 
     /** The operation as it is read, also after it is done. */
     At of(long operationId) {
         FrameSheet.Head head = travellers.headOf(operationId);
         FrameSheet.OperationLine line = travellers.operation(operationId).line();
+        List<CutTubes.Piece> pieces = new ArrayList<>(pieces(head, operationId, line.code()));
         Long revision = head.designRevisionId();
-        // What was recorded is read also after the last saw was retired.
-        List<CutTubes.Piece> pieces = revision != null && cuts.existsByOperationId(operationId)
-                ? tubes.of(revision, head.kind())
-                : pieces(head, line.code());
+        if (revision != null && !records(operationId, line.code())) {
+            Set<String> here = records.newest(head, operationId).keySet();
+            tubes.of(revision, head.kind()).stream()
+                    .filter(piece -> here.contains(piece.code()) && !pieces.contains(piece))
+                    .forEach(pieces::add);
+        }
         if (pieces.isEmpty()) {
             throw Refusal.missing(
                     "There is no sheet of cuts.",

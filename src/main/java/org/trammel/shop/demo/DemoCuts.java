@@ -74,7 +74,7 @@ class DemoCuts {
     }
 
     boolean at(long operationId, String code) {
-        return sheets.at(travellers.headOf(operationId), code);
+        return sheets.at(travellers.headOf(operationId), operationId, code);
     }
 
     /** Which characteristics a record gives, once the tubes are measured where some are to be read. */

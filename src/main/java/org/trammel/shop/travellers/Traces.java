@@ -16,10 +16,12 @@ import org.trammel.shop.routes.Reduction;
 public class Traces {
 
     private final TravellerRepository travellers;
+    private final OperationRepository operations;
     private final CharacteristicRepository characteristics;
 
-    Traces(TravellerRepository travellers, CharacteristicRepository characteristics) {
+    Traces(TravellerRepository travellers, OperationRepository operations, CharacteristicRepository characteristics) {
         this.travellers = travellers;
+        this.operations = operations;
         this.characteristics = characteristics;
     }
 
@@ -29,6 +31,13 @@ public class Traces {
                 ? Map.of()
                 : travellers.serialsOf(travellerIds).stream()
                         .collect(Collectors.toMap(SerialOf::travellerId, SerialOf::serial));
+    }
+
+    /** Every operation of the piece a traveller is of, loops and those done under an older revision included. */
+    public List<Long> operationsOf(long travellerId) {
+        return operations.ofSamePiece(travellers.ofSamePiece(travellerId)).stream()
+                .map(Operation::id)
+                .toList();
     }
 
     /** Every traveller of each serial, oldest first, parts and withdrawn ones included. */

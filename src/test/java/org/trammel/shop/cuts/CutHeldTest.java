@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.trammel.shop.ShopTest;
 import org.trammel.shop.designs.CutTubes;
+import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.materials.WaitingForTheSaw;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.routes.Signer;
@@ -75,6 +78,47 @@ class CutHeldTest extends AtTheSaw {
     }
 
     @Test
+    void aTubeThatTookAPlaceLaterIsMeasuredThereBeforeAnyGateOpens() {
+        sawn.saw("54");
+        WholeShop.Frame frame = later();
+        WaitingForTheSaw.issued(beans, shop, frame, "DOWN_TUBE");
+        long sawing = cutting(frame);
+        Map<BigDecimal, String> drawer = sawn.drawer(cuts.of(sawing).pieces());
+        rest(sawing, drawer);
+        shop.clock().pass(Duration.ofMinutes(5));
+        assertThat(shop.at(frame).line().code()).isEqualTo("040");
+        refused(() -> cuts.of(shop.at(frame).line().operationId()), "There is no sheet of cuts.");
+        WaitingForTheSaw.issued(beans, shop, frame, "DOWN_TUBE");
+        long forming = cutting(frame);
+        assertThat(shop.at(frame).line().code()).isEqualTo("040");
+        assertThat(cuts.of(forming).pieces()).extracting(CutTubes.Piece::code).containsExactly("DOWN_TUBE");
+        rest(forming, drawer);
+        assertThat(shop.at(frame).line().code()).isEqualTo("999");
+        assertThat(cuts.of(forming).recorded()).containsOnlyKeys("DOWN_TUBE");
+        sawn.retireAll();
+    }
+
+    @Test
+    void retiringTheLastSawOpensNoGateOfAFrameThatWasBegun() {
+        sawn.saw("54");
+        WholeShop.Frame frame = frame();
+        long operation = cutting(frame);
+        Map<BigDecimal, String> drawer = sawn.drawer(cuts.of(operation).pieces());
+        cuts.record(shop.act(worker), operation, sawn.entry(piece(cuts.of(operation), "TOP_TUBE"), drawer, "0.10"));
+        sawn.retireAll();
+        String feeler = shop.gauge("FEELER", "mm", null, LocalDate.of(2027, 1, 1));
+        refused(
+                () -> readings.read(
+                        shop.act(worker),
+                        shop.at(frame).characteristics().get(0).characteristicId(),
+                        new Readings.Input(List.of(BigDecimal.ZERO), feeler, null, false)),
+                "030-6 is not keyed.");
+        rest(operation, sawn.drawer(cuts.of(operation).pieces()), "TOP_TUBE");
+        assertThat(shop.at(frame).line().code()).isEqualTo("999");
+        sawn.retireAll();
+    }
+
+    @Test
     void whoeverMeasuredATubeIsNoSecond() {
         sawn.saw("54");
         WholeShop.Frame frame = frame();
@@ -85,5 +129,15 @@ class CutHeldTest extends AtTheSaw {
         assertThat(beans.getBean(Evidence.class).barredFrom(operation, Signer.SECOND))
                 .contains(other);
         sawn.retireAll();
+    }
+
+    private WholeShop.Frame later() {
+        return WaitingForTheSaw.frame(
+                shop,
+                jdbc,
+                SmallRoute.of(
+                        SmallRoute.op("030").step("cut").sheet(),
+                        SmallRoute.op("040").step("form").sheet(),
+                        SmallRoute.op("999").step("on").sheet()));
     }
 }
