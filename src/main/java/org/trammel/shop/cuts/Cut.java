@@ -79,6 +79,11 @@ public record Cut(
                 Instant.EPOCH);
     }
 
+    /** The same with these ends only. */
+    Cut with(List<End> some) {
+        return new Cut(piece, called, blank_mm, wanted_mm, phase_deg, some, with, by, at);
+    }
+
     /** Its name in the cut list, that of its mirror image too. */
     String tube() {
         return piece.replaceFirst("-.*", "").replace('_', ' ').toLowerCase(Locale.ROOT);

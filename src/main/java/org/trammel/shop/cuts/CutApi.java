@@ -16,6 +16,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
 
 /** Cuts and hole saws for programs. */
 @RestController
@@ -48,7 +49,7 @@ class CutApi {
             BigDecimal wallMm,
 
             @Schema(description = "at eight places round the end, its mate held") @Nullable
-            List<BigDecimal> gapsMm) {}
+            List<@Nullable BigDecimal> gapsMm) {}
 
     record TubeCut(
             @Schema(description = "code of the piece, as the sheet names it") @Nullable
@@ -59,7 +60,7 @@ class CutApi {
             @Schema(description = "how far the second cut stands off its phase") @Nullable
             BigDecimal phaseDeg,
 
-            @Nullable List<EndCut> ends,
+            @Nullable List<@Nullable EndCut> ends,
             @Nullable String lengthGauge,
             @Nullable String angleGauge,
             @Nullable String phaseGauge,
@@ -71,17 +72,31 @@ class CutApi {
     Cuts.Sheet record(Act act, @PathVariable long operationId, @RequestBody TubeCut body) {
         Map<Integer, Cuts.EndEntry> ends = new LinkedHashMap<>();
         if (body.ends() != null) {
-            body.ends()
-                    .forEach(end -> ends.put(
-                            end.place(),
-                            new Cuts.EndEntry(
-                                    end.saw(),
-                                    end.angleDeg(),
-                                    end.wallMm(),
-                                    end.gapsMm() == null ? List.of() : end.gapsMm())));
+            body.ends().forEach(end -> put(ends, end));
         }
         return cuts.record(
                 act, operationId, new Cuts.Entry(body.piece(), body.blankMm(), body.phaseDeg(), ends, gauges(body)));
+    }
+
+    private static void put(Map<Integer, Cuts.EndEntry> ends, @Nullable EndCut end) {
+        if (end == null) {
+            throw Refusal.input(
+                    "ends",
+                    "The cut was not recorded.",
+                    "One of its ends is empty.",
+                    "Say of each end what it measures, or leave it out.");
+        }
+        if (ends.containsKey(end.place())) {
+            throw Refusal.input(
+                    "ends",
+                    "The cut was not recorded.",
+                    "Two of its ends are at place " + end.place() + ".",
+                    "Say each end once: 1 for the first of the tube, 2 for the second.");
+        }
+        ends.put(
+                end.place(),
+                new Cuts.EndEntry(
+                        end.saw(), end.angleDeg(), end.wallMm(), end.gapsMm() == null ? List.of() : end.gapsMm()));
     }
 
     private static Map<String, String> gauges(TubeCut body) {

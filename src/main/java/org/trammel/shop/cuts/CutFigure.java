@@ -8,22 +8,29 @@ import org.jspecify.annotations.Nullable;
 
 /** What is measured of a tube that was cut, each with a gauge of its own. */
 enum CutFigure {
-    LENGTH("mm", Cut.With::length),
-    ANGLE("°", Cut.With::angle),
-    PHASE("°", Cut.With::phase),
-    GAP("mm", Cut.With::gap),
-    WALL("mm", Cut.With::wall);
+    LENGTH("mm", "cut.own.blank", Cut.With::length),
+    ANGLE("°", "cut.own.angle", Cut.With::angle),
+    PHASE("°", "cut.own.phase", Cut.With::phase),
+    GAP("mm", "cut.own.gap", Cut.With::gap),
+    WALL("mm", "cut.own.wall", Cut.With::wall);
 
     private final String unit;
+    private final String allowed;
     private final Function<Cut.With, @Nullable String> gauge;
 
-    CutFigure(String unit, Function<Cut.With, @Nullable String> gauge) {
+    CutFigure(String unit, String allowed, Function<Cut.With, @Nullable String> gauge) {
         this.unit = unit;
+        this.allowed = allowed;
         this.gauge = gauge;
     }
 
     String unit() {
         return unit;
+    }
+
+    /** The setting that says how far it may be off where no characteristic judges it. */
+    String allowed() {
+        return allowed;
     }
 
     /** Numbers of the gauges it was read with. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.springframework.stereotype.Component;
+import org.trammel.calc.metrology.Limits;
 import org.trammel.shop.designs.CutTubes;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.inspection.GivenByRecord;
@@ -144,15 +145,21 @@ class CutGives implements GivenByRecord {
                 asked.figure().unit());
     }
 
-    /** The one that lies farthest from what is asked. */
+    /** The one with the least margin to the limits, as where every figure is kept; without limits the farthest off. */
     private static BigDecimal worst(FrameSheet.CharacteristicLine one, List<BigDecimal> figures) {
-        BigDecimal nominal = one.nominal() == null ? BigDecimal.ZERO : one.nominal();
-        return figures.stream()
-                .max(Comparator.comparing(value -> value.subtract(nominal).abs()))
-                .orElseThrow();
+        if (one.lowerLimit() == null && one.upperLimit() == null) {
+            BigDecimal nominal = one.nominal() == null ? BigDecimal.ZERO : one.nominal();
+            return figures.stream()
+                    .max(Comparator.comparing(value -> value.subtract(nominal).abs()))
+                    .orElseThrow();
+        }
+        return org.trammel.calc.metrology.Reduction.WORST.of(figures, new Limits(one.lowerLimit(), one.upperLimit()))
+                        instanceof org.trammel.calc.metrology.Reduction.Result.Reduced worst
+                ? worst.value()
+                : figures.get(0);
     }
 
-    private static boolean outside(FrameSheet.CharacteristicLine one, List<BigDecimal> figures) {
+    static boolean outside(FrameSheet.CharacteristicLine one, List<BigDecimal> figures) {
         return figures.stream()
                 .anyMatch(value -> one.lowerLimit() != null && value.compareTo(one.lowerLimit()) < 0
                         || one.upperLimit() != null && value.compareTo(one.upperLimit()) > 0);

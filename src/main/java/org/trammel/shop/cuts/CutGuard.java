@@ -1,8 +1,8 @@
 package org.trammel.shop.cuts;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.designs.CutTubes;
 import org.trammel.shop.records.Refusal;
@@ -19,11 +19,13 @@ class CutGuard implements Awaited {
 
     private final CutTurn turn;
     private final CutRecords records;
+    private final CutUnjudged unjudged;
     private final Travellers travellers;
 
-    CutGuard(CutTurn turn, CutRecords records, Travellers travellers) {
+    CutGuard(CutTurn turn, CutRecords records, CutUnjudged unjudged, Travellers travellers) {
         this.turn = turn;
         this.records = records;
+        this.unjudged = unjudged;
         this.travellers = travellers;
     }
 
@@ -34,16 +36,17 @@ class CutGuard implements Awaited {
         }
         FrameSheet.Head head = travellers.head(operation.travellerId());
         List<CutTubes.Piece> pieces = turn.pieces(head, operation.operationId(), operation.code());
-        if (pieces.isEmpty()) {
-            return Optional.empty();
-        }
-        Set<String> recorded = records.newest(head, operation.operationId()).keySet();
+        Map<String, Cut> recorded = records.newest(head, operation.operationId());
         List<String> missing = pieces.stream()
-                .filter(piece -> !recorded.contains(piece.code()))
+                .filter(piece -> !recorded.containsKey(piece.code()))
                 .map(CutTubes.Piece::called)
                 .toList();
         return missing.isEmpty()
-                ? Optional.empty()
+                ? unjudged.holding(head, operation.operationId(), operation.code(), recorded.values())
+                        .map(why -> Refusal.state(
+                                operation.cannot(),
+                                why,
+                                "Measure it again, cut another tube, or have its nonconformance decided."))
                 : Optional.of(Refusal.state(
                         operation.cannot(),
                         "Not measured against its cut list: " + String.join(", ", missing) + ".",

@@ -31,6 +31,7 @@ public class Cuts {
     private final CutRecords records;
     private final CutTurn turn;
     private final CutGives gives;
+    private final CutUnjudged unjudged;
     private final CutGauges gauges;
     private final HoleSaws saws;
     private final ActLog log;
@@ -41,6 +42,7 @@ public class Cuts {
             CutRecords records,
             CutTurn turn,
             CutGives gives,
+            CutUnjudged unjudged,
             CutGauges gauges,
             HoleSaws saws,
             ActLog log) {
@@ -49,6 +51,7 @@ public class Cuts {
         this.records = records;
         this.turn = turn;
         this.gives = gives;
+        this.unjudged = unjudged;
         this.gauges = gauges;
         this.saws = saws;
         this.log = log;
@@ -80,8 +83,18 @@ public class Cuts {
             @Nullable BigDecimal wall_mm,
             List<@Nullable BigDecimal> gaps_mm) {}
 
-    /** The pieces of the frame's own cut list, and what was recorded of each. */
-    public record Sheet(long operationId, List<CutTubes.Piece> pieces, Map<String, Cut> recorded) {
+    /**
+     * The pieces of the frame's own cut list, and what was recorded of each.
+     *
+     * @param unjudged by piece, those of its figures that no characteristic of the operation judges
+     * @param beyond of these, what lies beyond what is allowed
+     */
+    public record Sheet(
+            long operationId,
+            List<CutTubes.Piece> pieces,
+            Map<String, Cut> recorded,
+            Map<String, List<String>> unjudged,
+            Map<String, List<String>> beyond) {
 
         /** The first that is not recorded; null if all are. */
         public CutTubes.@Nullable Piece next() {
@@ -95,7 +108,7 @@ public class Cuts {
     @Transactional(readOnly = true)
     public Sheet of(long operationId) {
         CutTurn.At at = turn.of(operationId);
-        return new Sheet(operationId, at.pieces(), records.newest(at.head(), operationId));
+        return sheet(at, records.newest(at.head(), operationId));
     }
 
     @Transactional
@@ -129,17 +142,31 @@ public class Cuts {
         Map<String, Cut> all = new LinkedHashMap<>(records.newest(at.head(), operationId));
         all.keySet().retainAll(at.pieces().stream().map(CutTubes.Piece::code).toList());
         gives.give(act, at, cut, all.values());
+        unjudged.found(act, at, cut);
         turn.come(act, operationId);
-        return new Sheet(operationId, at.pieces(), all);
+        return sheet(at, all);
+    }
+
+    private Sheet sheet(CutTurn.At at, Map<String, Cut> recorded) {
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        Map<String, List<String>> beyond = new LinkedHashMap<>();
+        unjudged.of(at.head(), at.line().operationId(), at.line().code(), recorded.values())
+                .forEach((piece, told) -> {
+                    names.put(piece, told.names());
+                    if (!told.beyond().isEmpty()) {
+                        beyond.put(piece, told.beyond());
+                    }
+                });
+        return new Sheet(at.line().operationId(), at.pieces(), recorded, names, beyond);
     }
 
     private Cut measured(Act act, CutTubes.Piece piece, Entry entry) {
-        BigDecimal blank = figure("blank", "Its length", entry.blank_mm(), "mm");
+        BigDecimal blank = figure("blank", "Its length", entry.blank_mm(), "mm", 2);
         List<Cut.End> measured = new ArrayList<>();
         for (CutTubes.End end : piece.ends()) {
             measured.add(end(end, entry.ends().get(end.place())));
         }
-        BigDecimal phase = piece.phased() ? figure("phase", "Its phase", entry.phase_deg(), "°") : null;
+        BigDecimal phase = piece.phased() ? figure("phase", "Its phase", entry.phase_deg(), "°", 2) : null;
         String length = gauges.length(entry.gauge("lengthGauge"), "lengthGauge", CutGauges.LENGTH, blank)
                 .code();
         return new Cut(
@@ -188,14 +215,22 @@ public class Cuts {
                 end.place(),
                 end.mate(),
                 saw.code(),
-                figure("angle" + place, "The angle at the " + end.mate(), entry.angle_deg(), "°"),
+                figure("angle" + place, "The angle at the " + end.mate(), entry.angle_deg(), "°", 2),
                 end.angle_deg(),
-                figure("wall" + place, "The wall at the lip of the " + end.mate(), entry.wall_mm(), "mm"),
+                figure("wall" + place, "The wall at the lip of the " + end.mate(), entry.wall_mm(), "mm", 3),
                 end.wall_mm(),
                 gaps(end, entry));
     }
 
     private static List<BigDecimal> gaps(CutTubes.End end, EndEntry entry) {
+        if (entry.gaps_mm().size() > PLACES) {
+            throw Refusal.input(
+                    "gap" + end.place() + "-" + (PLACES + 1),
+                    DEED,
+                    entry.gaps_mm().size() + " gaps came of the end at the " + end.mate() + "; it is felt at " + PLACES
+                            + " places.",
+                    "Give one gap for each place, in turn.");
+        }
         List<BigDecimal> gaps = new ArrayList<>();
         for (int i = 0; i < PLACES; i++) {
             String field = "gap" + end.place() + "-" + (i + 1);
@@ -203,7 +238,8 @@ public class Cuts {
                     field,
                     "The gap at place " + (i + 1) + " of the " + end.mate(),
                     i < entry.gaps_mm().size() ? entry.gaps_mm().get(i) : null,
-                    "mm; 0 where no leaf enters");
+                    "mm; 0 where no leaf enters",
+                    3);
             if (gap.signum() < 0 || gap.compareTo(WIDEST_MM) > 0) {
                 throw Refusal.input(
                         field,
@@ -216,10 +252,12 @@ public class Cuts {
         return gaps;
     }
 
-    private static BigDecimal figure(String field, String what, @Nullable BigDecimal value, String unit) {
+    /** @param decimals that are kept: what is judged is what is kept */
+    private static BigDecimal figure(String field, String what, @Nullable BigDecimal value, String unit, int decimals) {
         if (value == null) {
             throw Refusal.input(field, DEED, what + " is missing.", "Measure it and enter it in " + unit + ".");
         }
+        CutDigits.require(field, DEED, what, value, decimals);
         return Objects.requireNonNull(value);
     }
 }

@@ -89,6 +89,7 @@ public class HoleSaws {
                             : diameter_mm.toPlainString() + " mm does not lie above 0 and up to 300 mm.",
                     "Read its mark, in mm.");
         }
+        CutDigits.require("diameter", deed, "Its diameter", diameter_mm, 3);
         saws.saveAndFlush(
                 new HoleSawRow(label, TypedText.line("what", "What it is", deed, what, 100), diameter_mm, act));
         log.event(Chains.SHOP, "hole-saw-registered", Map.of("saw", label, "diameter", diameter_mm.toPlainString()));
@@ -109,6 +110,7 @@ public class HoleSaws {
         if (measured_mm == null) {
             throw Refusal.input("measured", deed, "What it measures is missing.", "Measure it over the teeth, in mm.");
         }
+        CutDigits.require("measured", deed, "What it measures", measured_mm, 3);
         BigDecimal worn = row.diameter_mm().subtract(measured_mm);
         if (worn.abs().compareTo(FAR_MM) > 0) {
             throw Refusal.input(
@@ -189,6 +191,16 @@ public class HoleSaws {
                             + bare(end.mate_mm()) + " mm, and a saw from that to " + bare(most) + " mm fits it.",
                     "Read the label of the saw in the machine. If it was this one, the cut is not that of the drawing:"
                             + " stop and call the QA lead.");
+        }
+        BigDecimal least = end.mate_mm().subtract(settings.number("cut.saw.worn"));
+        if (check.measured_mm().compareTo(least) < 0) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    saw.code() + " measures " + bare(check.measured_mm()) + " mm over its teeth; the " + end.mate()
+                            + " has " + bare(end.mate_mm()) + " mm, and a saw of at least " + bare(least)
+                            + " mm cuts it.",
+                    "Take another saw, and have this one retired.");
         }
         if (check.measured_mm().compareTo(most) > 0) {
             throw Refusal.input(

@@ -67,6 +67,11 @@ abstract class AtTheSaw {
     }
 
     protected static CharacteristicSheet asked(String code, String name, String unit, String lower, String upper) {
+        return asked(code, name, unit, lower, upper, Reduction.WORST);
+    }
+
+    protected static CharacteristicSheet asked(
+            String code, String name, String unit, String lower, String upper, Reduction reduction) {
         return new CharacteristicSheet(
                 code,
                 name,
@@ -78,7 +83,7 @@ abstract class AtTheSaw {
                 new BigDecimal(upper),
                 unit.equals("°") ? "PROTRACTOR" : "FEELER",
                 List.of("worst"),
-                Reduction.WORST,
+                reduction,
                 Rule.PLAIN,
                 List.of(Signer.WORKER),
                 false,

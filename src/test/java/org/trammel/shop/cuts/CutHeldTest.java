@@ -14,6 +14,7 @@ import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.materials.WaitingForTheSaw;
+import org.trammel.shop.nonconformance.NonconformanceLine;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.CharacteristicState;
@@ -129,6 +130,56 @@ class CutHeldTest extends AtTheSaw {
         assertThat(beans.getBean(Evidence.class).barredFrom(operation, Signer.SECOND))
                 .contains(other);
         sawn.retireAll();
+    }
+
+    @Test
+    void whatNobodyJudgesShutsTheGateBeyondWhatIsAllowed() {
+        sawn.saw("54");
+        WholeShop.Frame frame = later();
+        long operation = cutting(frame);
+        Cuts.Sheet sheet = cuts.of(operation);
+        Map<BigDecimal, String> drawer = sawn.drawer(sheet.pieces());
+        CutTubes.Piece top = piece(sheet, "TOP_TUBE");
+        rest(operation, drawer, "TOP_TUBE");
+        Cuts.Entry whole = sawn.entry(top, drawer, "0.10");
+        BigDecimal asDrawn = top.blank_mm();
+        cuts.record(shop.act(worker), operation, blank(whole, asDrawn.subtract(new BigDecimal("40"))));
+        assertThat(shop.at(frame).line().code()).isEqualTo("030");
+        assertThat(cuts.of(operation).beyond()).containsOnlyKeys("TOP_TUBE");
+        assertThat(deciding.of(frame.serial()))
+                .filteredOn(one -> one.decision() == null)
+                .extracting(NonconformanceLine::words)
+                .anyMatch(words -> words.contains("The top tube, measured") && words.contains("blank 568,8"));
+        shop.clock().pass(Duration.ofMinutes(5));
+        cuts.record(shop.act(worker), operation, blank(whole, asDrawn.subtract(new BigDecimal("41"))));
+        conceded(frame);
+        conceded(frame);
+        assertThat(shop.at(frame).line().code()).as("both were decided").isEqualTo("040");
+        sawn.retireAll();
+    }
+
+    @Test
+    void aConcessionOfWhatNobodyJudgesSpeaksForThatRecordOnly() {
+        sawn.saw("54");
+        WholeShop.Frame frame = later();
+        long operation = cutting(frame);
+        Map<BigDecimal, String> drawer = sawn.drawer(cuts.of(operation).pieces());
+        CutTubes.Piece top = piece(cuts.of(operation), "TOP_TUBE");
+        Cuts.Entry whole = sawn.entry(top, drawer, "0.10");
+        cuts.record(shop.act(worker), operation, blank(whole, top.blank_mm().subtract(BigDecimal.ONE)));
+        conceded(frame);
+        shop.clock().pass(Duration.ofMinutes(5));
+        cuts.record(shop.act(worker), operation, blank(whole, top.blank_mm().subtract(BigDecimal.TEN)));
+        rest(operation, drawer, "TOP_TUBE");
+        assertThat(shop.at(frame).line().code()).isEqualTo("030");
+        cuts.record(shop.act(worker), operation, blank(whole, top.blank_mm().add(new BigDecimal("0.4"))));
+        assertThat(cuts.of(operation).beyond()).isEmpty();
+        assertThat(cuts.of(operation).unjudged().get("TOP_TUBE")).contains("blank", "angle to the head tube", "phase");
+        sawn.retireAll();
+    }
+
+    private static Cuts.Entry blank(Cuts.Entry of, BigDecimal blank) {
+        return new Cuts.Entry(of.piece(), blank, of.phase_deg(), of.ends(), of.gauges());
     }
 
     private WholeShop.Frame later() {
