@@ -51,15 +51,7 @@ class ReadAgain {
      * @param corrected the reading that is corrected; null if it was read anew
      */
     void requireReason(Act act, Evidence.Wanted wanted, Means means, Verdict verdict, @Nullable Reading corrected) {
-        boolean doubtful = wanted.state() == CharacteristicState.UNDECIDED
-                || wanted.state() == CharacteristicState.NOT_CONFORMING && wanted.coldSetClock() != null;
-        BigDecimal before = before(wanted);
-        if (verdict != Verdict.CONFORMING
-                || !doubtful
-                || wanted.readingId() == null
-                || before != null && finer(means, before)
-                || corrected != null && atOnce(act, corrected)
-                || crew.byId(act.by()).is(Role.QA_LEAD)) {
+        if (!lacksReason(act, wanted, means, verdict, corrected)) {
             return;
         }
         boolean undecided = wanted.state() == CharacteristicState.UNDECIDED;
@@ -71,6 +63,29 @@ class ReadAgain {
                 undecided
                         ? "Read it with a gauge of less uncertainty, or call the QA lead, who may correct it."
                         : "Have it set, read it with a gauge of less uncertainty, or call the QA lead, who may correct it.");
+    }
+
+    private boolean lacksReason(
+            Act act, Evidence.Wanted wanted, Means means, Verdict verdict, @Nullable Reading corrected) {
+        boolean doubtful = wanted.state() == CharacteristicState.UNDECIDED
+                || wanted.state() == CharacteristicState.NOT_CONFORMING && wanted.coldSetClock() != null;
+        BigDecimal before = before(wanted);
+        return verdict == Verdict.CONFORMING
+                && doubtful
+                && wanted.readingId() != null
+                && (before == null || !finer(means, before))
+                && (corrected == null || !atOnce(act, corrected))
+                && !crew.byId(act.by()).is(Role.QA_LEAD);
+    }
+
+    /**
+     * Whether the verdict stands although a record says something else: one more try by the same means settles nothing. What
+     * does not conform by it is always taken. The record itself is kept by its module.
+     */
+    boolean stands(Act act, Evidence.Wanted wanted, Means means, Verdict verdict) {
+        BigDecimal before = before(wanted);
+        boolean undecided = wanted.state() == CharacteristicState.UNDECIDED && before != null && !finer(means, before);
+        return undecided && verdict != Verdict.NOT_CONFORMING || lacksReason(act, wanted, means, verdict, null);
     }
 
     private @Nullable BigDecimal before(Evidence.Wanted wanted) {

@@ -87,7 +87,8 @@ public class RecordedReadings {
 
     /**
      * Gives an operation what a record says. The act is open already, on the chain of the frame. Left out is what is not
-     * at hand any more, released by a concession, of another unit, or asked with a doubt that the record does not tell.
+     * at hand any more, released by a concession, of another unit, undecided and
+     * read with no less doubt, or asked with a doubt that the record does not tell.
      *
      * @param giver who made the record count
      * @param record as people call it
@@ -152,15 +153,15 @@ public class RecordedReadings {
                 .toList();
     }
 
-    private Optional<ReadingLine> give(Act act, String record, Evidence.Wanted wanted, Value value) {
-        Means means = value.means() == null
+    private Optional<ReadingLine> give(Act act, String record, Evidence.Wanted wanted, Value given) {
+        Means means = given.means() == null
                 ? null
-                : value.means()
+                : given.means()
                         .reducedBy(org.trammel.calc.metrology.Reduction.valueOf(
                                 wanted.reduction().name()));
         boolean single = wanted.reduction() == Reduction.SINGLE;
-        if (!wanted.unit().equals(value.unit())
-                || single && value.raw().size() != 1
+        if (!wanted.unit().equals(given.unit())
+                || single && given.raw().size() != 1
                 || !judge.decides(
                         wanted.lowerLimit(),
                         wanted.upperLimit(),
@@ -169,20 +170,27 @@ public class RecordedReadings {
             return Optional.empty();
         }
         if (means != null) {
-            again.requireFiner(wanted, means);
+            BigDecimal value = Readings.reduce(wanted, given.raw());
+            if (again.stands(
+                    act,
+                    wanted,
+                    means,
+                    judge.of(wanted, value, Reading.With.of(means)).verdict())) {
+                return Optional.empty();
+            }
             readings.requireAnotherPerson(act, wanted, null);
         }
         ReadingLine taken = readings.judged(
                 act,
                 wanted,
                 means == null
-                        ? new Reading.With(null, shortened(value.readWith()), null, null, record)
+                        ? new Reading.With(null, shortened(given.readWith()), null, null, record)
                         : Reading.With.of(means, record),
                 means,
                 new Reading.Taken(
-                        value.raw(), Readings.reduce(wanted, value.raw()), null, null, true, false, null, null, null),
+                        given.raw(), Readings.reduce(wanted, given.raw()), null, null, true, false, null, null, null),
                 null);
-        value.computedFrom().stream()
+        given.computedFrom().stream()
                 .map(Means::gaugeId)
                 .distinct()
                 .forEach(gauge -> entities.persist(new ReadingGauge(gauge, taken.readingId())));

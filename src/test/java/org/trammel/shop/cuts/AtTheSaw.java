@@ -67,11 +67,15 @@ abstract class AtTheSaw {
     }
 
     protected static CharacteristicSheet asked(String code, String name, String unit, String lower, String upper) {
-        return asked(code, name, unit, lower, upper, Reduction.WORST);
+        return asked(code, name, unit, lower, upper, Reduction.WORST, Rule.PLAIN);
+    }
+
+    protected static CharacteristicSheet guarded(String code, String name, String upper) {
+        return asked(code, name, "°", null, upper, Reduction.WORST, Rule.GUARDED);
     }
 
     protected static CharacteristicSheet asked(
-            String code, String name, String unit, String lower, String upper, Reduction reduction) {
+            String code, String name, String unit, String lower, String upper, Reduction reduction, Rule rule) {
         return new CharacteristicSheet(
                 code,
                 name,
@@ -84,7 +88,7 @@ abstract class AtTheSaw {
                 unit.equals("°") ? "PROTRACTOR" : "FEELER",
                 List.of("worst"),
                 reduction,
-                Rule.PLAIN,
+                rule,
                 List.of(Signer.WORKER),
                 false,
                 false,

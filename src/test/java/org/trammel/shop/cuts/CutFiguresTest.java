@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,9 @@ import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.materials.WaitingForTheSaw;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.routes.Reduction;
+import org.trammel.shop.routes.Rule;
 import org.trammel.shop.settings.Settings;
+import org.trammel.shop.travellers.CharacteristicState;
 
 /** Figures of a cut are judged as they are kept, and each is asked for once. */
 @ShopTest(properties = "trammel.test.database=cuts")
@@ -32,8 +35,14 @@ class CutFiguresTest extends AtTheSaw {
                 SmallRoute.of(
                         SmallRoute.op("030")
                                 .step("cut")
-                                .characteristic(
-                                        asked("030-5", "Phase between ends", "°", "-0.1", "0.3", Reduction.SINGLE))
+                                .characteristic(asked(
+                                        "030-5",
+                                        "Phase between ends",
+                                        "°",
+                                        "-0.1",
+                                        "0.3",
+                                        Reduction.SINGLE,
+                                        Rule.PLAIN))
                                 .sheet(),
                         SmallRoute.op("999").step("on").sheet()));
         long operation = cutting(frame);
@@ -135,5 +144,49 @@ class CutFiguresTest extends AtTheSaw {
                         + " measures 53,85 mm over its teeth; the head tube has 54 mm, and a saw of at least 53,9 mm cuts it");
         settings.change(shop.act(owner), "cut.saw.worn", "0.2", "own trial", "a tighter fit");
         sawn.retireAll();
+    }
+
+    /** The protractor of the test has a doubt of 0.02°: 0.19° of 0.2° lies within its guard band. */
+    @Test
+    void aTubeIsKeptAlthoughTheAngleOfAnotherIsUndecided() {
+        sawn.saw("54");
+        WholeShop.Frame frame = WaitingForTheSaw.frame(
+                shop,
+                jdbc,
+                SmallRoute.of(
+                        SmallRoute.op("030")
+                                .step("cut")
+                                .characteristic(guarded("030-8", "Mitre angles off the cut list", "0.2"))
+                                .sheet(),
+                        SmallRoute.op("999").step("on").sheet()));
+        long operation = cutting(frame);
+        Map<BigDecimal, String> drawer = sawn.drawer(cuts.of(operation).pieces());
+        angle(operation, drawer, "0.19");
+        rest(operation, drawer, "TOP_TUBE");
+        assertThat(state(frame, "030-8")).isEqualTo(CharacteristicState.UNDECIDED);
+        rest(operation, drawer, "TOP_TUBE");
+        angle(operation, drawer, "0");
+        assertThat(state(frame, "030-8"))
+                .as("one more try by the same means settles nothing")
+                .isEqualTo(CharacteristicState.UNDECIDED);
+        assertThat(cuts.of(operation).recorded().get("TOP_TUBE").ends().get(0).angle_deg())
+                .isEqualByComparingTo(
+                        piece(cuts.of(operation), "TOP_TUBE").ends().get(0).angle_deg());
+        angle(operation, drawer, "0.5");
+        assertThat(state(frame, "030-8")).isEqualTo(CharacteristicState.NOT_CONFORMING);
+        sawn.retireAll();
+    }
+
+    private void angle(long operation, Map<BigDecimal, String> drawer, String off) {
+        Cuts.Entry entry = sawn.entry(piece(cuts.of(operation), "TOP_TUBE"), drawer, "0.10");
+        Map<Integer, Cuts.EndEntry> ends = new HashMap<>(entry.ends());
+        ends.computeIfPresent(
+                1,
+                (place, end) -> new Cuts.EndEntry(
+                        end.saw(), end.angle_deg().add(new BigDecimal(off)), end.wall_mm(), end.gaps_mm()));
+        cuts.record(
+                shop.act(worker),
+                operation,
+                new Cuts.Entry(entry.piece(), entry.blank_mm(), entry.phase_deg(), ends, entry.gauges()));
     }
 }
