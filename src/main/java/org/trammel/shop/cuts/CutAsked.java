@@ -15,9 +15,10 @@ import org.trammel.shop.designs.CutTubes;
  * What a characteristic of a route asks of the tubes of a frame, by its name: of every piece how far it is off its own
  * figure of the cut list, or the blank or an angle of one tube as it is.
  *
+ * @param ofAll whether it speaks for every tube of a frame
  * @param figures of one tube; empty where it has none
  */
-record CutAsked(CutFigure figure, Function<Cut, Stream<BigDecimal>> figures) {
+record CutAsked(CutFigure figure, boolean ofAll, Function<Cut, Stream<BigDecimal>> figures) {
 
     private static final Pattern BLANK = Pattern.compile("(.+) blank(?: before forming)?");
     private static final Pattern ANGLE = Pattern.compile("angle (.+) to (.+)");
@@ -56,13 +57,13 @@ record CutAsked(CutFigure figure, Function<Cut, Stream<BigDecimal>> figures) {
     private static Optional<CutAsked> ofOneTube(String name) {
         Matcher blank = BLANK.matcher(name);
         if (blank.matches()) {
-            return asked(
+            return one(
                     CutFigure.LENGTH,
                     cut -> cut.tube().equals(blank.group(1)) ? Stream.of(cut.blank_mm()) : Stream.of());
         }
         Matcher angle = ANGLE.matcher(name);
         return angle.matches()
-                ? asked(
+                ? one(
                         CutFigure.ANGLE,
                         cut -> cut.ends().stream()
                                 .filter(end -> cut.tube().equals(angle.group(1))
@@ -72,7 +73,11 @@ record CutAsked(CutFigure figure, Function<Cut, Stream<BigDecimal>> figures) {
     }
 
     private static Optional<CutAsked> asked(CutFigure figure, Function<Cut, Stream<BigDecimal>> figures) {
-        return Optional.of(new CutAsked(figure, figures));
+        return Optional.of(new CutAsked(figure, true, figures));
+    }
+
+    private static Optional<CutAsked> one(CutFigure figure, Function<Cut, Stream<BigDecimal>> figures) {
+        return Optional.of(new CutAsked(figure, false, figures));
     }
 
     List<BigDecimal> of(Collection<Cut> cuts) {

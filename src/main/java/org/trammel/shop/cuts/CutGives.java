@@ -60,11 +60,12 @@ class CutGives implements GivenByRecord {
         if (at.outside()) {
             return Map.of();
         }
-        List<CutTubes.Piece> pieces = turn.pieces(travellers.headOf(operationId), operationId, operationCode);
+        CutTubes.Drawn drawn = turn.drawn(travellers.headOf(operationId), operationId, operationCode);
         Map<String, Source> sources = new HashMap<>();
         at.characteristics().stream()
                 .filter(one -> CutAsked.of(one.name(), one.unit())
-                        .filter(asked -> pieces.stream().anyMatch(piece -> asked.asks(piece)))
+                        .filter(asked ->
+                                given(asked, drawn) && drawn.pieces().stream().anyMatch(piece -> asked.asks(piece)))
                         .isPresent())
                 .forEach(one -> sources.put(
                         one.code(),
@@ -76,6 +77,22 @@ class CutGives implements GivenByRecord {
                                 "/cuts/" + operationId,
                                 "Cuts")));
         return sources;
+    }
+
+    /** What asks of every tube is keyed where the drawing does not compute every tube. */
+    static boolean given(CutAsked asked, CutTubes.Drawn drawn) {
+        return !asked.ofAll() || drawn.missing().isEmpty();
+    }
+
+    /** Characteristics of the operation that ask for its tubes and are keyed there, each by code and name. */
+    List<String> keyed(long operationId, CutTubes.Drawn drawn) {
+        return travellers.operation(operationId).characteristics().stream()
+                .filter(one -> CutAsked.of(one.name(), one.unit())
+                        .filter(asked ->
+                                !given(asked, drawn) || drawn.pieces().stream().noneMatch(asked::asks))
+                        .isPresent())
+                .map(one -> one.code() + " " + one.name())
+                .toList();
     }
 
     /** What the route judged of the tubes so far, in its order. */
@@ -96,12 +113,14 @@ class CutGives implements GivenByRecord {
         if (!turn.records(at.line().operationId(), at.line().code())) {
             return;
         }
+        CutTubes.Drawn drawn =
+                turn.drawn(at.head(), at.line().operationId(), at.line().code());
         boolean whole = all.size() >= at.pieces().size();
         List<RecordedReadings.Value> values = new ArrayList<>();
         for (FrameSheet.CharacteristicLine one :
                 travellers.operation(at.line().operationId()).characteristics()) {
             CutAsked.of(one.name(), one.unit())
-                    .filter(asked -> !asked.of(all).isEmpty())
+                    .filter(asked -> given(asked, drawn) && !asked.of(all).isEmpty())
                     .filter(asked -> one.state() == CharacteristicState.CONCESSION
                             ? beyondConcession(act, at, one, asked, all, whole)
                             : whole || outside(one, asked.of(List.of(newest))))

@@ -63,6 +63,9 @@ class CutPages {
         boolean works = who.person().mayWork() && CutTurn.stands(at);
         model.addAttribute("at", at);
         model.addAttribute("sheet", sheet);
+        CutTubes.Drawn drawn = turn.drawn(at.head(), operationId, at.line().code());
+        model.addAttribute("drawn", drawn);
+        model.addAttribute("keyed", drawn.missing().isEmpty() ? List.of() : gives.keyed(operationId, drawn));
         model.addAttribute("names", crew.names());
         model.addAttribute("judged", gives.judged(operationId));
         model.addAttribute("works", works);

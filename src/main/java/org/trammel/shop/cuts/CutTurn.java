@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.designs.CutTubes;
@@ -13,6 +14,7 @@ import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.HasCome;
+import org.trammel.shop.travellers.Traces;
 import org.trammel.shop.travellers.Travellers;
 
 /** One act on the cuts of a frame: the frame locked, the operation looked at, and who may. */
@@ -24,6 +26,7 @@ class CutTurn {
     private final CutTubes tubes;
     private final HoleSaws saws;
     private final CutRecords records;
+    private final Traces traces;
     private final CutRepository cuts;
     private final Settings settings;
     private final Crew crew;
@@ -34,6 +37,7 @@ class CutTurn {
             CutTubes tubes,
             HoleSaws saws,
             CutRecords records,
+            Traces traces,
             CutRepository cuts,
             Settings settings,
             Crew crew) {
@@ -42,6 +46,7 @@ class CutTurn {
         this.tubes = tubes;
         this.saws = saws;
         this.records = records;
+        this.traces = traces;
         this.cuts = cuts;
         this.settings = settings;
         this.crew = crew;
@@ -86,12 +91,21 @@ class CutTurn {
         if (records(operationId, operationCode)) {
             return tubes.of(revision, head.kind());
         }
-        Set<String> replaced = records.replaced(head);
+        // A tube that was issued for a loop is cut there, and measured there.
+        Set<String> replaced = traces.comes(head.travellerId(), this::named) ? Set.of() : records.replaced(head);
         return replaced.isEmpty()
                 ? List.of()
                 : tubes.of(revision, head.kind()).stream()
                         .filter(piece -> replaced.contains(piece.code()))
                         .toList();
+    }
+
+    /** Tubes that are cut at an operation and that the drawing does not compute: what asks of all stays keyed there. */
+    CutTubes.Drawn drawn(FrameSheet.Head head, long operationId, String operationCode) {
+        Long revision = head.designRevisionId();
+        return revision == null || !records(operationId, operationCode)
+                ? new CutTubes.Drawn(List.of(), List.of(), List.of())
+                : tubes.drawn(revision, head.kind());
     }
 
     /** The operation as it is read, also after it is done. */
@@ -109,7 +123,10 @@ class CutTurn {
         if (pieces.isEmpty()) {
             throw Refusal.missing(
                     "There is no sheet of cuts.",
-                    "No tube is cut by its drawing at operation " + line.code() + ".",
+                    "No tube is cut by its drawing at operation " + line.code() + "."
+                            + drawn(head, operationId, line.code()).why().stream()
+                                    .map(why -> " " + why)
+                                    .collect(Collectors.joining()),
                     "Go back to the frame. The QA lead says in the settings where cuts are recorded.");
         }
         return new At(head, line, pieces);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.designs.CutTubes;
 import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.nonconformance.NonconformanceReads;
 import org.trammel.shop.nonconformance.Opening;
@@ -26,6 +27,8 @@ import org.trammel.shop.web.Formats;
  */
 @Component
 class CutUnjudged {
+
+    private static final CutTubes.Drawn NOTHING_MISSING = new CutTubes.Drawn(List.of(), List.of(), List.of());
 
     private final CutTurn turn;
     private final Travellers travellers;
@@ -67,11 +70,12 @@ class CutUnjudged {
         List<FrameSheet.CharacteristicLine> here = turn.records(operationId, operationCode)
                 ? travellers.operation(operationId).characteristics()
                 : List.of();
+        CutTubes.Drawn drawn = turn.drawn(head, operationId, operationCode);
         List<FrameSheet.CharacteristicLine> elsewhere = null;
         for (Cut cut : cuts) {
             Told of = new Told(new ArrayList<>(), new ArrayList<>());
             for (Figure figure : figures(cut)) {
-                if (here.stream().anyMatch(one -> judges(one, figure))) {
+                if (here.stream().anyMatch(one -> judges(one, figure, drawn))) {
                     continue;
                 }
                 elsewhere = elsewhere == null ? ofTraveller(head) : elsewhere;
@@ -94,17 +98,18 @@ class CutUnjudged {
                 .toList();
     }
 
-    private static boolean judges(FrameSheet.CharacteristicLine one, Figure figure) {
+    private static boolean judges(FrameSheet.CharacteristicLine one, Figure figure, CutTubes.Drawn drawn) {
         return (one.blind() || one.lowerLimit() != null || one.upperLimit() != null)
                 && CutAsked.of(one.name(), one.unit())
                         .filter(asked -> asked.figure() == figure.kind()
+                                && CutGives.given(asked, drawn)
                                 && !asked.of(List.of(figure.only())).isEmpty())
                         .isPresent();
     }
 
     private boolean beyond(Figure figure, List<FrameSheet.CharacteristicLine> elsewhere) {
         List<FrameSheet.CharacteristicLine> limits = elsewhere.stream()
-                .filter(one -> !one.blind() && judges(one, figure))
+                .filter(one -> !one.blind() && judges(one, figure, NOTHING_MISSING))
                 .toList();
         return limits.isEmpty()
                 ? figure.off().compareTo(settings.number(figure.kind().allowed())) > 0

@@ -3,6 +3,7 @@ package org.trammel.shop.designs;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -52,16 +53,47 @@ public class CutTubes {
      */
     public record End(int place, String mate, BigDecimal angle_deg, BigDecimal mate_mm, BigDecimal wall_mm) {}
 
+    /**
+     * What is cut for a frame or a part of that kind.
+     *
+     * @param missing tubes of it that the drawing does not compute, such as “drive-side chainstay”
+     * @param why sentences that say what stands in the way of those
+     */
+    public record Drawn(List<Piece> pieces, List<String> missing, List<String> why) {}
+
+    /** The pieces that the drawing computes, and the tubes that it does not. */
+    @Transactional(readOnly = true)
+    public Drawn drawn(long revisionId, String kind) {
+        Answer<CutList> cuts = page.computed(designs.revision(revisionId)).cuts();
+        List<CutPiece> computed = cuts instanceof Answer.Determined<CutList> list
+                ? list.value().pieces().stream()
+                        .filter(piece -> isOf(piece.tube(), kind))
+                        .toList()
+                : List.of();
+        List<String> missing = Arrays.stream(FrameTube.values())
+                .filter(tube -> isOf(tube, kind) && computed.stream().noneMatch(piece -> piece.tube() == tube))
+                .flatMap(tube -> called(tube).stream())
+                .toList();
+        List<String> why = missing.isEmpty()
+                ? List.of()
+                : (cuts instanceof Answer.NotDeterminable<CutList> none
+                                ? none.gaps()
+                                : ((Answer.Determined<CutList>) cuts).value().notCut())
+                        .stream().map(Answer.Gap::words).distinct().toList();
+        return new Drawn(
+                computed.stream().flatMap(piece -> pieces(piece).stream()).toList(), missing, why);
+    }
+
+    private static List<String> called(FrameTube tube) {
+        return tube.count() == 1
+                ? List.of(tube.word())
+                : List.of("drive-side " + tube.word(), "non-drive-side " + tube.word());
+    }
+
     /** What is cut for a frame or a part of that kind; empty where the drawing computes no cut list. */
     @Transactional(readOnly = true)
     public List<Piece> of(long revisionId, String kind) {
-        List<Piece> pieces = new ArrayList<>();
-        if (page.computed(designs.revision(revisionId)).cuts() instanceof Answer.Determined<CutList> list) {
-            list.value().pieces().stream()
-                    .filter(piece -> isOf(piece.tube(), kind))
-                    .forEach(piece -> pieces.addAll(pieces(piece)));
-        }
-        return pieces;
+        return drawn(revisionId, kind).pieces();
     }
 
     private static boolean isOf(FrameTube tube, String kind) {

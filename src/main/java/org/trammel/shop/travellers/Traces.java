@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -38,6 +39,12 @@ public class Traces {
         return operations.ofSamePiece(travellers.ofSamePiece(travellerId)).stream()
                 .map(Operation::id)
                 .toList();
+    }
+
+    /** Whether an operation of one of these codes is not done yet on a traveller. */
+    public boolean comes(long travellerId, Predicate<String> code) {
+        return operations.findByTravellerIdOrderByPosition(travellerId).stream()
+                .anyMatch(o -> !o.state().past() && code.test(o.code()));
     }
 
     /** Every traveller of each serial, oldest first, parts and withdrawn ones included. */

@@ -138,6 +138,11 @@ abstract class AtTheSaw {
 
     /** The QA lead and the owner let stay what is not decided yet. */
     protected void conceded(WholeShop.Frame frame) {
+        long id = decided(frame, Decision.CONCESSION, null);
+        deciding.agree(shop.act(shop.hire(Role.OWNER)), id, deciding.byId(id).decisionNumber());
+    }
+
+    protected long decided(WholeShop.Frame frame, Decision decision, String from) {
         long id = deciding.of(frame.serial()).stream()
                 .filter(one -> one.decision() == null)
                 .findFirst()
@@ -147,18 +152,18 @@ abstract class AtTheSaw {
                 shop.act(shop.hire(Role.QA_LEAD)),
                 id,
                 new Proposal(
-                        Decision.CONCESSION,
+                        decision,
                         "looked at it",
-                        null,
-                        "this tube",
-                        LocalDate.of(2026, 12, 31),
+                        from,
+                        from == null ? "this tube" : null,
+                        from == null ? LocalDate.of(2026, 12, 31) : null,
                         false,
                         null,
                         false,
                         null,
                         null,
                         Set.of()));
-        deciding.agree(shop.act(shop.hire(Role.OWNER)), id, deciding.byId(id).decisionNumber());
+        return id;
     }
 
     /** Records the pieces of the frame's cut list as they should be, but for those named. */

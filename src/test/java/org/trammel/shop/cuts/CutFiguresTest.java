@@ -13,6 +13,7 @@ import org.trammel.shop.ShopTest;
 import org.trammel.shop.designs.CutTubes;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.inspection.GivenReadings;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.materials.WaitingForTheSaw;
 import org.trammel.shop.people.Role;
@@ -188,5 +189,27 @@ class CutFiguresTest extends AtTheSaw {
                 shop.act(worker),
                 operation,
                 new Cuts.Entry(entry.piece(), entry.blank_mm(), entry.phase_deg(), ends, entry.gauges()));
+    }
+
+    @Test
+    void whatTheDrawingDoesNotComputeStaysKeyedAndIsNamed() {
+        sawn.saw("54");
+        WholeShop.Frame frame = frame();
+        assertThat(beans.getBean(GivenReadings.class).at(shop.at(frame).line().operationId(), "030"))
+                .containsOnlyKeys("030-6", "030-7", "030-8");
+        jdbc.sql(
+                        "delete from design_geometry where revision_id = (select design_revision_id from traveller where id = ?)"
+                                + " and input = 'SEATSTAY_OUTSIDE'")
+                .param(frame.travellerId())
+                .update();
+        long operation = cutting(frame);
+        refused(() -> cuts.of(operation), "There is no sheet of cuts.", "Seatstay outside is not given.");
+        assertThat(beans.getBean(GivenReadings.class).at(operation, "030")).isEmpty();
+        CutTubes.Drawn drawn =
+                beans.getBean(CutTurn.class).drawn(shop.sheet(frame).head(), operation, "030");
+        assertThat(drawn.missing()).contains("drive-side seatstay", "non-drive-side seatstay");
+        assertThat(beans.getBean(CutGives.class).keyed(operation, drawn)).contains("030-7 Blanks off the cut list");
+        assertThat(shop.at(frame).line().code()).as("what is keyed is missing").isEqualTo("030");
+        sawn.retireAll();
     }
 }

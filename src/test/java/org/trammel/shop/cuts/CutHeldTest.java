@@ -14,6 +14,7 @@ import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.materials.WaitingForTheSaw;
+import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.nonconformance.NonconformanceLine;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.routes.Signer;
@@ -96,6 +97,35 @@ class CutHeldTest extends AtTheSaw {
         rest(forming, drawer);
         assertThat(shop.at(frame).line().code()).isEqualTo("999");
         assertThat(cuts.of(forming).recorded()).containsOnlyKeys("DOWN_TUBE");
+        sawn.retireAll();
+    }
+
+    @Test
+    void aTubeThatIsIssuedForALoopIsMeasuredAtTheSawAndNotBefore() {
+        sawn.saw("54");
+        WholeShop.Frame frame = WaitingForTheSaw.frame(
+                shop,
+                jdbc,
+                SmallRoute.of(
+                        SmallRoute.op("020").step("issue").sheet(),
+                        SmallRoute.op("030")
+                                .step("cut")
+                                .characteristic(asked("030-6", "Fit-up gap, mate held", "mm", null, "0.15"))
+                                .sheet(),
+                        SmallRoute.op("999").step("on").sheet()));
+        WaitingForTheSaw.issued(beans, shop, frame, "TOP_TUBE");
+        cutting(frame);
+        long sawing = cutting(frame);
+        Map<BigDecimal, String> drawer = sawn.drawer(cuts.of(sawing).pieces());
+        cuts.record(shop.act(worker), sawing, sawn.entry(piece(cuts.of(sawing), "TOP_TUBE"), drawer, "0.25"));
+        decided(frame, Decision.REWORK, "020");
+        shop.clock().pass(Duration.ofMinutes(5));
+        assertThat(shop.at(frame).line().code()).isEqualTo("020");
+        WaitingForTheSaw.issued(beans, shop, frame, "TOP_TUBE");
+        cutting(frame);
+        assertThat(shop.at(frame).line().code()).isEqualTo("030");
+        rest(cutting(frame), drawer);
+        assertThat(shop.at(frame).line().code()).isEqualTo("999");
         sawn.retireAll();
     }
 
