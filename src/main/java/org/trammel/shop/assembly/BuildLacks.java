@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.materials.Lots;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.FrameSheet;
@@ -47,17 +48,20 @@ class BuildLacks {
         List<FrameSheet.Head> pieces = new ArrayList<>(List.of(head));
         pieces.addAll(travellers.partsInForce(head.travellerId()));
         Set<String> used = new HashSet<>();
-        lots.madeOf(head.serial()).stream()
-                .filter(use -> !use.scrapped())
-                .map(use -> of(use.part(), use.operation()))
-                .forEach(used::add);
+        Set<String> tubed = new HashSet<>();
+        lots.madeOf(head.serial()).stream().filter(use -> !use.scrapped()).forEach(use -> {
+            used.add(of(use.part(), use.operation()));
+            if (use.place() != null) {
+                tubed.add(use.part());
+            }
+        });
         boolean torqued = false;
         for (FrameSheet.Head piece : pieces) {
             for (FrameSheet.OperationSheetOfFrame operation : travellers.whole(piece.travellerId())) {
                 if (operation.line().operationId() == packing) {
                     break;
                 }
-                lacks(piece, operation, used, lacks);
+                lacks(piece, operation, used, tubed.contains(piece.part()), lacks);
                 torqued |= torqued(piece, operation);
             }
         }
@@ -71,12 +75,20 @@ class BuildLacks {
     }
 
     private void lacks(
-            FrameSheet.Head piece, FrameSheet.OperationSheetOfFrame operation, Set<String> used, List<String> lacks) {
+            FrameSheet.Head piece,
+            FrameSheet.OperationSheetOfFrame operation,
+            Set<String> used,
+            boolean tubed,
+            List<String> lacks) {
         String where = piece.mark() + ", operation " + operation.line().code() + " "
                 + operation.line().name();
         switch (operation.line().state()) {
             case DONE -> {
-                boolean wantsLots = operation.steps().stream().anyMatch(step -> step.lotKind() != null);
+                // Where tubes were issued place by place, the scan before the cut looks whether it is one of them, and
+                // issues none.
+                boolean wantsLots = operation.steps().stream()
+                        .anyMatch(step -> step.lotKind() != null
+                                && !(tubed && step.lotKind().equals(LotKind.TUBE.name())));
                 if (wantsLots
                         && !used.contains(of(piece.part(), operation.line().code()))) {
                     lacks.add(where + ": no lot is recorded");
