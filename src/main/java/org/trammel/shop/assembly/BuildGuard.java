@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.travellers.Awaited;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
@@ -54,6 +55,35 @@ class BuildGuard implements Awaited {
                 record.packs() ? packed(record, operation.cannot()) : null));
     }
 
+    /** A step of the route that rests on a record asks for it whatever the rules say, also of work begun before them. */
+    @Override
+    public Optional<Refusal> proof(AtItsGate operation, ProvenStep step) {
+        if (step.proof().sheet() != Proof.Sheet.BUILD || operation.doneOutside()) {
+            return Optional.empty();
+        }
+        String cannot = operation.notTicked(step.text());
+        BuildRules rules = book.inForce()
+                .filter(one -> one.records(step.proof(), operation.code()))
+                .orElse(null);
+        if (rules == null) {
+            return Optional.of(Refusal.state(
+                    cannot,
+                    "It rests on a record (" + step.proof().words() + "), and no rules in force name operation "
+                            + operation.code() + " for it.",
+                    "The QA lead puts the rules of join, final check and packing in force; then it is recorded."));
+        }
+        BuildRecord record =
+                records.of(travellers.head(operation.travellerId()), operation.operationId(), operation.code(), rules);
+        return Optional.ofNullable(
+                switch (step.proof()) {
+                    case JOINED -> joined(record, cannot);
+                    case BEDDED -> bedded(record, cannot);
+                    case RIDDEN -> rode(record, cannot);
+                    case COUNTRY -> country(record, cannot);
+                    default -> packed(record, cannot);
+                });
+    }
+
     private static @Nullable Refusal joined(BuildRecord record, String cannot) {
         BuildRecord.Joined joined = record.joined();
         Set<String> wanted = new TreeSet<>(record.parts());
@@ -68,6 +98,10 @@ class BuildGuard implements Awaited {
     }
 
     private static @Nullable Refusal ridden(BuildRecord record, String cannot) {
+        return first(bedded(record, cannot), rode(record, cannot), country(record, cannot));
+    }
+
+    private static @Nullable Refusal bedded(BuildRecord record, String cannot) {
         if (!Builds.enough(record.front()) || !Builds.enough(record.rear())) {
             String which = Builds.enough(record.front()) ? "rear" : "front";
             return Refusal.state(
@@ -75,6 +109,10 @@ class BuildGuard implements Awaited {
                     "The " + which + " brake is not bedded as its pads ask, with the lever clear of the bar.",
                     "Bed it, not on public roads, and count the stops on the final sheet.");
         }
+        return null;
+    }
+
+    private static @Nullable Refusal rode(BuildRecord record, String cannot) {
         BuildRecord.Ridden ridden = record.ridden();
         if (ridden == null || !ridden.good()) {
             return Refusal.state(
@@ -84,6 +122,10 @@ class BuildGuard implements Awaited {
                             : "The ride was not good: " + ridden.words(),
                     "Put right what was found; then somebody rides it and signs.");
         }
+        return null;
+    }
+
+    private static @Nullable Refusal country(BuildRecord record, String cannot) {
         List<String> open = record.items().stream()
                 .filter(item -> !item.there())
                 .map(BuildRecord.Item::item)

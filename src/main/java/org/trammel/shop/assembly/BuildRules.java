@@ -2,6 +2,7 @@ package org.trammel.shop.assembly;
 
 import java.time.Instant;
 import java.util.List;
+import org.trammel.shop.routes.Proof;
 
 /** A revision of the rules; see {@link NewBuildRules}. */
 public record BuildRules(String letter, NewBuildRules content, long setBy, Instant setAt) {
@@ -24,6 +25,15 @@ public record BuildRules(String letter, NewBuildRules content, long setBy, Insta
 
     boolean names(String operation) {
         return joins(operation) || rides(operation) || packs(operation);
+    }
+
+    /** Whether what a step rests on is recorded at an operation. */
+    boolean records(Proof proof, String operation) {
+        return switch (proof) {
+            case JOINED -> joins(operation);
+            case PACKED -> packs(operation);
+            default -> rides(operation);
+        };
     }
 
     List<String> itemsIn(String country) {

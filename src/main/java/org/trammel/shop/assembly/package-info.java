@@ -10,5 +10,5 @@
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(
         displayName = "Assembly",
-        allowedDependencies = {"travellers", "gauges", "nonconformance", "materials", "orders", "designs"})
+        allowedDependencies = {"travellers", "routes", "gauges", "nonconformance", "materials", "orders", "designs"})
 package org.trammel.shop.assembly;

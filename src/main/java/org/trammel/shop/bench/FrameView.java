@@ -52,9 +52,19 @@ record FrameView(
         return head.tag();
     }
 
-    /** Whether a step at hand rests on more than its tick. */
+    /** Whether a step at hand rests on handwork. */
     public boolean proven() {
-        return at != null && at.steps().stream().anyMatch(step -> step.proof() != null && step.proof() != Proof.TUBES);
+        return at != null
+                && at.steps().stream()
+                        .anyMatch(step -> step.proof() != null && step.proof().sheet() == Proof.Sheet.HANDWORK);
+    }
+
+    /** What leads to a sheet: what the step at hand rests on, if it is recorded there, else the name of the sheet. */
+    public String led(Proof.Sheet sheet, String name) {
+        Proof proof = plate.step() == null ? null : plate.step().proof();
+        return proof == null || proof.sheet() != sheet || proof == Proof.SERIAL_STRUCK
+                ? name
+                : "First: " + proof.words();
     }
 
     /** Whether a jig is set at the operation at hand, and not yet read back. */
@@ -114,6 +124,8 @@ record FrameView(
         STEP,
         /** Key a reading; the reading sheet takes over. */
         READING,
+        /** Open and close a node; the sheet of the weld takes over. */
+        WELD,
         /** Torque the fasteners of its components; the torque sheet takes over. */
         TORQUE,
         /** A hold or witness point waits for signatures. */

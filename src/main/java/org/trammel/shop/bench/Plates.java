@@ -14,6 +14,7 @@ import org.trammel.shop.bench.FrameView.Plate;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.Point;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.AtHand;
 import org.trammel.shop.travellers.ClockView;
@@ -151,16 +152,20 @@ class Plates {
                 && !sheet.inTheWay().isEmpty()) {
             return blocked(sheet, at, next, sheet.inTheWay().get(0));
         }
+        if (next != null && begun && restsOnTorques(next)) {
+            Optional<Plate> torque = torque(sheet, at);
+            if (torque.isPresent()) {
+                return torque.get();
+            }
+        }
         if (next != null) {
             boolean held = !sheet.inTheWay().isEmpty() && (next.irreversible() || at.irreversible());
             return held ? blocked(sheet, at, next, sheet.inTheWay().get(0)) : step(at, next, open);
         }
         if (begun && sheet.holds().isEmpty()) {
-            FrameSheet.Head head = sheet.head();
-            Optional<String> torque = torques.next(
-                    head.serial(), head.part(), at.line().code(), at.line().operationId());
+            Optional<Plate> torque = torque(sheet, at);
             if (torque.isPresent()) {
-                return Plate.of(Kind.TORQUE, torque.get(), "", "Open the torque sheet");
+                return torque.get();
             }
         }
         FrameSheet.CharacteristicLine unread = at.characteristics().stream()
@@ -179,7 +184,31 @@ class Plates {
                 : blocked(sheet, at, null, sheet.inTheWay().get(0));
     }
 
+    private static boolean restsOnTorques(FrameSheet.StepLine step) {
+        return step.proof() != null && step.proof().sheet() == Proof.Sheet.TORQUE;
+    }
+
+    private Optional<Plate> torque(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at) {
+        FrameSheet.Head head = sheet.head();
+        return torques.next(
+                        head.serial(), head.part(), at.line().code(), at.line().operationId())
+                .map(words -> Plate.of(Kind.TORQUE, words, "", "Open the torque sheet"));
+    }
+
     private Plate step(FrameSheet.OperationSheetOfFrame at, FrameSheet.StepLine next, List<FrameSheet.StepLine> open) {
+        if (next.proof() == Proof.WELDED) {
+            return new Plate(
+                    Kind.WELD,
+                    next.text(),
+                    next.instruction(),
+                    "Open the sheet of the weld",
+                    next,
+                    false,
+                    false,
+                    null,
+                    null,
+                    false);
+        }
         boolean photoWanted =
                 next.photo() && !atHand.photographed(at.line().operationId()).contains(next.stepId());
         return new Plate(

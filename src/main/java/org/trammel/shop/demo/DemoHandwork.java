@@ -98,7 +98,9 @@ class DemoHandwork {
                         new Handwork.WaterSeen(
                                 true, List.of("down tube", "top tube", "seat tube", "chainstays", "seatstays")));
             case SERIAL_READ -> serials.readBack(acts.by(READER), operationId, serial);
-            case SERIAL_STRUCK, TUBES -> {}
+            default -> {
+                // rests on nothing that is recorded before it
+            }
         }
     }
 }

@@ -36,7 +36,6 @@ class DemoLastDays {
     private final DemoLots lots;
     private final DemoOvens ovens;
     private final DemoCoats coats;
-    private final DemoWelds welds;
     private final Travellers travellers;
     private final Holds holds;
     private final Remarks remarks;
@@ -50,7 +49,6 @@ class DemoLastDays {
             DemoLots lots,
             DemoOvens ovens,
             DemoCoats coats,
-            DemoWelds welds,
             Travellers travellers,
             Holds holds,
             Remarks remarks,
@@ -62,7 +60,6 @@ class DemoLastDays {
         this.lots = lots;
         this.ovens = ovens;
         this.coats = coats;
-        this.welds = welds;
         this.travellers = travellers;
         this.holds = holds;
         this.remarks = remarks;
@@ -108,7 +105,6 @@ class DemoLastDays {
                         "reads 0,18 high at 300"));
         rejudgements.judgeToTheEnd();
         clock.setTo(DemoStory.at("2026-03-17T17:00"));
-        welds.putInForce();
         ovens.nameTheCoats();
         clock.setTo(DemoStory.at("2026-03-18T08:20"));
         coats.tooCold(whole(orderIds.get("O-107")));

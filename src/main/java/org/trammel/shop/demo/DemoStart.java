@@ -42,6 +42,9 @@ class DemoStart implements SmartLifecycle {
     private final DemoLots lots;
     private final DemoOvens ovens;
     private final DemoRuns runs;
+    private final DemoWelds welds;
+    private final DemoBuilds builds;
+    private final DemoTorques torques;
     private final DemoCoats coats;
     private final DemoCuts cuts;
     private final DemoRoutes routes;
@@ -66,6 +69,9 @@ class DemoStart implements SmartLifecycle {
             DemoLots lots,
             DemoOvens ovens,
             DemoRuns runs,
+            DemoWelds welds,
+            DemoBuilds builds,
+            DemoTorques torques,
             DemoCoats coats,
             DemoCuts cuts,
             DemoRoutes routes,
@@ -87,6 +93,9 @@ class DemoStart implements SmartLifecycle {
         this.lots = lots;
         this.ovens = ovens;
         this.runs = runs;
+        this.welds = welds;
+        this.builds = builds;
+        this.torques = torques;
         this.coats = coats;
         this.cuts = cuts;
         this.routes = routes;
@@ -121,6 +130,9 @@ class DemoStart implements SmartLifecycle {
         clock.setTo(STOCKED);
         routes.release();
         ovens.register();
+        welds.putInForce();
+        builds.putInForce();
+        torques.putInForce();
         coats.putInForce();
         clock.setTo(STOCKED);
         gauges.register();

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
@@ -45,6 +46,7 @@ class DemoStory {
     private final DemoLastDays last;
     private final DemoTorques torques;
     private final DemoRuns runs;
+    private final DemoWelds welds;
 
     DemoStory(
             DemoWalk walk,
@@ -63,7 +65,8 @@ class DemoStory {
             DemoCuts cuts,
             DemoLastDays last,
             DemoTorques torques,
-            DemoRuns runs) {
+            DemoRuns runs,
+            DemoWelds welds) {
         this.walk = walk;
         this.demoOrders = demoOrders;
         this.acts = acts;
@@ -81,6 +84,7 @@ class DemoStory {
         this.last = last;
         this.torques = torques;
         this.runs = runs;
+        this.welds = welds;
     }
 
     /** Draws the frame of an order, and releases it if it stands in the shop. */
@@ -186,7 +190,7 @@ class DemoStory {
             case "O-106" -> film(serial, "SA", "140");
             case "O-112" -> film(serial, "", "140");
             case "O-119" -> phase(serial);
-            case "O-109" -> stop(serial, "purge alarm, oxygen 180 ppm; purge started again, down-tube node open");
+            case "O-109" -> alarm(serial, "purge alarm, oxygen 180 ppm; purge started again, down-tube node open");
             case "O-110" ->
                 torques.tell(
                         whole(serial),
@@ -268,7 +272,12 @@ class DemoStory {
                         Set.of()));
     }
 
-    private void stop(String serial, String why) {
+    private void alarm(String serial, String why) {
+        // The first arc while the parts are clean still; their window closes at half past three.
+        clock.setTo(at("2026-03-17T15:15"));
+        welds.strike(Objects.requireNonNull(travellers.sheet(whole(serial)).at()), "HS");
+        clock.setTo(at("2026-03-17T16:18"));
+        welds.alarm(travellers.sheet(whole(serial)).at().line().operationId(), "HS");
         clock.setTo(at("2026-03-17T16:20"));
         bench.stop(acts.by("HS"), travellers.sheet(whole(serial)).at().line().operationId(), why);
     }

@@ -36,7 +36,6 @@ import org.trammel.shop.travellers.Travellers;
 class DemoWalk {
 
     private static final String TACK = "060";
-
     /** Of frames whose jig the story does not tell. */
     private static final String ANY_JIG = "J3";
 
@@ -58,8 +57,8 @@ class DemoWalk {
     private final DemoMeans means;
     private final DemoCoats coats;
     private final DemoCuts cuts;
-    private final DemoHandwork hands;
     private final DemoTubes tubes;
+    private final DemoProofs proofs;
     private final Files files;
     private final TransactionTemplate transaction;
     private @Nullable String picture;
@@ -79,8 +78,8 @@ class DemoWalk {
             DemoMeans means,
             DemoCoats coats,
             DemoCuts cuts,
-            DemoHandwork hands,
             DemoTubes tubes,
+            DemoProofs proofs,
             Files files,
             TransactionTemplate transaction) {
         this.acts = acts;
@@ -97,8 +96,8 @@ class DemoWalk {
         this.means = means;
         this.coats = coats;
         this.cuts = cuts;
-        this.hands = hands;
         this.tubes = tubes;
+        this.proofs = proofs;
         this.files = files;
         this.transaction = transaction;
     }
@@ -156,7 +155,7 @@ class DemoWalk {
 
     private void through(DemoOrder order, String part, FrameSheet.OperationSheetOfFrame at) {
         tick(order, at, Integer.MAX_VALUE);
-        read(order, part, at, Integer.MAX_VALUE);
+        read(order, part, travellers.operation(at.line().operationId()), Integer.MAX_VALUE);
         FrameSheet.OperationSheetOfFrame now = travellers.operation(at.line().operationId());
         for (FrameSheet.CharacteristicLine c : now.characteristics()) {
             DemoTold.SetStraight told = DemoTold.setStraight(order.order(), part, c.code());
@@ -206,10 +205,8 @@ class DemoWalk {
             if (step.photo()) {
                 remarks.photo(acts.by(by), step.stepId(), picture());
             }
-            if (step.proof() != null) {
-                FrameSheet.Head head = travellers.headOf(at.line().operationId());
-                tubes.prove(order, at.line().operationId(), step.proof(), by);
-                hands.prove(at.line().operationId(), head.metal(), head.serial() + head.part(), step.proof(), by);
+            if (step.proof() != null && proofs.prove(order, at, step, step.proof(), by)) {
+                continue;
             }
             bench.tick(
                     acts.by(by),

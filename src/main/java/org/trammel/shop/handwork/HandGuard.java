@@ -58,7 +58,7 @@ class HandGuard implements Awaited {
 
     @Override
     public Optional<Refusal> proof(AtItsGate operation, ProvenStep step) {
-        String cannot = "“" + step.text() + "” of " + operation.mark() + " was not ticked.";
+        String cannot = operation.notTicked(step.text());
         return Optional.ofNullable(
                 switch (step.proof()) {
                     case CLEANED, BRUSHED -> firstMissing(operation, cannot, ToolKind.askedBy(step.proof()));
@@ -66,7 +66,7 @@ class HandGuard implements Awaited {
                     case WATER_BREAK -> water(operation, cannot);
                     case SERIAL_STRUCK -> struck(operation, cannot);
                     case SERIAL_READ -> read(operation, cannot);
-                    case TUBES -> null;
+                    default -> null;
                 });
     }
 

@@ -1,5 +1,6 @@
 package org.trammel.shop.handwork;
 
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -68,7 +69,8 @@ class HandRecords {
     Set<Proof> asked(long operationId) {
         return travellers.operation(operationId).steps().stream()
                 .map(FrameSheet.StepLine::proof)
-                .filter(proof -> proof != null && proof != Proof.TUBES)
+                .filter(Objects::nonNull)
+                .filter(proof -> proof.sheet() == Proof.Sheet.HANDWORK)
                 .collect(Collectors.toSet());
     }
 

@@ -64,8 +64,8 @@ public class ProofSheets {
                     case WARM_DRY -> new ProofSheet(line.operationId(), proof, List.of(), air(), List.of());
                     case WATER_BREAK ->
                         new ProofSheet(line.operationId(), proof, List.of(), null, parts(head.designRevisionId()));
-                    case SERIAL_READ, SERIAL_STRUCK, TUBES ->
-                        new ProofSheet(line.operationId(), proof, List.of(), null, List.of());
+                    // The serial; what is recorded elsewhere is never lacking here.
+                    default -> new ProofSheet(line.operationId(), proof, List.of(), null, List.of());
                 });
     }
 

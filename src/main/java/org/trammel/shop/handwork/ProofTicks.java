@@ -105,7 +105,7 @@ public class ProofTicks {
 
     private Optional<Refusal> lacking(List<ProvenSteps.Named> named) {
         return named.stream()
-                .filter(step -> step.proof() != null && !step.ticked())
+                .filter(step -> step.proof() != null && step.proof().sheet() == Proof.Sheet.HANDWORK && !step.ticked())
                 .flatMap(step -> guard.lacking(turn.of(step.operationId()), step.text(), step.proof()).stream())
                 .findFirst();
     }

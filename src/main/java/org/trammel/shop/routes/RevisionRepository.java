@@ -32,4 +32,12 @@ interface RevisionRepository extends JpaRepository<RouteRevision, Long> {
             order by c.code, c.name
             """)
     List<ToleranceAsked> tolerancesOf(Collection<String> gaugeKinds);
+
+    @Query("""
+            select distinct new org.trammel.shop.routes.ProofAsked(r.route.metal, r.route.kind, o.code, s.proof)
+            from StepRow s join s.operation o join o.revision r
+            where r.state = org.trammel.shop.routes.RevisionState.RELEASED and s.proof in :proofs
+            order by r.route.metal, o.code
+            """)
+    List<ProofAsked> proofsAsked(Collection<Proof> proofs);
 }

@@ -1,6 +1,7 @@
 package org.trammel.shop.routes;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -31,6 +32,13 @@ public class RouteBook {
         this.words = words;
         this.routes = routes;
         this.revisions = revisions;
+    }
+
+    /** What the released routes rest on of what is recorded on a sheet. */
+    public List<ProofAsked> rests(Proof.Sheet sheet) {
+        return revisions.proofsAsked(Arrays.stream(Proof.values())
+                .filter(proof -> proof.sheet() == sheet)
+                .toList());
     }
 
     /** Every route with its released revision and its draft, by code. */

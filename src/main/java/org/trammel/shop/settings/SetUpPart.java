@@ -8,7 +8,7 @@ public interface SetUpPart {
 
     /**
      * Place in the list: 10 stations, 15 jigs, 20 tablets, 30 people, 40 qualifications, 50 settings, 60 gauges, 62
-     * ovens, 65 lots, 70 routes.
+     * ovens, 65 lots, 70 routes, 72 to 76 what routes rest on.
      */
     int place();
 

@@ -48,6 +48,11 @@ public interface Awaited {
         public String cannot() {
             return "Operation " + called + " of " + mark + " cannot pass.";
         }
+
+        /** The same of one of its steps. */
+        public String notTicked(String step) {
+            return "“" + step + "” of " + mark + " was not ticked.";
+        }
     }
 
     /** What is outstanding; empty if nothing is. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.travellers.Awaited;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.Travellers;
@@ -122,7 +123,7 @@ class WeldGuard implements Awaited {
         }
         FrameSheet.Head head = travellers.head(operation.travellerId());
         FrameSheet.OperationSheetOfFrame sheet = travellers.operation(operation.operationId());
-        String cannot = "“" + step.text() + "” of " + operation.mark() + " was not ticked.";
+        String cannot = operation.notTicked(step.text());
         Optional<Refusal> open = records.of(head, sheet).stream()
                 .filter(node -> node.stepId() == step.stepId() && node.state() != NodeRecord.State.DONE)
                 .findFirst()
@@ -131,6 +132,46 @@ class WeldGuard implements Awaited {
             welders.requireCovered(procedure, head, sheet, step.by(), cannot);
         }
         return open;
+    }
+
+    /** A step of the route that rests on a weld asks for a procedure, also of work begun before one was in force. */
+    @Override
+    public Optional<Refusal> proof(AtItsGate operation, ProvenStep step) {
+        if (step.proof().sheet() != Proof.Sheet.WELD || operation.doneOutside()) {
+            return Optional.empty();
+        }
+        boolean joins = step.proof() == Proof.WELDED;
+        FrameSheet.Head head = travellers.head(operation.travellerId());
+        String cannot = operation.notTicked(step.text());
+        Procedure procedure = procedures
+                .guarding(head, operation.code(), null)
+                .filter(one -> joins ? one.content().operations().joins(operation.code()) : one.looks(operation.code()))
+                .orElse(null);
+        if (procedure == null) {
+            return Optional.of(Refusal.state(
+                    cannot,
+                    "It rests on a procedure, and none in force names operation " + operation.code()
+                            + " for such a frame.",
+                    "The QA lead puts one in force, as the tests of it say; then it is recorded by it."));
+        }
+        return joins ? welded(operation, step, head, cannot) : looked(operation, procedure, head, cannot);
+    }
+
+    private Optional<Refusal> welded(AtItsGate operation, ProvenStep step, FrameSheet.Head head, String cannot) {
+        return records.of(head, travellers.operation(operation.operationId())).stream()
+                .filter(node -> node.node().equals(step.text()) && node.state() != NodeRecord.State.DONE)
+                .findFirst()
+                .map(node -> wanting(node, cannot));
+    }
+
+    private Optional<Refusal> looked(AtItsGate operation, Procedure procedure, FrameSheet.Head head, String cannot) {
+        List<SeenNode> nodes = seen.of(head, operation.operationId(), procedure);
+        String wanting = nodes.isEmpty()
+                ? "Procedure " + procedure.called() + " names no operation of this frame in which it was welded"
+                : WeldLooks.wanting(nodes);
+        return wanting.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Refusal.state(cannot, wanting + ".", "Look at each node on the sheet of the weld."));
     }
 
     private Optional<Procedure> guarding(AtItsGate operation) {

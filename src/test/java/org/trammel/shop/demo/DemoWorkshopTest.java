@@ -151,8 +151,12 @@ class DemoWorkshopTest {
     @Order(2)
     class Morning extends DemoMorning {}
 
-    /** Played after it was looked at, in the same workshop: to load it once more would take longer than the scenes. */
     @Nested
     @Order(3)
+    class Joints extends DemoJoints {}
+
+    /** Played after it was looked at, in the same workshop: to load it once more would take longer than the scenes. */
+    @Nested
+    @Order(4)
     class Scenes extends DemoScenes {}
 }

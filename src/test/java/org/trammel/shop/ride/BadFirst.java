@@ -82,7 +82,7 @@ record BadFirst(String operation, String characteristic, List<Misread> readings,
             rework("130", "130-2", "n+0.50", "130", "Shell faced once more."),
             rework("140", "140-1", "3.1", "140", "Pressure set back, blasted again."),
             rework("150", "150-1", "1.5", "150", "Frame was damp: dried until it is over the dew point."),
-            rework("180", "180-3", "7.5", "180", "Seat clamp replaced and torqued."),
+            rework("180", "180-13", "0.9", "180", "Wheel dished anew."),
             rework("190", "190-2", "0.90", "190", "Wheel trued."));
 
     /** Where a swing arm has other characteristics. */

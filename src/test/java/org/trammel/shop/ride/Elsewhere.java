@@ -42,6 +42,11 @@ record Elsewhere(
         readings.read(act(who), characteristic, new Readings.Input(raw, gauge, null, true));
     }
 
+    /** Whether that is recorded here, and not tried at its gate in the browser. */
+    static boolean proves(Proof proof) {
+        return proof.sheet() == Proof.Sheet.HANDWORK || proof.sheet() == Proof.Sheet.TUBES;
+    }
+
     /** What the tick of a step rests on, before it; by a second person where the first may not. */
     void prove(Hand who, Hand second, FrameSheet sheet, long operation, Proof proof) {
         if (proof == Proof.WARM_DRY) {

@@ -9,12 +9,13 @@ import org.trammel.shop.routes.ClockSheet;
 import org.trammel.shop.routes.OperationSheet;
 import org.trammel.shop.routes.Point;
 import org.trammel.shop.routes.RouteSheet;
+import org.trammel.shop.routes.StepSheet;
 
 /** The gates a route has, its parts' included: what must have been tried. */
-record Gates(Set<String> readings, Set<String> points, Set<String> windows, Set<String> joins) {
+record Gates(Set<String> readings, Set<String> points, Set<String> windows, Set<String> joins, Set<String> proofs) {
 
     static Gates of(RouteSheet route) {
-        Gates gates = new Gates(new TreeSet<>(), new TreeSet<>(), new TreeSet<>(), new TreeSet<>());
+        Gates gates = new Gates(new TreeSet<>(), new TreeSet<>(), new TreeSet<>(), new TreeSet<>(), new TreeSet<>());
         gates.add("", route);
         return gates;
     }
@@ -23,6 +24,11 @@ record Gates(Set<String> readings, Set<String> points, Set<String> windows, Set<
         where(part, route, o -> !o.characteristics().isEmpty(), readings);
         where(part, route, o -> o.point() != Point.NONE, points);
         where(part, route, OperationSheet::joins, joins);
+        route.operations()
+                .forEach(o -> o.steps().stream()
+                        .map(StepSheet::proof)
+                        .filter(proof -> proof != null && !Elsewhere.proves(proof))
+                        .forEach(proof -> proofs.add(part + o.code() + " " + proof)));
         for (ClockSheet clock : route.clocks()) {
             if (clock.kind() == ClockKind.WINDOW && !clock.gates().isEmpty()) {
                 windows.add(part + clock.code());

@@ -18,6 +18,7 @@ import org.trammel.shop.ride.BadFirst.Misread;
 import org.trammel.shop.ride.BadFirst.Way;
 import org.trammel.shop.routes.ClockKind;
 import org.trammel.shop.routes.Point;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.CharacteristicState;
@@ -50,6 +51,7 @@ final class Ride {
     private final Settings settings;
     private final TestClock clock;
     private final Elsewhere elsewhere;
+    private final Proven proven;
     private final Map<String, Tablet> tablets = new HashMap<>();
 
     /** Operations at which a reading was refused, points that refused a signature, clocks that kept one out. */
@@ -68,7 +70,8 @@ final class Ride {
             Gauges gauges,
             Settings settings,
             TestClock clock,
-            Elsewhere elsewhere) {
+            Elsewhere elsewhere,
+            Proven proven) {
         this.sheets = sheets;
         this.shop = shop;
         this.aftercare = aftercare;
@@ -78,6 +81,7 @@ final class Ride {
         this.settings = settings;
         this.clock = clock;
         this.elsewhere = elsewhere;
+        this.proven = proven;
     }
 
     Tablet tablet(String station) {
@@ -135,17 +139,21 @@ final class Ride {
                 continue;
             }
             if (step.proof() != null) {
-                elsewhere.prove(doer, shop.witness, sheet, at.line().operationId(), step.proof());
+                prove(sheet, at, step, doer, tablet);
             }
-            if (first || step.photo()) {
+            // The closing of a node ticks it.
+            if (step.proof() != Proof.WELDED && (first || step.photo())) {
                 tick(sheet, at, doer, step);
-            } else {
+            } else if (step.proof() != Proof.WELDED) {
                 elsewhere.tick(doer, step.stepId(), step.lotKind() == null ? null : shop.lotOf(step.lotKind()));
             }
             first = false;
         }
+        // What components answer is on a sheet of its own by now.
         List<FrameSheet.CharacteristicLine> asked =
-                at.characteristics().stream().filter(c -> !c.state().settled()).toList();
+                travellers.operation(at.line().operationId()).characteristics().stream()
+                        .filter(c -> !c.state().settled())
+                        .toList();
         for (int i = 0; i < asked.size(); i++) {
             read(sheet, at, asked.get(i), reader(at, asked.get(i)), i == 0);
         }
@@ -155,6 +163,16 @@ final class Ride {
         for (int i = 0; i < twice.size(); i++) {
             read(sheet, at, twice.get(i), shop.witness, i == 0);
         }
+    }
+
+    private void prove(
+            FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, FrameSheet.StepLine step, Hand doer, Tablet tablet) {
+        if (Elsewhere.proves(step.proof())) {
+            elsewhere.prove(doer, shop.witness, sheet, at.line().operationId(), step.proof());
+            return;
+        }
+        tablet.worksHere(doer);
+        proven.prove(new Proven.Turn(sheet, at, step, tablet, shop, doer));
     }
 
     private void tick(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, Hand doer, FrameSheet.StepLine step) {

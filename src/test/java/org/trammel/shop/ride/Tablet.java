@@ -114,6 +114,12 @@ final class Tablet {
         used = clock.instant();
     }
 
+    /** Opens what a sheet of the frame leads to. */
+    void sheet(String path) {
+        sheets.open(page, path);
+        used = clock.instant();
+    }
+
     /** A second sheet at the same tablet; what was open on the first one stays as it was. */
     Page leavesOpen() {
         Page old = page;

@@ -84,6 +84,9 @@ abstract class WholeRoute {
     private TubeIssues tubes;
 
     @Autowired
+    private Proven proven;
+
+    @Autowired
     private TestClock clock;
 
     private Sheets sheets;
@@ -127,15 +130,17 @@ abstract class WholeRoute {
                 gauges,
                 settings,
                 clock,
-                new Elsewhere(bench, readings, handwork, serials, jigs, tubes, clock));
+                new Elsewhere(bench, readings, handwork, serials, jigs, tubes, clock),
+                proven);
     }
 
-    static void requireEveryGateTried(Ride ride, RouteSheet route) {
+    void requireEveryGateTried(Ride ride, RouteSheet route) {
         Gates gates = Gates.of(route);
         assertThat(ride.refusedReadings).isEqualTo(gates.readings());
         assertThat(ride.refusedSignatures).isEqualTo(gates.points());
         assertThat(ride.closedWindows).isEqualTo(gates.windows());
         assertThat(ride.unjoined).isEqualTo(gates.joins());
+        assertThat(proven.refused).isEqualTo(gates.proofs());
     }
 
     /** The order is shipped, every refused try stands in the frame's story, the papers print and the log fits. */

@@ -102,6 +102,7 @@ class Workshop {
     private final LotRegister lots;
     private final LotSections sections;
     private final RouteDrafts drafts;
+    private final Fittings fittings;
     private final TestCrew crew;
     private final Map<String, String> tokens = new LinkedHashMap<>();
 
@@ -129,6 +130,7 @@ class Workshop {
             LotRegister lots,
             LotSections sections,
             RouteDrafts drafts,
+            Fittings fittings,
             TestCrew crew) {
         this.firstStart = firstStart;
         this.roster = roster;
@@ -140,6 +142,7 @@ class Workshop {
         this.lots = lots;
         this.sections = sections;
         this.drafts = drafts;
+        this.fittings = fittings;
         this.crew = crew;
     }
 
@@ -163,7 +166,8 @@ class Workshop {
         witness = hire("WI", "Witold Ingves", Role.STATION_WORKER);
         other = hire("OT", "Otho Tveit", Role.STATION_WORKER);
         qualify(cutter, "CONDUCTIVITY");
-        qualify(welder, "WELD:AL:141");
+        qualifications.enter(
+                act(owner), welder.id(), Qualification.of("WELD:AL:141", "ISO 9606-2", LAST_AUTUMN, NEXT_YEAR, false));
         qualify(aligner, "ALIGN");
         qualify(aligner, "PENETRANT");
         qualify(heatTreater, "OVEN");
@@ -181,6 +185,7 @@ class Workshop {
             register(gauge);
         }
         receiveLots();
+        fittings.putInForce(qa);
         for (String route : List.of("HT-6061", "FS-6061-FT", "FS-6061-SA", "FS-6061")) {
             drafts.release(act(qa), route, drafts.draft(route).version(), "Looked through, fits the shop");
         }
