@@ -28,6 +28,7 @@ class BuildRecords implements EvidenceGivers {
     private final Travellers travellers;
     private final Orders orders;
     private final BuildLacks lacks;
+    private final BuildRulesBook book;
 
     BuildRecords(
             JoinRepository joins,
@@ -37,7 +38,8 @@ class BuildRecords implements EvidenceGivers {
             PackRepository packs,
             Travellers travellers,
             Orders orders,
-            BuildLacks lacks) {
+            BuildLacks lacks,
+            BuildRulesBook book) {
         this.joins = joins;
         this.beddings = beddings;
         this.rides = rides;
@@ -46,6 +48,7 @@ class BuildRecords implements EvidenceGivers {
         this.travellers = travellers;
         this.orders = orders;
         this.lacks = lacks;
+        this.book = book;
     }
 
     BuildRecord of(FrameSheet.Head head, long operationId, String code, BuildRules rules) {
@@ -66,6 +69,18 @@ class BuildRecords implements EvidenceGivers {
                 rules.rides(code) ? items(head, operationId, rules) : List.of(),
                 last(packs.findByOperationIdOrderById(operationId).stream().map(PackRow::packed)),
                 rules.packs(code) ? lacks.of(head, operationId) : List.of());
+    }
+
+    /** What it lacks before its packing, or altogether where it is packed nowhere. */
+    List<String> lacks(FrameSheet.Head head) {
+        long packing = travellers.whole(head.travellerId()).stream()
+                .filter(one -> book.inForce()
+                        .filter(rules -> rules.packs(one.line().code()))
+                        .isPresent())
+                .mapToLong(one -> one.line().operationId())
+                .max()
+                .orElse(0);
+        return lacks.of(head, packing);
     }
 
     /** Tags of the parts in force that make the frame. */

@@ -1,10 +1,12 @@
 package org.trammel.shop.assembly;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -69,6 +71,12 @@ public class Builds {
         return read(turn.of(operationId));
     }
 
+    /** What the record of a build lacks, whether or not it stands at its packing. */
+    @Transactional(readOnly = true)
+    public List<String> lacks(FrameSheet.Head head) {
+        return records.lacks(head);
+    }
+
     private BuildRecord read(BuildTurn.At at) {
         return records.of(at.head(), at.line().operationId(), at.line().code(), at.rules());
     }
@@ -99,8 +107,8 @@ public class Builds {
                     child.mark() + " belongs to it and was not scanned.",
                     "Scan the tag of every part: " + String.join(", ", records.parts(at.head())) + ".");
         });
-        // A hold of a part covers the frame too; the part is named first.
-        wanted.forEach(child -> requireReady(child, deed));
+        // A hold of a part covers the frame too; the parts are named first.
+        requireReady(wanted, deed);
         turn.requireFree(operationId);
         OffsetShares read = shares.checked(deed);
         StackUp stack = read.stack();
@@ -139,19 +147,26 @@ public class Builds {
                         "Scan the tag on the front triangle and that on the swing arm."));
     }
 
-    private void requireReady(FrameSheet.Head child, String deed) {
-        if (child.state() != TravellerState.FINISHED) {
-            throw Refusal.state(
-                    deed,
-                    child.mark() + " is " + child.state().word() + ".",
-                    "Finish it first; then the parts are joined.");
+    /** Every part that is not ready, with what it waits for: whoever stands there sees at once whether it is worth waiting. */
+    private void requireReady(List<FrameSheet.Head> children, String deed) {
+        List<String> open = new ArrayList<>();
+        for (FrameSheet.Head child : children) {
+            String holds = travellers.sheet(child.travellerId()).holds().stream()
+                    .map(hold -> "on hold, " + hold.reason().word() + ": " + hold.words())
+                    .distinct()
+                    .collect(Collectors.joining("; "));
+            if (child.state() != TravellerState.FINISHED) {
+                open.add(child.mark() + " is " + child.state().word() + (holds.isEmpty() ? "" : " and " + holds));
+            } else if (!holds.isEmpty()) {
+                open.add(child.mark() + " is " + holds);
+            }
         }
-        travellers.sheet(child.travellerId()).holds().stream().findFirst().ifPresent(hold -> {
+        if (!open.isEmpty()) {
             throw Refusal.state(
                     deed,
-                    child.mark() + " is on hold, " + hold.reason().word() + ": " + hold.words() + ".",
-                    "Leave both where they are until the hold is lifted.");
-        });
+                    String.join(". ", open) + ".",
+                    "Finish it first, and leave both where they are until holds are lifted.");
+        }
     }
 
     /**

@@ -22,12 +22,14 @@ class FramePages {
 
     private final FrameIndex index;
     private final Stories stories;
+    private final BuildPapers papers;
     private final Orders orders;
     private final ColdStore coldStore;
 
-    FramePages(FrameIndex index, Stories stories, Orders orders, ColdStore coldStore) {
+    FramePages(FrameIndex index, Stories stories, BuildPapers papers, Orders orders, ColdStore coldStore) {
         this.index = index;
         this.stories = stories;
+        this.papers = papers;
         this.orders = orders;
         this.coldStore = coldStore;
     }
@@ -67,6 +69,21 @@ class FramePages {
         model.addAttribute("works", who.person().mayWork());
         model.addAttribute("qa", who.person().is(Role.QA_LEAD));
         return "overview/story";
+    }
+
+    /**
+     * How it was built, on paper.
+     *
+     * @param named false for the customer's copy, which names nobody of the shop
+     */
+    @GetMapping("/frames/{serial}/build-record")
+    String buildRecord(
+            @PathVariable String serial,
+            @RequestParam(defaultValue = "true") boolean named,
+            SignedOn who,
+            Model model) {
+        model.addAttribute("paper", papers.of(frame(serial), who.person(), named));
+        return "overview/build-record";
     }
 
     static String frame(String typed) {

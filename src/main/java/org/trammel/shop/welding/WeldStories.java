@@ -51,6 +51,27 @@ public class WeldStories {
             String what,
             @Nullable String reason) {}
 
+    /**
+     * The nodes of an operation in short.
+     *
+     * @param closed how many were closed
+     * @param again how many times one was welded again
+     * @param by who closed them, the first first
+     */
+    public record Nodes(
+            int closed, int again, List<Long> by, @Nullable Instant last) {}
+
+    /** The nodes of an operation in short; none closed where it welds none. */
+    @Transactional(readOnly = true)
+    public Nodes nodes(long operationId) {
+        List<NodeDoneRow> rows = done.findByOperationIdInOrderById(List.of(operationId));
+        return new Nodes(
+                (int) rows.stream().map(NodeDoneRow::stepId).distinct().count(),
+                repairs.findByOperationIdInOrderById(List.of(operationId)).size(),
+                rows.stream().map(row -> row.done().by()).distinct().toList(),
+                rows.isEmpty() ? null : rows.get(rows.size() - 1).done().at());
+    }
+
     /** What was recorded at these operations. */
     @Transactional(readOnly = true)
     public List<Line> of(Collection<Long> operationIds) {

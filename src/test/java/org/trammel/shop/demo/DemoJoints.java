@@ -88,7 +88,11 @@ abstract class DemoJoints extends DemoHands {
         page.locator("#f-join-second").fill(serial + "-SA");
         page.locator("#f-join-words").fill("falls by its own weight");
         Chromium.send(page, page.locator("button:has-text('Join them')"));
-        assertThat(page.locator(".refusal").innerText()).contains("The parts were not joined.", "FT is in work");
+        assertThat(page.locator(".refusal").innerText())
+                .contains(
+                        "The parts were not joined.",
+                        "FT is in work and on hold, oven trace",
+                        "SA is in work and on hold, oven trace");
         hands.look(page, "join-held");
     }
 
