@@ -21,6 +21,7 @@ public class AssemblyStory {
     private final FrameComponents components;
     private final TorqueRepository torques;
     private final WitnessRepository witnesses;
+    private final InsertionRepository insertions;
     private final JoinRepository joins;
     private final BeddingRepository beddings;
     private final RideRepository rides;
@@ -32,6 +33,7 @@ public class AssemblyStory {
             FrameComponents components,
             TorqueRepository torques,
             WitnessRepository witnesses,
+            InsertionRepository insertions,
             JoinRepository joins,
             BeddingRepository beddings,
             RideRepository rides,
@@ -41,6 +43,7 @@ public class AssemblyStory {
         this.components = components;
         this.torques = torques;
         this.witnesses = witnesses;
+        this.insertions = insertions;
         this.joins = joins;
         this.beddings = beddings;
         this.rides = rides;
@@ -67,7 +70,8 @@ public class AssemblyStory {
     public List<Told> of(String serial, Collection<Long> operationIds) {
         List<Told> told = new ArrayList<>();
         Map<TorqueRow.Key, String> names = new LinkedHashMap<>();
-        for (FramePart part : components.everOf(serial)) {
+        List<FramePart> parts = components.everOf(serial);
+        for (FramePart part : parts) {
             part.component()
                     .fasteners()
                     .forEach(f -> names.put(new TorqueRow.Key(part.id(), f.id()), f.name() + " of " + part.called()));
@@ -92,6 +96,18 @@ public class AssemblyStory {
                             "done",
                             "witnessed: " + names.getOrDefault(row.key(), "a fastener"),
                             row.personId(),
+                            null)));
+        }
+        if (parts.stream().anyMatch(part -> part.component().leastInsertion_mm() != null)) {
+            insertions
+                    .findByOperationIdInOrderById(operationIds)
+                    .forEach(row -> told.add(new Told(
+                            row.operationId(),
+                            row.at(),
+                            row.inserted_mm().compareTo(row.least_mm()) >= 0 ? "done" : "not-conforming",
+                            "seatpost in by " + bare(row.inserted_mm()) + " mm, " + bare(row.least_mm())
+                                    + " mm at least by its own sheet",
+                            row.by(),
                             null)));
         }
         builds(operationIds, told);

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param inForceAt since when frames may be given it; null for a draft
  * @param supersededAt when a later one took its place; null until then
+ * @param leastInsertion_mm how far a seatpost must be in; null where its sheet does not say
  */
 public record Component(
         long id,
@@ -28,7 +29,8 @@ public record Component(
         Instant draftedAt,
         @Nullable Long inForceBy,
         @Nullable Instant inForceAt,
-        @Nullable Instant supersededAt) {
+        @Nullable Instant supersededAt,
+        @Nullable BigDecimal leastInsertion_mm) {
 
     public Component {
         fasteners = List.copyOf(fasteners);

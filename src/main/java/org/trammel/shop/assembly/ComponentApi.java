@@ -106,7 +106,10 @@ class ComponentApi {
             @Nullable BigDecimal clampedMostNm,
             @Nullable String source,
             @Nullable String edition,
-            @Nullable List<FastenerBody> fasteners) {
+            @Nullable List<FastenerBody> fasteners,
+
+            @Schema(description = "how far a seatpost must be in, by its mark") @Nullable
+            BigDecimal leastInsertionMm) {
 
         NewComponent content() {
             return new NewComponent(
@@ -120,7 +123,8 @@ class ComponentApi {
                     text(edition),
                     fasteners == null
                             ? List.of()
-                            : fasteners.stream().map(FastenerBody::fastener).toList());
+                            : fasteners.stream().map(FastenerBody::fastener).toList(),
+                    leastInsertionMm);
         }
     }
 

@@ -39,7 +39,8 @@ final class ComponentForm {
                 figure(fields, "clampedMost"),
                 text(fields, "source"),
                 text(fields, "edition"),
-                fasteners);
+                fasteners,
+                figure(fields, "leastInsertion"));
     }
 
     private static NewFastener fastener(Map<String, String> fields, int i) {
@@ -126,6 +127,7 @@ final class ComponentForm {
         values.put("rideOperation", last.rideOperation());
         values.put("carbon", last.carbon());
         values.put("clampedMost", last.clampedMost_Nm());
+        values.put("leastInsertion", last.leastInsertion_mm() == null ? null : bare(last.leastInsertion_mm()));
         values.put("source", last.source());
         values.put("edition", last.edition());
         for (int i = 0; i < last.fasteners().size(); i++) {

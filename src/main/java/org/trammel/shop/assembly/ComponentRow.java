@@ -54,6 +54,9 @@ class ComponentRow {
     @Column(name = "clamped_most_nm")
     private @Nullable BigDecimal clampedMost_Nm;
 
+    @Column(name = "least_insertion_mm")
+    private @Nullable BigDecimal leastInsertion_mm;
+
     @Column(nullable = false)
     private String source;
 
@@ -92,6 +95,7 @@ class ComponentRow {
         this.rideOperation = content.rideOperation();
         this.carbon = content.carbon();
         this.clampedMost_Nm = content.clampedMost_Nm();
+        this.leastInsertion_mm = content.leastInsertion_mm();
         this.source = content.source();
         this.edition = content.edition();
         this.draftedBy = act.by();
@@ -144,6 +148,7 @@ class ComponentRow {
                 draftedAt,
                 inForceBy,
                 inForceAt,
-                supersededAt);
+                supersededAt,
+                leastInsertion_mm);
     }
 }

@@ -17,6 +17,7 @@ import org.trammel.shop.records.TypedText;
  * @param clampedMost_Nm greatest torque of a bolt that clamps it, by its own sheet; null where that says nothing
  * @param source its sheet
  * @param edition of the sheet
+ * @param leastInsertion_mm how far a seatpost must be in; null where its sheet does not say
  */
 public record NewComponent(
         @Nullable ComponentKind kind,
@@ -27,19 +28,56 @@ public record NewComponent(
         @Nullable BigDecimal clampedMost_Nm,
         String source,
         String edition,
-        List<NewFastener> fasteners) {
+        List<NewFastener> fasteners,
+        @Nullable BigDecimal leastInsertion_mm) {
 
     static final int MOST_FASTENERS = 12;
+    private static final BigDecimal DEEPEST_mm = BigDecimal.valueOf(400);
 
     public NewComponent {
         fasteners = List.copyOf(fasteners);
+    }
+
+    /** One that does not go into the frame. */
+    public NewComponent(
+            @Nullable ComponentKind kind,
+            String what,
+            String operation,
+            @Nullable String rideOperation,
+            boolean carbon,
+            @Nullable BigDecimal clampedMost_Nm,
+            String source,
+            String edition,
+            List<NewFastener> fasteners) {
+        this(kind, what, operation, rideOperation, carbon, clampedMost_Nm, source, edition, fasteners, null);
+    }
+
+    private void requireInsertion(ComponentKind kind, String deed) {
+        if (leastInsertion_mm == null) {
+            return;
+        }
+        if (kind != ComponentKind.SEATPOST) {
+            throw Refusal.input(
+                    "leastInsertion", deed, "A " + kind.word() + " has no least insertion.", "Leave it empty.");
+        }
+        if (leastInsertion_mm.signum() <= 0
+                || leastInsertion_mm.compareTo(DEEPEST_mm) > 0
+                || leastInsertion_mm.stripTrailingZeros().scale() > 1) {
+            throw Refusal.input(
+                    "leastInsertion",
+                    deed,
+                    "A least insertion of " + NewFastener.plain(leastInsertion_mm)
+                            + " mm does not lie above 0 and up to " + DEEPEST_mm + " mm, in tenths.",
+                    "Enter it from its mark, in mm.");
+        }
     }
 
     NewComponent checked(String deed) {
         if (kind == null) {
             throw Refusal.input("kind", deed, "It is not said what it is.", "Choose from the list.");
         }
-        if (fasteners.size() > MOST_FASTENERS || fasteners.isEmpty() && clampedMost_Nm == null) {
+        if (fasteners.size() > MOST_FASTENERS
+                || fasteners.isEmpty() && clampedMost_Nm == null && leastInsertion_mm == null) {
             throw Refusal.input(
                     "name0",
                     deed,
@@ -48,6 +86,7 @@ public record NewComponent(
                             : fasteners.size() + " fasteners are more than " + MOST_FASTENERS + ".",
                     "Enter its fasteners as its own sheet lists them.");
         }
+        requireInsertion(kind, deed);
         if (clampedMost_Nm != null && clampedMost_Nm.signum() <= 0) {
             throw Refusal.input(
                     "clampedMost",
@@ -86,6 +125,7 @@ public record NewComponent(
                 clampedMost_Nm,
                 TypedText.line("source", "The source", deed, source, 400),
                 TypedText.line("edition", "The edition", deed, edition, 80),
-                read);
+                read,
+                leastInsertion_mm);
     }
 }

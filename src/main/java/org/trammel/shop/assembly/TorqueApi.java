@@ -24,11 +24,13 @@ class TorqueApi {
 
     private final Torques torques;
     private final TorqueSheets sheets;
+    private final Insertions insertions;
     private final Signatures signatures;
 
-    TorqueApi(Torques torques, TorqueSheets sheets, Signatures signatures) {
+    TorqueApi(Torques torques, TorqueSheets sheets, Insertions insertions, Signatures signatures) {
         this.torques = torques;
         this.sheets = sheets;
+        this.insertions = insertions;
         this.signatures = signatures;
     }
 
@@ -80,6 +82,26 @@ class TorqueApi {
     @Operation(summary = "A fastener loosened, to be begun again from its first bolt")
     TorqueSheet again(Act act, @PathVariable long operationId, @RequestBody Again body) {
         return torques.again(act, operationId, body.part(), body.fastener(), body.words());
+    }
+
+    @GetMapping("/insertions")
+    @Operation(
+            summary =
+                    "Seatposts whose sheet says how far they go in, with what the drawing leaves and what was measured")
+    List<PostIn> insertions(@PathVariable long operationId) {
+        return insertions.of(operationId);
+    }
+
+    record Measured(
+            long part,
+
+            @Schema(description = "length of the post less what stands out, in mm") @Nullable
+            BigDecimal insertedMm) {}
+
+    @PostMapping("/insertions")
+    @Operation(summary = "How far a seatpost is in, measured on the frame")
+    List<PostIn> measure(Act act, @PathVariable long operationId, @RequestBody Measured body) {
+        return insertions.measure(act, operationId, body.part(), body.insertedMm());
     }
 
     record Seen(long part, long fastener) {}

@@ -29,13 +29,21 @@ class TorquePages {
     private static final String DEED = "The bolt was not recorded.";
 
     private final Torques torques;
+    private final Insertions insertions;
     private final TorqueTurn turn;
     private final TorqueTools tools;
     private final Signatures signatures;
     private final Crew crew;
 
-    TorquePages(Torques torques, TorqueTurn turn, TorqueTools tools, Signatures signatures, Crew crew) {
+    TorquePages(
+            Torques torques,
+            Insertions insertions,
+            TorqueTurn turn,
+            TorqueTools tools,
+            Signatures signatures,
+            Crew crew) {
         this.torques = torques;
+        this.insertions = insertions;
         this.turn = turn;
         this.tools = tools;
         this.signatures = signatures;
@@ -51,6 +59,7 @@ class TorquePages {
         model.addAttribute("at", at);
         model.addAttribute("sheet", sheet);
         model.addAttribute("line", line);
+        model.addAttribute("posts", insertions.of(operationId));
         model.addAttribute("names", crew.names());
         model.addAttribute("works", works(at, operationId, who));
         model.addAttribute(
@@ -146,6 +155,18 @@ class TorquePages {
         Torques.Seen of = seen(text(fields, "of"));
         torques.again(act, operationId, of.partId(), of.fastenerId(), fields.get("words"));
         return back(operationId) + "?of=" + text(fields, "of");
+    }
+
+    @PostMapping("/insertion")
+    String insertion(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
+        String deed = "The seatpost was not recorded.";
+        String part = text(fields, "part");
+        if (!part.matches("[1-9][0-9]{0,17}")) {
+            throw Refusal.input("part", deed, "It is not said which seatpost.", "Open the torque sheet again.");
+        }
+        insertions.measure(
+                act, operationId, Long.parseLong(part), Keyed.figureOrNone("inserted", deed, fields.get("inserted")));
+        return back(operationId);
     }
 
     @PostMapping("/witness")

@@ -48,7 +48,10 @@ public class TorqueSheets {
     public boolean at(String serial, String part, String operation) {
         return components.any(serial)
                 && components.of(serial, part).stream()
-                        .anyMatch(one -> !one.component().at(operation).isEmpty());
+                        .map(FramePart::component)
+                        .anyMatch(one -> !one.at(operation).isEmpty()
+                                || one.leastInsertion_mm() != null
+                                        && one.operation().equals(operation));
     }
 
     /** What is to be torqued or witnessed next at an operation, in a few words; empty where nothing is outstanding. */

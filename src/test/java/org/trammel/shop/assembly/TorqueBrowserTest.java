@@ -3,32 +3,18 @@ package org.trammel.shop.assembly;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
-import com.microsoft.playwright.Page;
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.ApplicationContext;
 import org.trammel.shop.BrowserTest;
 import org.trammel.shop.Chromium;
-import org.trammel.shop.TestCrew;
+import org.trammel.shop.floor.AtOneStation;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.gauges.GaugeRange;
-import org.trammel.shop.gauges.GaugeRegister;
-import org.trammel.shop.gauges.NewGauge;
-import org.trammel.shop.people.FirstStart;
-import org.trammel.shop.people.Role;
-import org.trammel.shop.people.Roster;
-import org.trammel.shop.stations.Station;
-import org.trammel.shop.stations.Stations;
 import org.trammel.shop.travellers.Bench;
 import org.trammel.shop.travellers.HoldReason;
 import org.trammel.shop.travellers.HoldScope;
@@ -37,50 +23,20 @@ import org.trammel.shop.travellers.Travellers;
 
 /** The torques of a bicycle in a real browser: a target refused, bolts crosswise, a witness who is not the one who did it. */
 @BrowserTest("trammel.test.database=torque_screens")
-class TorqueBrowserTest {
-
-    private static final String PASSWORD = "quiet lathe under rain";
-
-    @LocalServerPort
-    private int port;
-
-    @Autowired
-    private FirstStart firstStart;
-
-    @Autowired
-    private Roster roster;
-
-    @Autowired
-    private Stations stations;
-
-    @Autowired
-    private TestCrew crew;
-
-    @Autowired
-    private GaugeRegister register;
+class TorqueBrowserTest extends AtOneStation {
 
     @Autowired
     private Travellers travellers;
 
-    @Autowired
-    private ApplicationContext beans;
-
-    private Page page;
-    private long keeper;
     private WholeShop.Frame frame;
     private long traveller;
 
+    TorqueBrowserTest() {
+        super("Assembly");
+    }
+
     @BeforeAll
     void opens() {
-        keeper = firstStart
-                .make(
-                        UUID.randomUUID(),
-                        firstStart.newCode(),
-                        "127.0.0.9",
-                        new FirstStart.Entry("QL", "Quinn Lead", PASSWORD, "402817"))
-                .id();
-        roster.giveRoles(crew.act(keeper), keeper, EnumSet.of(Role.OWNER, Role.QA_LEAD));
-        stations.add(crew.act(keeper), new Station("1", "Assembly", 3, new BigDecimal("30"), false));
         tool("WRENCH-1", "2", "14");
         tool("WRENCH-2", "10", "60");
         frame = new WholeShop(beans)
@@ -91,12 +47,6 @@ class TorqueBrowserTest {
                                 SmallRoute.op("190").step("ridden").sheet())
                         .sheet());
         traveller = travellers.inForce(frame.serial(), "").travellerId();
-        page = Chromium.desk(base(), "QL", PASSWORD);
-    }
-
-    @AfterAll
-    void closes() {
-        page.context().close();
     }
 
     @Test
@@ -106,7 +56,7 @@ class TorqueBrowserTest {
         page.locator("#f-component").selectOption("STEM-1");
         Chromium.send(page, page.locator("button:has-text('Give it')"));
         page.locator("main:has-text('face plate 5,5 N·m')").waitFor();
-        Chromium.look(page, "frame-components");
+        sizes("frame-components");
         String station = base() + "/station/" + frame.serial() + "?here=true";
         page.navigate(station);
         Chromium.send(page, page.locator(".plate .btn.main"));
@@ -126,9 +76,15 @@ class TorqueBrowserTest {
         page.locator("main:has-text('To be witnessed, 1')").waitFor();
         Chromium.look(page, "torque-witness");
         assertThat(page.locator("#f-signer option").allInnerTexts()).doesNotContain("Quinn Lead");
+        String torques = page.url().replaceFirst("[?].*", "");
         page.locator(".fasteners a:has-text('steerer bolts')").click();
         assertThat(page.locator(".now").innerText()).contains("Left-hand thread", "8,3 kN", "4 to 6");
-        page.navigate(page.url().replaceFirst("[?].*", "") + "/paper");
+        page.navigate(base() + "/own-parts/" + traveller);
+        sizes("own-parts");
+        page.navigate(base() + "/frames/" + frame.serial() + "/build-record");
+        assertThat(page.locator("main").innerText()).contains("Build record", "What the record lacks", "face plate");
+        Chromium.picture(page, "build-record");
+        page.navigate(torques + "/paper");
         assertThat(page.locator("main").innerText()).contains("1 3 2 4 in 60 100 %", "LEFT-HAND THREAD");
         Chromium.picture(page, "torque-paper");
         page.navigate(station);
@@ -166,7 +122,7 @@ class TorqueBrowserTest {
         long join = shop.at(whole).line().operationId();
         page.navigate(base() + "/builds/" + join);
         join(whole);
-        assertThat(page.locator(".refusal").innerText()).contains("SA", "on hold, material missing", "a bearing");
+        assertThat(page.locator(".refusal").innerText()).contains("on hold, material missing", "a bearing");
         Chromium.look(page, "join-held");
         beans.getBean(Holds.class).lift(crew.act(keeper), hold, "came");
         join(whole);
@@ -191,7 +147,7 @@ class TorqueBrowserTest {
         shop.tickAll(whole, keeper);
         page.navigate(base() + "/builds/" + shop.at(whole).line().operationId());
         assertThat(page.locator("main").innerText()).contains("not whole", "torques: none");
-        Chromium.look(page, "packing");
+        sizes("packing");
     }
 
     private void join(WholeShop.Frame whole) {
@@ -207,7 +163,7 @@ class TorqueBrowserTest {
         page.locator("#f-countryItems").fill("* | bell");
         page.locator("#f-source").fill("procedure");
         page.locator("#f-secret").fill(PASSWORD);
-        Chromium.look(page, "build-rules");
+        sizes("build-rules");
         Chromium.send(page, page.locator("button:has-text('Put them in force')"));
         page.locator("h1").waitFor();
     }
@@ -238,7 +194,7 @@ class TorqueBrowserTest {
         page.locator("#f-crosswise0").check();
         page.locator("#f-greased1").check();
         page.locator("#f-leftHand1").check();
-        Chromium.look(page, "component-form");
+        sizes("component-form");
         Chromium.send(page, page.locator("button:has-text('Keep the draft')"));
         page.locator("h1:has-text('STEM-1 A')").waitFor();
         page.locator("#f-secret").fill(PASSWORD);
@@ -261,47 +217,17 @@ class TorqueBrowserTest {
         page.locator("main.torques").waitFor();
     }
 
-    /** The tablet both ways, a phone and a desk. */
-    private void sizes(String name) {
-        for (int[] size : List.of(new int[] {1280, 800}, new int[] {800, 1280}, new int[] {390, 844})) {
-            page.setViewportSize(size[0], size[1]);
-            Chromium.look(page, name + "-" + size[0]);
-            assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
-                    .isLessThanOrEqualTo(size[0]);
-        }
-        page.setViewportSize(1440, 900);
-        Chromium.look(page, name + "-1440");
-    }
-
     private void tool(String code, String from, String to) {
-        register.register(
-                crew.act(keeper),
+        gauge(
                 code,
-                new NewGauge(
-                        "torque wrench of a test",
+                new GaugeRange(
+                        "TORQUE",
+                        "N·m",
+                        new BigDecimal(from),
+                        new BigDecimal(to),
+                        new BigDecimal("0.1"),
                         null,
-                        "stand",
-                        false,
-                        List.of(new GaugeRange(
-                                "TORQUE",
-                                "N·m",
-                                new BigDecimal(from),
-                                new BigDecimal(to),
-                                new BigDecimal("0.1"),
-                                null,
-                                new BigDecimal("3"),
-                                "half of what ISO 6789-1 permits"))));
-        register.calibrated(
-                crew.act(keeper),
-                code,
-                LocalDate.of(2026, 1, 1),
-                LocalDate.of(2026, 12, 31),
-                "C-1",
-                null,
-                "as it should be");
-    }
-
-    private String base() {
-        return "http://localhost:" + port;
+                        new BigDecimal("3"),
+                        "half of what ISO 6789-1 permits"));
     }
 }

@@ -2,103 +2,37 @@ package org.trammel.shop.coats;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Page;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.ApplicationContext;
 import org.trammel.shop.BrowserTest;
 import org.trammel.shop.Chromium;
-import org.trammel.shop.TestCrew;
+import org.trammel.shop.floor.AtOneStation;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.gauges.GaugeRange;
-import org.trammel.shop.gauges.GaugeRegister;
-import org.trammel.shop.gauges.NewGauge;
 import org.trammel.shop.materials.LotKind;
-import org.trammel.shop.materials.LotRegister;
-import org.trammel.shop.materials.NewLot;
-import org.trammel.shop.people.FirstStart;
-import org.trammel.shop.people.Role;
-import org.trammel.shop.people.Roster;
 import org.trammel.shop.routes.StepSheet;
-import org.trammel.shop.stations.Station;
-import org.trammel.shop.stations.Stations;
 
 /** A cold frame in a real browser: its coat is refused with the figures, let through once it is warm, and its film judged. */
 @BrowserTest("trammel.test.database=coat_screens")
-class CoatBrowserTest {
+class CoatBrowserTest extends AtOneStation {
 
-    private static final String PASSWORD = "quiet lathe under rain";
-
-    @LocalServerPort
-    private int port;
-
-    @Autowired
-    private FirstStart firstStart;
-
-    @Autowired
-    private Roster roster;
-
-    @Autowired
-    private Stations stations;
-
-    @Autowired
-    private TestCrew crew;
-
-    @Autowired
-    private GaugeRegister register;
-
-    @Autowired
-    private LotRegister lots;
-
-    @Autowired
-    private ApplicationContext beans;
-
-    private Page page;
-    private long keeper;
     private WholeShop.Frame frame;
+
+    CoatBrowserTest() {
+        super("Booth");
+    }
 
     @BeforeAll
     void opens() {
-        keeper = firstStart
-                .make(
-                        UUID.randomUUID(),
-                        firstStart.newCode(),
-                        "127.0.0.9",
-                        new FirstStart.Entry("QL", "Quinn Lead", PASSWORD, "402817"))
-                .id();
-        roster.giveRoles(crew.act(keeper), keeper, EnumSet.of(Role.OWNER, Role.QA_LEAD));
-        stations.add(crew.act(keeper), new Station("1", "Booth", 3, new BigDecimal("30"), false));
         gauge("AIR-1", range("HYGRO", "°C"), range("HYGRO", "%RH"));
         gauge("TOUCH-1", range("CONTACT-TEMP", "°C"));
         gauge("OHM-1", range("OHM", "MΩ"));
         gauge("FILM-1", range("FILM-EDDY", "µm"));
-        lots.receive(
-                crew.act(keeper),
-                new NewLot(
-                        "SAND-1",
-                        LotKind.POWDER,
-                        "sand",
-                        null,
-                        "LOW-BAKE",
-                        "",
-                        "",
-                        null,
-                        "a supplier",
-                        LocalDate.of(2025, 12, 2),
-                        LocalDate.of(2026, 12, 1),
-                        null,
-                        ""));
-        lots.certify(crew.act(keeper), "SAND-1", "batch", "C-1", null);
-        lots.release(crew.act(keeper), "SAND-1");
+        lot("SAND-1", LotKind.POWDER, "LOW-BAKE", LocalDate.of(2026, 12, 1));
         frame = new WholeShop(beans)
                 .frame(SmallRoute.of(
                                 SmallRoute.op("150")
@@ -107,12 +41,6 @@ class CoatBrowserTest {
                                         .sheet(),
                                 SmallRoute.op("160").step("masks off").sheet())
                         .sheet());
-        page = Chromium.desk(base(), "QL", PASSWORD);
-    }
-
-    @AfterAll
-    void closes() {
-        page.context().close();
     }
 
     @Test
@@ -185,18 +113,6 @@ class CoatBrowserTest {
         page.locator("main:has-text('Metal " + metal + " °C')").waitFor();
     }
 
-    /** The tablet both ways, a phone and a desk. */
-    private void sizes(String name) {
-        for (int[] size : List.of(new int[] {1280, 800}, new int[] {800, 1280}, new int[] {390, 844})) {
-            page.setViewportSize(size[0], size[1]);
-            Chromium.look(page, name + "-" + size[0]);
-            assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
-                    .isLessThanOrEqualTo(size[0]);
-        }
-        page.setViewportSize(1440, 900);
-        Chromium.look(page, name + "-1440");
-    }
-
     private static GaugeRange range(String kind, String unit) {
         return new GaugeRange(
                 kind,
@@ -207,22 +123,5 @@ class CoatBrowserTest {
                 new BigDecimal("0.2"),
                 null,
                 "from memory");
-    }
-
-    private void gauge(String code, GaugeRange... ranges) {
-        register.register(
-                crew.act(keeper), code, new NewGauge("gauge of a test", null, "booth", false, List.of(ranges)));
-        register.calibrated(
-                crew.act(keeper),
-                code,
-                LocalDate.of(2026, 1, 1),
-                LocalDate.of(2026, 12, 31),
-                "C-1",
-                null,
-                "as it should be");
-    }
-
-    private String base() {
-        return "http://localhost:" + port;
     }
 }

@@ -49,6 +49,16 @@ class FitPageTest {
                 .amount();
     }
 
+    /** As below: 400 − 271.302 = 128.698 mm, rounded down so that no post is told to be in further than it is. */
+    @Test
+    void whatTheDrawingLeavesOfTheSeatpostInsideIsRoundedDown() {
+        Map<String, String> typed = typed(PARTS);
+        assertThat(DrawnPosts.inside_mm(new GivenInputs(typed), frame(typed)))
+                .hasValueSatisfying(inside -> assertThat(inside).isEqualByComparingTo("128.6"));
+        typed.remove(GeometryInput.SEATPOST.code());
+        assertThat(DrawnPosts.inside_mm(new GivenInputs(typed), frame(typed))).isEmpty();
+    }
+
     /**
      * Level 748 sin 74,5° = 720,80; clamp (720,80 − 45) / sin 74,5° = 701,30; out 271,30 of 400; the shortest post 271,30 +
      * 100. Bar at (−45 + √(560² − 40²); 680,80) is 11,30 up and 66,22 ahead of (458; 643,06) along 65,5°.

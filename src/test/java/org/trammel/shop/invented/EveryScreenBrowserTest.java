@@ -239,7 +239,7 @@ class EveryScreenBrowserTest {
     }
 
     private void look(Page page, String path, String name) {
-        boolean paper = path.matches(".*/(traveller|tag|hold-tag|jig-sheet|paper|badge)");
+        boolean paper = path.matches(".*/(traveller|tag|hold-tag|jig-sheet|paper|build-record|badge)");
         boolean station = path.startsWith("/station") && !path.startsWith("/stations")
                 || name.equals("sign-on-tablet")
                 || path.equals("/enrol");

@@ -3,83 +3,40 @@ package org.trammel.shop.welding;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Page;
-import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.ApplicationContext;
 import org.trammel.shop.BrowserTest;
 import org.trammel.shop.Chromium;
-import org.trammel.shop.TestCrew;
+import org.trammel.shop.floor.AtOneStation;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.materials.LotKind;
-import org.trammel.shop.materials.LotRegister;
-import org.trammel.shop.materials.NewLot;
-import org.trammel.shop.people.FirstStart;
 import org.trammel.shop.people.Qualification;
 import org.trammel.shop.people.Qualifications;
 import org.trammel.shop.people.Role;
-import org.trammel.shop.people.Roster;
 import org.trammel.shop.routes.StepSheet;
-import org.trammel.shop.stations.Station;
-import org.trammel.shop.stations.Stations;
 
 /** A frame is welded in a real browser: a wrong rod, an unqualified welder, a node before its turn, then look by look. */
 @BrowserTest("trammel.test.database=weld_screens")
-class WeldBrowserTest {
-
-    private static final String PASSWORD = "quiet lathe under rain";
-
-    @LocalServerPort
-    private int port;
-
-    @Autowired
-    private FirstStart firstStart;
-
-    @Autowired
-    private Roster roster;
-
-    @Autowired
-    private Stations stations;
-
-    @Autowired
-    private TestCrew crew;
-
-    @Autowired
-    private LotRegister lots;
+class WeldBrowserTest extends AtOneStation {
 
     @Autowired
     private Qualifications qualifications;
 
-    @Autowired
-    private ApplicationContext beans;
-
-    private Page page;
-    private long keeper;
     private WholeShop.Frame frame;
+
+    WeldBrowserTest() {
+        super("Jig and weld");
+    }
 
     @BeforeAll
     void opens() {
-        keeper = firstStart
-                .make(
-                        UUID.randomUUID(),
-                        firstStart.newCode(),
-                        "127.0.0.9",
-                        new FirstStart.Entry("QL", "Quinn Lead", PASSWORD, "402817"))
-                .id();
-        roster.giveRoles(crew.act(keeper), keeper, EnumSet.of(Role.OWNER, Role.QA_LEAD));
-        stations.add(crew.act(keeper), new Station("1", "Jig and weld", 3, new BigDecimal("30"), false));
-        lot("FL-1", LotKind.FILLER, "ER4643");
-        lot("FL-2", LotKind.FILLER, "ER80S");
-        lot("AR-1", LotKind.GAS, "ARGON");
+        lot("FL-1", LotKind.FILLER, "ER4643", null);
+        lot("FL-2", LotKind.FILLER, "ER80S", null);
+        lot("AR-1", LotKind.GAS, "ARGON", null);
         frame = new WholeShop(beans)
                 .frame(SmallRoute.of(
                                 SmallRoute.op("070")
@@ -92,12 +49,6 @@ class WeldBrowserTest {
                                 SmallRoute.op("080").step("no crack").sheet(),
                                 SmallRoute.op("130").step("reamed").sheet())
                         .sheet());
-        page = Chromium.desk(base(), "QL", PASSWORD);
-    }
-
-    @AfterAll
-    void closes() {
-        page.context().close();
     }
 
     @Test
@@ -178,55 +129,18 @@ class WeldBrowserTest {
         }
         page.locator("#f-level").selectOption("C");
         page.locator("#f-limits").selectOption("ISO-10042-1992");
-        Chromium.look(page, "weld-procedure-form");
+        sizes("weld-procedure-form");
         Chromium.send(page, page.locator("button:has-text('Keep the draft')"));
         page.locator("#f-secret").fill(PASSWORD);
         Chromium.look(page, "weld-procedure-draft");
         Chromium.send(page, page.locator("button:has-text('Put it in force')"));
         assertThat(page.locator("main")).containsText("in force");
-        Chromium.look(page, "weld-procedure");
+        sizes("weld-procedure");
         page.navigate(base() + "/shop/weld-limits/ISO-10042-1992");
-        Chromium.look(page, "weld-limits");
+        sizes("weld-limits");
     }
 
     private static StepSheet node(String text) {
         return new StepSheet(text, "", false, true, null, null, null);
-    }
-
-    private void lot(String code, LotKind kind, String materialClass) {
-        lots.receive(
-                crew.act(keeper),
-                new NewLot(
-                        code,
-                        kind,
-                        "a lot",
-                        null,
-                        materialClass,
-                        "",
-                        "",
-                        null,
-                        "a supplier",
-                        LocalDate.of(2025, 12, 2),
-                        null,
-                        null,
-                        ""));
-        lots.certify(crew.act(keeper), code, "batch", "C-1", null);
-        lots.release(crew.act(keeper), code);
-    }
-
-    /** The tablet both ways, a phone and a desk. */
-    private void sizes(String name) {
-        for (int[] size : List.of(new int[] {1280, 800}, new int[] {800, 1280}, new int[] {390, 844})) {
-            page.setViewportSize(size[0], size[1]);
-            Chromium.look(page, name + "-" + size[0]);
-            assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
-                    .isLessThanOrEqualTo(size[0]);
-        }
-        page.setViewportSize(1440, 900);
-        Chromium.look(page, name + "-1440");
-    }
-
-    private String base() {
-        return "http://localhost:" + port;
     }
 }
