@@ -104,7 +104,12 @@ class TorqueApi {
         return insertions.measure(act, operationId, body.part(), body.insertedMm());
     }
 
-    record Seen(long part, long fastener) {}
+    record Seen(
+            long part,
+            long fastener,
+
+            @Schema(description = "as the sheet says; it rises when the fastener is loosened")
+            int round) {}
 
     record Witnessed(
             @Schema(description = "id of the person who looked; nobody who tightened any of them")
@@ -125,7 +130,7 @@ class TorqueApi {
                 operationId,
                 body.signer(),
                 seen.stream()
-                        .map(one -> new Torques.Seen(one.part(), one.fastener()))
+                        .map(one -> new Torques.Seen(one.part(), one.fastener(), one.round()))
                         .toList());
     }
 }

@@ -133,7 +133,7 @@ class TorquePages {
 
     @PostMapping("/bolts")
     String tighten(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
-        Torques.Seen of = seen(text(fields, "of"));
+        Of of = of(text(fields, "of"));
         TorqueSheet sheet = torques.tighten(
                 act,
                 operationId,
@@ -152,7 +152,7 @@ class TorquePages {
 
     @PostMapping("/again")
     String again(Act act, @PathVariable long operationId, @RequestParam Map<String, String> fields) {
-        Torques.Seen of = seen(text(fields, "of"));
+        Of of = of(text(fields, "of"));
         torques.again(act, operationId, of.partId(), of.fastenerId(), fields.get("words"));
         return back(operationId) + "?of=" + text(fields, "of");
     }
@@ -178,21 +178,37 @@ class TorquePages {
         }
         long person = Long.parseLong(signer);
         List<Torques.Seen> seen = new ArrayList<>();
-        fields.keySet().stream()
-                .filter(field -> field.startsWith("seen-"))
-                .forEach(field -> seen.add(seen(field.substring("seen-".length()))));
+        fields.keySet().stream().filter(field -> field.startsWith("seen-")).forEach(field -> {
+            Of of = of(field.substring("seen-".length()));
+            seen.add(new Torques.Seen(of.partId(), of.fastenerId(), round(fields.get(field))));
+        });
         signatures.sign(person, fields.getOrDefault("pin", ""), who.deviceId());
         torques.witness(act, operationId, person, seen);
         return back(operationId);
     }
 
-    private static Torques.Seen seen(String key) {
+    /** The box of a fastener bears the round that was shown. */
+    private static int round(String box) {
+        if (!box.matches("[0-9]{1,4}")) {
+            throw Refusal.input(
+                    "seen",
+                    "Nothing was witnessed.",
+                    "It is not said what was looked at.",
+                    "Open the torque sheet of the frame again.");
+        }
+        return Integer.parseInt(box);
+    }
+
+    /** A fastener by its component on the frame. */
+    private record Of(long partId, long fastenerId) {}
+
+    private static Of of(String key) {
         if (!key.matches("[0-9]{1,18}-[0-9]{1,18}")) {
             throw Refusal.input(
                     "of", DEED, "It is not said which fastener.", "Open the torque sheet of the frame again.");
         }
         int dash = key.indexOf('-');
-        return new Torques.Seen(Long.parseLong(key.substring(0, dash)), Long.parseLong(key.substring(dash + 1)));
+        return new Of(Long.parseLong(key.substring(0, dash)), Long.parseLong(key.substring(dash + 1)));
     }
 
     private static int whole(Map<String, String> fields, String field) {

@@ -236,8 +236,12 @@ public class Torques {
         return sheets.of(operationId);
     }
 
-    /** A fastener by its component on the frame. */
-    public record Seen(long partId, long fastenerId) {}
+    /**
+     * A fastener that somebody looked at, by its component on the frame.
+     *
+     * @param round as the sheet showed it: it may have been loosened meanwhile, and torqued again
+     */
+    public record Seen(long partId, long fastenerId, int round) {}
 
     /**
      * A second person looked at fasteners. The caller has checked that person's own PIN at this moment.
@@ -263,6 +267,13 @@ public class Torques {
         List<TorqueSheet.Line> lines = new ArrayList<>();
         for (Seen one : seen.stream().distinct().toList()) {
             TorqueSheet.Line line = at.sheet().line(one.partId(), one.fastenerId());
+            if (line.round() != one.round()) {
+                throw Refusal.stale(
+                        deed,
+                        line.called() + " is torqued for time " + line.round() + ", and time " + one.round()
+                                + " was looked at: it was loosened meanwhile.",
+                        "Look at it again as it is now, then sign.");
+            }
             if (line.state() != TorqueSheet.State.TO_WITNESS) {
                 throw Refusal.stale(
                         deed,
@@ -298,6 +309,8 @@ public class Torques {
                             line.part().id(),
                             "fastener",
                             line.fastener().id(),
+                            "round",
+                            line.round(),
                             "person",
                             witnessId));
         }

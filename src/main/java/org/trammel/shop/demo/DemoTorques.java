@@ -126,7 +126,7 @@ class DemoTorques {
                 acts.id("JA"),
                 open.stream()
                         .map(line -> new Torques.Seen(
-                                line.part().id(), line.fastener().id()))
+                                line.part().id(), line.fastener().id(), line.round()))
                         .toList());
     }
 

@@ -267,7 +267,7 @@ abstract class AtTheStand {
                 by,
                 sheet(frame).toWitness().stream()
                         .map(line -> new Torques.Seen(
-                                line.part().id(), line.fastener().id()))
+                                line.part().id(), line.fastener().id(), line.round()))
                         .toList());
     }
 

@@ -49,10 +49,9 @@ class TorquePagesTest extends AtTheStand {
         assertThat(stale.getStatus()).isEqualTo(409);
         tightenAll(frame);
         assertThat(page(address)).contains("To be witnessed, 1", "to be witnessed");
-        assertThat(form(address + "/witness", "signer", "", "seen-" + of, "true")
-                        .getStatus())
+        assertThat(form(address + "/witness", "signer", "", "seen-" + of, "1").getStatus())
                 .isEqualTo(422);
-        assertThat(form(address + "/witness", "signer", "" + second, "pin", "000000", "seen-" + of, "true")
+        assertThat(form(address + "/witness", "signer", "" + second, "pin", "000000", "seen-" + of, "1")
                         .getStatus())
                 .isNotEqualTo(302);
         assertThat(sheet(frame).done()).isZero();

@@ -212,6 +212,26 @@ class TorqueTest extends AtTheStand {
         assertThat(sheet(frame).lines().get(0).witness()).isNull();
     }
 
+    /** The sheet may have lain open at another tablet while all was loosened and torqued again. */
+    @Test
+    void aWitnessSignsForTheTimeThatWasLookedAt() {
+        Floor.Frame frame = frame();
+        give(frame, component(ComponentKind.STEM, plate(null)), "");
+        tightenAll(frame);
+        TorqueSheet.Line looked = sheet(frame).lines().get(0);
+        Torques.Seen seen =
+                new Torques.Seen(looked.part().id(), looked.fastener().id(), looked.round());
+        torques.again(crew.act(fitter), at(frame), seen.partId(), seen.fastenerId(), "bar moved");
+        tightenAll(frame);
+        refused(
+                () -> torques.witness(crew.act(fitter), at(frame), second, List.of(seen)),
+                "is torqued for time 2, and time 1 was looked at",
+                "Look at it again");
+        assertThat(sheet(frame).toWitness()).hasSize(1);
+        witness(frame, second);
+        assertThat(sheet(frame).toWitness()).isEmpty();
+    }
+
     @Test
     void whoIsNotAuthorisedForTorqueTightensNothing() {
         Floor.Frame frame = frame();

@@ -264,7 +264,7 @@ final class LeftInTheShop {
         long fastener = part.component().fasteners().get(0).id();
         Torques torques = beans.getBean(Torques.class);
         torques.tighten(shop.act(worker), at, new Torques.Tightened(part.id(), fastener, 1, 1, 1, tool, null, null));
-        torques.witness(shop.act(worker), at, second, List.of(new Torques.Seen(part.id(), fastener)));
+        torques.witness(shop.act(worker), at, second, List.of(new Torques.Seen(part.id(), fastener, 1)));
         BigDecimal none = BigDecimal.ZERO;
         beans.getBean(BuildRulesBook.class)
                 .putInForce(
