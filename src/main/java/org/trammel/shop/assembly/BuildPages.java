@@ -58,6 +58,8 @@ class BuildPages {
                 .forEach(person -> riders.put(person.id(), crew.names().get(person.id())));
         model.addAttribute("riders", riders);
         model.addAttribute(
+                "rider", riders.containsKey(who.person().id()) ? who.person().id() : 0L);
+        model.addAttribute(
                 "brakes",
                 Map.of(
                         BuildRecord.Brake.FRONT.name(),
