@@ -276,7 +276,7 @@ class OverviewPagesTest {
         int many = statements
                 .during(() -> page("/frames/" + frame.serial(), owner))
                 .size();
-        assertThat(many).isEqualTo(few).isLessThanOrEqualTo(38);
+        assertThat(many).isEqualTo(few).isLessThanOrEqualTo(41);
     }
 
     @Test
