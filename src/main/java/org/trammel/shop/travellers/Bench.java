@@ -2,11 +2,9 @@ package org.trammel.shop.travellers;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Person;
@@ -15,7 +13,6 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
-import org.trammel.shop.routes.Proof;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.web.Formats;
 
@@ -32,18 +29,15 @@ public class Bench {
     private final TickRepository ticks;
     private final SignatureRepository signatures;
     private final FrameClockRepository clocks;
-    private final PhotoRepository photos;
+    private final Ticking ticking;
     private final Progress progress;
-    private final Gate gate;
     private final WindowWork windowWork;
     private final DoneSince doneSince;
     private final OpenAgain openAgain;
-    private final StruckAnew struckAnew;
     private final Crewed crewed;
     private final Settings settings;
     private final ActLog log;
     private final Formats formats;
-    private final ObjectProvider<MaterialIssue> materials;
 
     Bench(
             Locator locator,
@@ -53,18 +47,15 @@ public class Bench {
             TickRepository ticks,
             SignatureRepository signatures,
             FrameClockRepository clocks,
-            PhotoRepository photos,
+            Ticking ticking,
             Progress progress,
-            Gate gate,
             WindowWork windowWork,
             DoneSince doneSince,
             OpenAgain openAgain,
-            StruckAnew struckAnew,
             Crewed crewed,
             Settings settings,
             ActLog log,
-            Formats formats,
-            ObjectProvider<MaterialIssue> materials) {
+            Formats formats) {
         this.locator = locator;
         this.travellers = travellers;
         this.operations = operations;
@@ -72,18 +63,15 @@ public class Bench {
         this.ticks = ticks;
         this.signatures = signatures;
         this.clocks = clocks;
-        this.photos = photos;
+        this.ticking = ticking;
         this.progress = progress;
-        this.gate = gate;
         this.windowWork = windowWork;
         this.doneSince = doneSince;
         this.openAgain = openAgain;
-        this.struckAnew = struckAnew;
         this.crewed = crewed;
         this.settings = settings;
         this.log = log;
         this.formats = formats;
-        this.materials = materials;
     }
 
     /**
@@ -101,127 +89,7 @@ public class Bench {
         if (!log.opens(act, "tick", subject("step", stepIds), chains(places))) {
             return;
         }
-        Person person = crewed.worker(act.by(), "Ticking a step");
-        List<Step> chosen = stepIds.stream()
-                .distinct()
-                .map(id -> steps.findById(id).orElseThrow(() -> noSuch("step")))
-                .toList();
-        if (chosen.size() > 1) {
-            requireTogether(chosen);
-        }
-        for (Step step : chosen) {
-            tickOne(act, person, step, trimmed(lot), optional(reason, "The step was not ticked."));
-        }
-    }
-
-    private void requireTogether(List<Step> chosen) {
-        String text = chosen.get(0).text();
-        for (Step step : chosen) {
-            Operation operation = operation(step);
-            if (!operation.together() || !step.text().equals(text)) {
-                throw Refusal.state(
-                        "These steps cannot be ticked together.",
-                        "The route lets operation " + operation.called()
-                                + (operation.together()
-                                        ? " be ticked for several frames, but the steps differ: " + text + " and "
-                                                + step.text() + "."
-                                        : " be ticked for one frame at a time only."),
-                        "Tick them one frame after the other.");
-            }
-        }
-    }
-
-    private void tickOne(Act act, Person person, Step step, @Nullable String lot, @Nullable String reason) {
-        Operation operation = operation(step);
-        Traveller traveller = traveller(operation);
-        traveller.requireOpen("worked on");
-        if (step.ticked()) {
-            throw Refusal.stale(
-                    "Step " + step.position() + ", " + step.text() + ", was not ticked again.",
-                    "It was ticked at " + formats.time(step.tickedAt()) + " by "
-                            + crewed.person(step.tickedBy()).name() + ".",
-                    "If it was done twice, leave a note; if the tick is wrong, take it back.");
-        }
-        progress.begin(act, traveller, operation);
-        operation.requireAt("worked on", OperationState.IN_WORK);
-        Gate.refuseFirst(gate.earlier(traveller, operation));
-        crewed.qualified(
-                person,
-                step.qualification() == null ? operation.qualification() : step.qualification(),
-                operation.id(),
-                "Step " + step.position() + " of operation " + operation.called() + " was not ticked.",
-                act.at());
-        List<Step> all = steps.findByOperationIdOrderByPosition(operation.id());
-        windowWork.requireSet(
-                traveller, operation, "Step " + step.position() + ", " + step.text() + ", was not ticked.", act.at());
-        List<FrameClock> windows = windowWork.toMeet(traveller, operation, all, act.at());
-        requireOrder(all, step, reason);
-        gate.requireOpenTo(traveller, operation, step, all, act.by());
-        if (step.photo() && !photos.existsByStepId(step.id())) {
-            throw Refusal.state(
-                    "Step " + step.position() + ", " + step.text() + ", cannot be ticked.",
-                    "It asks for a photograph and there is none.",
-                    "Take the photograph, then tick.");
-        }
-        if (step.lotKind() != null) {
-            issue(act, traveller, operation, step, lot);
-        }
-        step.tick(act.by(), act.at());
-        ticks.save(new Tick(step, false, act, step.lotKind() == null ? null : lot, reason));
-        log.event(
-                traveller.chain(),
-                "ticked",
-                Map.of("step", step.id(), "operation", operation.id(), "part", traveller.part()));
-        if (step.proof() == Proof.SERIAL_STRUCK) {
-            struckAnew.readAgain(act, traveller);
-        }
-        WindowWork.meet(windows, all);
-        startClock(act, traveller, step);
-        progress.ticked(act, traveller, operation, all);
-    }
-
-    private static void requireOrder(List<Step> all, Step step, @Nullable String reason) {
-        List<Step> before = all.stream()
-                .filter(s -> s.position() < step.position() && !s.ticked())
-                .toList();
-        if (!before.isEmpty() && reason == null) {
-            throw Refusal.ask(
-                    "reason",
-                    "Step " + step.position() + ", " + step.text() + ", cannot be ticked yet.",
-                    "Step " + before.get(0).position() + ", " + before.get(0).text() + ", comes before it.",
-                    "Tick that one first, or say why the order is another one this time.");
-        }
-    }
-
-    private void issue(Act act, Traveller traveller, Operation operation, Step step, @Nullable String lot) {
-        if (lot == null) {
-            throw Refusal.input(
-                    "lot",
-                    "Step " + step.position() + ", " + step.text() + ", cannot be ticked.",
-                    "It asks for a lot (" + step.lotKind().toLowerCase(Locale.ROOT) + ") and none was scanned.",
-                    "Scan the label of the lot, or type its code.");
-        }
-        materials
-                .getObject()
-                .issue(
-                        act,
-                        lot,
-                        step.lotKind(),
-                        new MaterialIssue.Use(
-                                traveller.serial(),
-                                traveller.part(),
-                                traveller.metal(),
-                                operation.code(),
-                                step.text()));
-    }
-
-    private void startClock(Act act, Traveller traveller, Step step) {
-        if (step.startsClock() == null) {
-            return;
-        }
-        clocks.findByTravellerIdOrderById(traveller.id()).stream()
-                .filter(c -> c.code().equals(step.startsClock()))
-                .forEach(c -> progress.start(act, traveller, c, step.id()));
+        ticking.tick(act, stepIds, lot, reason);
     }
 
     /**
@@ -385,7 +253,7 @@ public class Bench {
         return words == null || words.isBlank() ? null : words.strip();
     }
 
-    private static @Nullable String optional(@Nullable String words, String what) {
+    static @Nullable String optional(@Nullable String words, String what) {
         return trimmed(words) == null ? null : required(words, "reason", what);
     }
 

@@ -12,6 +12,19 @@ interface StepRepository extends JpaRepository<Step, Long> {
 
     List<Step> findByOperationIdOrderByPosition(long operationId);
 
+    /** A step of an operation with what it belongs to. */
+    record InItsPlace(Step step, Operation operation, Traveller traveller) {}
+
+    /** All steps of the operation a step belongs to, by position; one statement for what every tick asks. */
+    @Query("""
+            select new org.trammel.shop.travellers.StepRepository$InItsPlace(s, o, t)
+            from Step one, Step s, Operation o, Traveller t
+            where one.id = :stepId and s.operationId = one.operationId and o.id = one.operationId
+              and t.id = o.travellerId
+            order by s.position
+            """)
+    List<InItsPlace> besides(long stepId);
+
     /** The step of a traveller that was ticked last. */
     @Query("""
             select s from Step s, Operation o

@@ -50,18 +50,18 @@ class StatementCountTest extends AtTheTablet {
     }
 
     @Test
-    void aTickInTheMiddleOfAnOperationTakesFifteen() throws Exception {
+    void aTickInTheMiddleOfAnOperationTakesTwelve() throws Exception {
         Floor.Frame frame = floor.frame(BenchRoute.route());
         floor.tickAll(frame, worker);
         sent(tick(frame));
-        assertThat(sentBy(tick(frame))).hasSize(15);
+        assertThat(sentBy(tick(frame))).hasSize(12);
     }
 
     @Test
-    void aTickThatBeginsAnOperationTakesNineteen() throws Exception {
+    void aTickThatBeginsAnOperationTakesSixteen() throws Exception {
         Floor.Frame frame = floor.frame(BenchRoute.route());
         floor.tickAll(frame, worker);
-        assertThat(sentBy(tick(frame))).hasSize(19);
+        assertThat(sentBy(tick(frame))).hasSize(16);
     }
 
     private Floor.Frame onTheTable() {
