@@ -66,7 +66,7 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
     @QueryHints(@QueryHint(name = HibernateHints.HINT_READ_ONLY, value = "true"))
     @Query("""
             select r from ReadingGauge g join Reading r on r.id = g.readingId
-            where g.gaugeId in :means and r.gaugeId not in :means
+            where g.gaugeId in :means and (r.gaugeId is null or r.gaugeId not in :means)
               and g.readingId > :after and g.readingId <= :last and r.at >= :since and r.at <= :until
             order by g.readingId
             """)
@@ -77,7 +77,7 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
     @Query("""
             select new org.trammel.shop.inspection.Rejudgement$Extent(
                 count(distinct r.id), coalesce(max(r.id), 0L)) from ReadingGauge g join Reading r on r.id = g.readingId
-            where g.gaugeId in :means and r.gaugeId not in :means and r.at >= :since and r.at <= :until
+            where g.gaugeId in :means and (r.gaugeId is null or r.gaugeId not in :means) and r.at >= :since and r.at <= :until
             """)
     Rejudgement.Extent extentUnderAnotherName(Collection<Long> means, Instant since, Instant until);
 
