@@ -222,10 +222,14 @@ class BuildPapers {
                                     line,
                                     line.last() == null || !named
                                             ? ""
-                                            : seen.of(line.last().by()),
+                                            : seen.at(
+                                                    line.last().by(),
+                                                    line.last().at()),
                                     line.witness() == null
                                             ? ""
-                                            : named ? seen.of(line.witness()) : "a second person")));
+                                            : named
+                                                    ? seen.at(line.witness(), line.witnessedAt())
+                                                    : "a second person")));
                 }
             }
         }

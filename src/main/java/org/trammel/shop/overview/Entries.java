@@ -31,23 +31,32 @@ final class Entries {
     Entries(FrameStory told, List<AssemblyStory.Told> assembled, List<CoatHistory.Told> coats, Names names) {
         this.names = names;
         told.travellers().forEach(this::traveller);
-        told.holds().forEach(this::hold);
+        told.holds().forEach(hold -> hold(hold, told.agreed()));
         told.freed()
                 .forEach(f -> add(
                         f.operationId(),
                         f.at(),
                         "hold",
                         "freed, the hold stays",
-                        names.of(f.personId()),
+                        names.at(f.personId(), f.at()),
                         false,
                         f.reason(),
                         null));
         told.notes()
-                .forEach(n -> add(n.operationId(), n.at(), "", "note", names.of(n.personId()), false, n.words(), null));
+                .forEach(n -> add(
+                        n.operationId(), n.at(), "", "note", names.at(n.personId(), n.at()), false, n.words(), null));
         told.photos()
                 .forEach(p -> add(
-                        p.operationId(), p.at(), "", "photograph", names.of(p.personId()), false, null, p.sha256()));
-        coats.forEach(c -> add(c.operationId(), c.at(), c.kind(), c.what(), names.of(c.by()), false, null, null));
+                        p.operationId(),
+                        p.at(),
+                        "",
+                        "photograph",
+                        names.at(p.personId(), p.at()),
+                        false,
+                        null,
+                        p.sha256()));
+        coats.forEach(
+                c -> add(c.operationId(), c.at(), c.kind(), c.what(), names.at(c.by(), c.at()), false, null, null));
         told.sent().forEach(this::sent);
         told.carried().forEach(this::carried);
         told.unconfirmed()
@@ -55,14 +64,14 @@ final class Entries {
                         c.operationId(),
                         c.at(),
                         "concession",
-                        "lapsed confirmation of " + c.qualification() + " overridden for " + names.of(c.personId())
-                                + ", signed",
-                        names.of(c.givenBy()),
+                        "lapsed confirmation of " + c.qualification() + " overridden for "
+                                + names.at(c.personId(), c.at()) + ", signed",
+                        names.at(c.givenBy(), c.at()),
                         false,
                         c.reason(),
                         null));
         assembled.forEach(
-                a -> add(a.operationId(), a.at(), a.mark(), a.what(), names.of(a.by()), false, a.more(), null));
+                a -> add(a.operationId(), a.at(), a.mark(), a.what(), names.at(a.by(), a.at()), false, a.more(), null));
         at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
     }
 
@@ -108,7 +117,7 @@ final class Entries {
                 where,
                 "stopped",
                 n.number() + " opened",
-                names.of(n.openedBy()),
+                names.at(n.openedBy(), n.openedAt()),
                 false,
                 n.words(),
                 null));
@@ -156,7 +165,7 @@ final class Entries {
                         t.at(),
                         t.untick() ? "" : "done",
                         (t.untick() ? "tick taken back: " : "ticked: ") + t.step() + lot,
-                        names.of(t.personId()),
+                        names.at(t.personId(), t.at()),
                         t.undone(),
                         t.reason(),
                         null);
@@ -167,23 +176,42 @@ final class Entries {
                             s.at(),
                             "hold",
                             "signed as " + s.signer().word() + ": " + s.meaning(),
-                            names.of(s.personId()),
+                            names.at(s.personId(), s.at()),
                             !s.counts(),
                             null,
                             null));
         }
     }
 
-    private void hold(FrameSheet.HoldLine h) {
+    private void hold(FrameSheet.HoldLine h, List<FrameStory.Agreed> agreed) {
         String of = h.reason().word() + (h.source().equals("by hand") ? "" : ", " + h.source());
-        add(h.operationId(), h.placedAt(), "stopped", "held: " + of, names.of(h.placedBy()), false, h.words(), null);
+        add(
+                h.operationId(),
+                h.placedAt(),
+                "stopped",
+                "held: " + of,
+                names.at(h.placedBy(), h.placedAt()),
+                false,
+                h.words(),
+                null);
+        agreed.stream()
+                .filter(a -> a.holdId() == h.holdId())
+                .forEach(a -> add(
+                        h.operationId(),
+                        a.at(),
+                        "hold",
+                        "agreed to lift the hold: " + of,
+                        names.at(a.personId(), a.at()),
+                        false,
+                        a.words(),
+                        null));
         if (h.liftedAt() != null) {
             add(
                     h.operationId(),
                     h.liftedAt(),
                     "done",
                     "hold lifted: " + of,
-                    names.of(h.liftedBy()),
+                    names.at(h.liftedBy(), h.liftedAt()),
                     false,
                     h.liftWords(),
                     null);
@@ -198,7 +226,9 @@ final class Entries {
                 "",
                 "newer revision: " + (left ? "no longer part of the route, " : "")
                         + c.verdict().word(),
-                c.ownerId() == null ? names.of(c.personId()) : names.of(c.personId()) + ", " + names.of(c.ownerId()),
+                c.ownerId() == null
+                        ? names.at(c.personId(), c.at())
+                        : names.at(c.personId(), c.at()) + ", " + names.at(c.ownerId(), c.at()),
                 false,
                 c.reason()
                         + (c.limits() == null ? "" : " Limits: " + c.limits())
@@ -213,7 +243,7 @@ final class Entries {
                 s.sentAt(),
                 "in-work",
                 "sent out to " + s.recipient(),
-                names.of(s.sentBy()),
+                names.at(s.sentBy(), s.sentAt()),
                 false,
                 null,
                 null);
@@ -223,7 +253,7 @@ final class Entries {
                     s.backAt(),
                     "done",
                     "back, certificate " + s.certificate(),
-                    names.of(s.backBy()),
+                    names.at(s.backBy(), s.backAt()),
                     false,
                     null,
                     null);
@@ -237,7 +267,7 @@ final class Entries {
                 line.at(),
                 line.kind(),
                 line.what(),
-                names.of(line.by()),
+                names.at(line.by(), line.at()),
                 false,
                 line.reason(),
                 null));
@@ -246,15 +276,22 @@ final class Entries {
 
     /** What its ticks rest on, each at its operation. */
     void hands(List<HandHistory.Told> lines) {
-        lines.forEach(line ->
-                add(line.operationId(), line.at(), line.kind(), line.what(), names.of(line.by()), false, null, null));
+        lines.forEach(line -> add(
+                line.operationId(),
+                line.at(),
+                line.kind(),
+                line.what(),
+                names.at(line.by(), line.at()),
+                false,
+                null,
+                null));
         at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
     }
 
     /** Tubes as they were measured. */
     void cuts(List<CutHistory.Told> lines) {
-        lines.forEach(
-                line -> add(line.operationId(), line.at(), "", line.what(), names.of(line.by()), false, null, null));
+        lines.forEach(line ->
+                add(line.operationId(), line.at(), "", line.what(), names.at(line.by(), line.at()), false, null, null));
         at.values().forEach(list -> list.sort(Comparator.comparing(Story.Entry::at)));
     }
 
@@ -265,7 +302,7 @@ final class Entries {
                 line.at(),
                 "undecided",
                 line.code() + " read back as " + line.readAs() + ", asked about and not taken",
-                names.of(line.by()),
+                names.at(line.by(), line.at()),
                 false,
                 null,
                 null));

@@ -144,7 +144,7 @@ class QaDesk {
                 h.reason().word(),
                 h.words(),
                 h.source(),
-                seen.of(h.placedBy()),
+                seen.at(h.placedBy(), h.placedAt()),
                 h.placedAt(),
                 h.reason().liftedBy(h.source()),
                 h.source().startsWith("NC-"),

@@ -47,7 +47,7 @@ class ReadingWords {
                 r.verdict().word(),
                 kind(r.verdict()),
                 r.lowerLimit() == null && r.upperLimit() == null ? null : scale(r, asked, sided),
-                names.of(r.personId()),
+                names.at(r.personId(), r.at()),
                 r.at(),
                 r.replaced(),
                 c != null && c.readingId() != null && c.readingId() == r.readingId() && r.record() == null,

@@ -141,7 +141,7 @@ class Stories {
                                 h.reason().word(),
                                 h.words(),
                                 h.source(),
-                                seen.of(h.placedBy()),
+                                seen.at(h.placedBy(), h.placedAt()),
                                 h.placedAt(),
                                 h.reason().liftedBy(h.source())))
                         .toList(),
@@ -156,10 +156,10 @@ class Stories {
                 told.unconfirmed().stream()
                         .map(c -> new Story.Unconfirmed(
                                 entries.place(c.operationId()),
-                                seen.of(c.personId()),
+                                seen.at(c.personId(), c.at()),
                                 c.qualification(),
                                 c.lapsedOn(),
-                                seen.of(c.givenBy()),
+                                seen.at(c.givenBy(), c.at()),
                                 c.at(),
                                 c.reason()))
                         .toList());

@@ -1,7 +1,6 @@
 package org.trammel.shop.people;
 
 import java.math.BigDecimal;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -90,15 +89,9 @@ public class Crew {
         return active().stream().filter(person -> !away.contains(person.id())).toList();
     }
 
-    /** The name a person had at a time; before the first known name, that one. */
-    public String nameAt(long personId, Instant at) {
-        List<PersonName> known = names.findByPersonIdOrderBySinceAscIdAsc(personId);
-        return known.stream()
-                .filter(name -> !name.since().isAfter(at))
-                .reduce((earlier, later) -> later)
-                .or(() -> known.stream().findFirst())
-                .map(PersonName::name)
-                .orElseGet(() -> byId(personId).name());
+    /** What everybody is and was called, for whoever tells of old records. */
+    public CalledOverTime calledOverTime() {
+        return new CalledOverTime(people.namesSince());
     }
 
     /**

@@ -6,7 +6,7 @@ import java.util.Set;
  * Somebody who works here, or did.
  *
  * @param initials unique, never given to anybody else
- * @param name the name now; for an old record see {@link Crew#nameAt}
+ * @param name the name now; for an old record see {@link Crew#calledOverTime}
  * @param roles the roles in force today: a person's own, and those they stand in for while all holders are away
  * @param active whether they may sign on
  */

@@ -78,4 +78,14 @@ interface PersonRepository extends JpaRepository<PersonRow, Long> {
             + " left join PersonName n on n.personId = p.id"
             + " and n.id = (select min(m.id) from PersonName m where m.personId = p.id) where p.id > 0")
     List<CalledPerson> called();
+
+    /** Every name everybody ever had, each person's from the first on. */
+    @Query("select new org.trammel.shop.people.NameSince(p.id, p.initials, p.name, n.name, n.since) from PersonRow p"
+            + " left join PersonName n on n.personId = p.id where p.id > 0 order by p.id, n.since, n.id")
+    List<NameSince> namesSince();
+
+    /** Initials of those of a name who work here, however it is written. */
+    @Query(
+            "select p.initials from PersonRow p where p.leftOn is null and lower(p.name) = lower(:name) and p.id <> :but")
+    List<String> named(String name, long but);
 }

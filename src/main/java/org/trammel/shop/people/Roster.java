@@ -21,6 +21,9 @@ import org.trammel.shop.settings.Settings;
 @Transactional
 public class Roster {
 
+    /** Stands for the number of a person who has none yet. */
+    private static final long NOBODY = 0;
+
     private static final Set<Role> FOR_OWNER_ONLY = EnumSet.of(Role.OWNER, Role.QA_LEAD);
 
     private final PersonRepository people;
@@ -74,7 +77,7 @@ public class Roster {
         String deed = "Nobody was renamed.";
         crew.require(act.by(), deed, Role.OWNER, Role.QA_LEAD);
         PersonRow row = working(personId, deed);
-        row.rename(TypedText.line("name", "The name", deed, name, 120));
+        row.rename(ownName(name, personId, deed));
         PersonName kept = names.save(new PersonName(personId, row.name(), act.at(), act.by()));
         log.event(Chains.SHOP, "renamed", Map.of("person", personId, "name", kept.id()));
         people.flush();
@@ -249,12 +252,8 @@ public class Roster {
         if (roles.isEmpty()) {
             throw Refusal.input("roles", deed, "No role was chosen.", "Choose at least one.");
         }
-        PersonRow row = people.save(new PersonRow(
-                mark,
-                TypedText.line("name", "The name", deed, name, 120),
-                freshBadge(),
-                settings.dayOf(act.at()),
-                roles));
+        PersonRow row = people.save(
+                new PersonRow(mark, ownName(name, NOBODY, deed), freshBadge(), settings.dayOf(act.at()), roles));
         names.save(new PersonName(row.id(), row.name(), act.at(), act.by()));
         log.event(
                 Chains.SHOP,
@@ -284,6 +283,20 @@ public class Roster {
         if (people.activeWith(Role.OWNER) < 2) {
             throw Refusal.state(deed, "The shop would be without an owner.", "Make another person owner first.");
         }
+    }
+
+    /** Who did what is chosen and told by name: two who work here are never called the same. */
+    private String ownName(String typed, long but, String deed) {
+        String name = TypedText.line("name", "The name", deed, typed, 120).replaceAll("\\s+", " ");
+        List<String> others = people.named(name, but);
+        if (!others.isEmpty()) {
+            throw Refusal.input(
+                    "name",
+                    deed,
+                    others.get(0) + ", who works here, is called " + name + " too.",
+                    "Add what tells the two apart, such as a second first name; who signs is chosen by name.");
+        }
+        return name;
     }
 
     private PersonRow working(long personId, String deed) {

@@ -24,6 +24,7 @@ public class FrameStories {
     private final CharacteristicRepository characteristics;
     private final SignatureRepository signatures;
     private final HoldRepository holds;
+    private final HoldAgreementRepository agreements;
     private final FrameClockRepository clocks;
     private final NoteRepository notes;
     private final PhotoRepository photos;
@@ -39,6 +40,7 @@ public class FrameStories {
             CharacteristicRepository characteristics,
             SignatureRepository signatures,
             HoldRepository holds,
+            HoldAgreementRepository agreements,
             FrameClockRepository clocks,
             NoteRepository notes,
             PhotoRepository photos,
@@ -52,6 +54,7 @@ public class FrameStories {
         this.characteristics = characteristics;
         this.signatures = signatures;
         this.holds = holds;
+        this.agreements = agreements;
         this.clocks = clocks;
         this.notes = notes;
         this.photos = photos;
@@ -80,6 +83,7 @@ public class FrameStories {
                 serial,
                 travellers(all, done, at),
                 held.stream().map(h -> Travellers.line(h, Map.of())).toList(),
+                agreed(held),
                 held.isEmpty() ? List.of() : freed(held, byId),
                 notes.findByTravellerIdInOrderById(ids).stream()
                         .map(n ->
@@ -188,6 +192,17 @@ public class FrameStories {
                 c.givenBy(),
                 c.at(),
                 c.reason());
+    }
+
+    private List<FrameStory.Agreed> agreed(List<Hold> held) {
+        List<Long> together =
+                held.stream().filter(h -> !h.agreed().isEmpty()).map(Hold::id).toList();
+        if (together.isEmpty()) {
+            return List.of();
+        }
+        return agreements.findByHoldIdInOrderById(together).stream()
+                .map(a -> new FrameStory.Agreed(a.holdId(), a.personId(), a.at(), a.words()))
+                .toList();
     }
 
     private List<FrameStory.Freed> freed(List<Hold> held, Map<Long, Operation> byId) {

@@ -16,6 +16,7 @@ public record FrameStory(
         String serial,
         List<Of> travellers,
         List<FrameSheet.HoldLine> holds,
+        List<Agreed> agreed,
         List<Freed> freed,
         List<Noted> notes,
         List<Pictured> photos,
@@ -58,6 +59,9 @@ public record FrameStory(
      * @param counts false once the operation was opened again after it
      */
     public record Signed(long personId, Signer signer, String meaning, Instant at, boolean counts) {}
+
+    /** One of those who lift a hold together agreed, before the last of them lifted it. */
+    public record Agreed(long holdId, long personId, Instant at, String words) {}
 
     /** An operation that went on although a hold stayed. */
     public record Freed(long holdId, long operationId, String operation, long personId, Instant at, String reason) {}

@@ -23,6 +23,7 @@ public class Holds {
     private final OperationRepository operations;
     private final HoldRepository holds;
     private final HoldFreedRepository freed;
+    private final HoldAgreementRepository agreements;
     private final Doers doers;
     private final Progress progress;
     private final Crewed crewed;
@@ -34,6 +35,7 @@ public class Holds {
             OperationRepository operations,
             HoldRepository holds,
             HoldFreedRepository freed,
+            HoldAgreementRepository agreements,
             Doers doers,
             Progress progress,
             Crewed crewed,
@@ -43,6 +45,7 @@ public class Holds {
         this.operations = operations;
         this.holds = holds;
         this.freed = freed;
+        this.agreements = agreements;
         this.doers = doers;
         this.progress = progress;
         this.crewed = crewed;
@@ -231,6 +234,7 @@ public class Holds {
         }
         hold.agree(person.id());
         if (lifters.size() > 1 && !agreedByAll(hold, lifters)) {
+            agreements.save(new HoldAgreement(hold.id(), person.id(), act.at(), said));
             log.event(chain(hold), "agreed to lift", Map.of("hold", hold.id(), "person", person.id()));
             return false;
         }

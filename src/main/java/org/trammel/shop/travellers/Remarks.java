@@ -13,6 +13,7 @@ import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Files;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.StoredFile;
+import org.trammel.shop.records.TypedText;
 
 /** What is said and shown beside the work: notes, photographs, and calls for somebody to look. */
 @Service
@@ -63,23 +64,25 @@ public class Remarks {
         }
         crewed.worker(act.by(), "Leaving a note");
         requireOf(travellerId, operationId, "The note was not kept.");
+        String said = said(words);
+        Note note = notes.save(new Note(travellerId, operationId, said, act.by(), act.at()));
+        log.event(places.get(0).chain(), "note left", Map.of("note", note.id(), "traveller", travellerId));
+    }
+
+    private static String said(String words) {
+        String deed = "The note was not kept.";
         String said = Bench.trimmed(words);
         if (said == null) {
-            throw Refusal.input(
-                    "words",
-                    "The note was not kept.",
-                    "Nothing was written.",
-                    "Write what is different on this frame.");
+            throw Refusal.input("words", deed, "Nothing was written.", "Write what is different on this frame.");
         }
         if (said.length() > LONGEST_NOTE) {
             throw Refusal.input(
                     "words",
-                    "The note was not kept.",
+                    deed,
                     "It has " + said.length() + " characters; " + LONGEST_NOTE + " are kept at most.",
                     "Shorten it by " + (said.length() - LONGEST_NOTE) + ", or write it as two notes.");
         }
-        Note note = notes.save(new Note(travellerId, operationId, said, act.by(), act.at()));
-        log.event(places.get(0).chain(), "note left", Map.of("note", note.id(), "traveller", travellerId));
+        return TypedText.words("words", "The note", deed, said, LONGEST_NOTE);
     }
 
     private void requireOf(@Nullable Long travellerId, @Nullable Long operationId, String deed) {

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -43,11 +44,34 @@ class CrewTest {
         Person person = people.newcomer(Role.WELDER);
         Instant before = clock.instant();
         clock.pass(Duration.ofDays(2));
-        roster.rename(people.act(people.owner()), person.id(), "Another Name");
-        assertThat(crew.byId(person.id()).name()).isEqualTo("Another Name");
-        assertThat(crew.nameAt(person.id(), before)).isEqualTo("Person of tests");
-        assertThat(crew.nameAt(person.id(), clock.instant())).isEqualTo("Another Name");
-        assertThat(crew.names().get(person.id())).isEqualTo("Another Name (before: Person of tests)");
+        String another = "Another " + person.initials();
+        roster.rename(people.act(people.owner()), person.id(), another);
+        assertThat(crew.byId(person.id()).name()).isEqualTo(another);
+        CalledOverTime called = crew.calledOverTime();
+        String then = person.name() + " (now " + another + ")";
+        assertThat(called.at(person.id(), before)).isEqualTo(then);
+        assertThat(called.at(person.id(), before.minus(Duration.ofDays(900))))
+                .as("before the first known name, that one")
+                .isEqualTo(then);
+        assertThat(called.at(person.id(), clock.instant())).isEqualTo(another);
+        assertThat(crew.names().get(person.id())).isEqualTo(another + " (before: " + person.name() + ")");
+    }
+
+    @Test
+    void twoWhoWorkHereAreNeverCalledTheSame() {
+        Person person = people.newcomer(Role.WELDER);
+        Person other = people.newcomer(Role.WELDER);
+        String name = "  " + person.name().toUpperCase(Locale.ROOT).replace(" ", "   ");
+        assertThatThrownBy(() ->
+                        roster.takeOn(people.act(people.owner()), People.initials(), name, EnumSet.of(Role.WELDER)))
+                .hasMessageContaining(person.initials() + ", who works here, is called");
+        assertThatThrownBy(() -> roster.rename(people.act(people.owner()), other.id(), name))
+                .hasMessageContaining(person.initials() + ", who works here, is called");
+        roster.rename(people.act(people.owner()), person.id(), person.name());
+        roster.leaves(people.act(people.owner()), person.id());
+        assertThat(roster.rename(people.act(people.owner()), other.id(), person.name())
+                        .name())
+                .isEqualTo(person.name());
     }
 
     @Test

@@ -90,7 +90,8 @@ class People {
     Person newcomer(Role... roles) {
         Set<Role> held = EnumSet.noneOf(Role.class);
         held.addAll(List.of(roles));
-        return roster.takeOn(act(owner()), initials(), "Person of tests", held);
+        String initials = initials();
+        return roster.takeOn(act(owner()), initials, "Person of tests " + initials, held);
     }
 
     Enrolled tablet(String... stations) {

@@ -95,13 +95,19 @@ class RolesAndVerbsTest {
                 .isInstanceOf(Refusal.class);
     }
 
+    private static String other(String name) {
+        return name + " " + People.initials();
+    }
+
     private Map<String, Row> table() {
         Map<String, Row> table = new LinkedHashMap<>();
-        table.put("take on a worker", new Row(KEEPERS, act -> roster.takeOn(act, People.initials(), "New", worker())));
+        table.put(
+                "take on a worker",
+                new Row(KEEPERS, act -> roster.takeOn(act, People.initials(), other("New"), worker())));
         table.put(
                 "take on a QA lead",
-                new Row(OWNER, act -> roster.takeOn(act, People.initials(), "New", EnumSet.of(Role.QA_LEAD))));
-        table.put("rename", new Row(KEEPERS, act -> roster.rename(act, subject(), "Renamed")));
+                new Row(OWNER, act -> roster.takeOn(act, People.initials(), other("New"), EnumSet.of(Role.QA_LEAD))));
+        table.put("rename", new Row(KEEPERS, act -> roster.rename(act, subject(), other("Renamed"))));
         table.put(
                 "make an aligner",
                 new Row(KEEPERS, act -> roster.giveRoles(act, subject(), EnumSet.of(Role.WELDER, Role.ALIGNER))));

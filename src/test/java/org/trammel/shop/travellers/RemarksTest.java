@@ -68,6 +68,18 @@ class RemarksTest {
     }
 
     @Test
+    void aNoteCarriesNoSignThatCannotBeSeen() {
+        // U+0000 is no character of text to PostgreSQL; U+202E turns what follows it around (Unicode Standard Annex 9).
+        for (String unseen : List.of("\u0000", "\u202E", "\u2066", "\u001B")) {
+            Refusal refused = refusal(
+                    () -> remarks.note(shop.act(worker), frame.travellerId(), null, "bottle boss " + unseen + "low"));
+            assertThat(refused.field()).isEqualTo("words");
+            assertThat(refused.why()).contains("cannot be seen");
+        }
+        assertThat(shop.sheet(frame).notes()).isEmpty();
+    }
+
+    @Test
     void aNoteOrACallNamesAnOperationOfItsOwnFrame() {
         long others = shop.at(frame()).line().operationId();
         assertThat(refusal(() -> remarks.note(shop.act(worker), frame.travellerId(), others, "left port"))
