@@ -28,7 +28,7 @@ public class HeatLedgers {
     private final WiredRepository wired;
     private final LogRepository logs;
     private final Programmes programmes;
-    private final OvenTraces traces;
+    private final RunDoubts doubts;
     private final Settings settings;
 
     HeatLedgers(
@@ -37,14 +37,14 @@ public class HeatLedgers {
             WiredRepository wired,
             LogRepository logs,
             Programmes programmes,
-            OvenTraces traces,
+            RunDoubts doubts,
             Settings settings) {
         this.frames = frames;
         this.runs = runs;
         this.wired = wired;
         this.logs = logs;
         this.programmes = programmes;
-        this.traces = traces;
+        this.doubts = doubts;
         this.settings = settings;
     }
 
@@ -191,7 +191,7 @@ public class HeatLedgers {
                 ? heat.worth(programme).usual_h()
                 : programme.content().least_h().doubleValue();
         double missing = recorded.map(time -> wanted - time.coldest().usual_h()).orElse(0.0);
-        return Math.max(Math.max(0, missing), traces.missing_h(run.id()));
+        return Math.max(Math.max(0, missing), doubts.missing_h(run.id()));
     }
 
     private Optional<EquivalentTime> recorded(KeptLog log, RunRow run, MetalHeat heat) {

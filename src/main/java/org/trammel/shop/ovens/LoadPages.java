@@ -47,7 +47,7 @@ class LoadPages {
     private final Quenches quenches;
     private final Ovens ovens;
     private final Programmes programmes;
-    private final OvenTraces traces;
+    private final RunDoubts doubts;
     private final Signatures signatures;
     private final Crew crew;
     private final Settings settings;
@@ -63,7 +63,7 @@ class LoadPages {
             Quenches quenches,
             Ovens ovens,
             Programmes programmes,
-            OvenTraces traces,
+            RunDoubts doubts,
             Signatures signatures,
             Crew crew,
             Settings settings) {
@@ -77,7 +77,7 @@ class LoadPages {
         this.quenches = quenches;
         this.ovens = ovens;
         this.programmes = programmes;
-        this.traces = traces;
+        this.doubts = doubts;
         this.signatures = signatures;
         this.crew = crew;
         this.settings = settings;
@@ -87,7 +87,7 @@ class LoadPages {
     String list(@RequestParam @Nullable Long before, SignedOn who, Model model) {
         List<Run> page = runs.page(before == null ? Long.MAX_VALUE : before, PAGE);
         model.addAttribute("runs", page);
-        model.addAttribute("doubts", traces.doubts(page.stream().map(Run::id).toList()));
+        model.addAttribute("doubts", doubts.of(page.stream().map(Run::id).toList()));
         model.addAttribute(
                 "next", page.size() < PAGE ? null : page.get(PAGE - 1).id());
         model.addAttribute("works", who.person().mayWork());
@@ -135,7 +135,7 @@ class LoadPages {
         foundOn.put("", "coupon of the run");
         run.in().forEach(frame -> foundOn.put("" + frame.travellerId(), frame.mark()));
         model.addAttribute("foundOn", foundOn);
-        model.addAttribute("doubts", traces.doubts(List.of(run.id())).getOrDefault(run.id(), List.of()));
+        model.addAttribute("doubts", doubts.of(List.of(run.id())).getOrDefault(run.id(), List.of()));
         model.addAttribute("quench", runs.quench(run.id()).orElse(null));
         model.addAttribute("outSince", quenches.outSince(run.id()).orElse(null));
         model.addAttribute("hardnessGauges", hardness.usable());

@@ -12,12 +12,12 @@ import org.trammel.shop.people.Crew;
 class LoadPaperPages {
 
     private final Runs runs;
-    private final OvenTraces traces;
+    private final RunDoubts doubts;
     private final Crew crew;
 
-    LoadPaperPages(Runs runs, OvenTraces traces, Crew crew) {
+    LoadPaperPages(Runs runs, RunDoubts doubts, Crew crew) {
         this.runs = runs;
-        this.traces = traces;
+        this.doubts = doubts;
         this.crew = crew;
     }
 
@@ -25,7 +25,7 @@ class LoadPaperPages {
     String paper(@PathVariable String code, Model model) {
         Run run = runs.byCode(code);
         model.addAttribute("run", run);
-        model.addAttribute("doubts", traces.doubts(List.of(run.id())).getOrDefault(run.id(), List.of()));
+        model.addAttribute("doubts", doubts.of(List.of(run.id())).getOrDefault(run.id(), List.of()));
         model.addAttribute("p", run.programme());
         model.addAttribute("names", crew.names());
         return "ovens/paper";

@@ -13,6 +13,7 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.travellers.ScannedFrames;
 
 /** Opens loads and puts frames into them; all of a load is asked once more as it is signed and as the oven starts. */
 @Service

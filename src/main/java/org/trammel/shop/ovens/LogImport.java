@@ -54,7 +54,7 @@ public class LogImport {
     private final RunJudge judge;
     private final Crew crew;
     private final Settings settings;
-    private final Tracing tracing;
+    private final RunDoubts doubts;
     private final Formats formats;
     private final ActLog log;
 
@@ -67,7 +67,7 @@ public class LogImport {
             RunJudge judge,
             Crew crew,
             Settings settings,
-            Tracing tracing,
+            RunDoubts doubts,
             Formats formats,
             ActLog log) {
         this.rows = rows;
@@ -78,7 +78,7 @@ public class LogImport {
         this.judge = judge;
         this.crew = crew;
         this.settings = settings;
-        this.tracing = tracing;
+        this.doubts = doubts;
         this.formats = formats;
         this.log = log;
     }
@@ -253,7 +253,7 @@ public class LogImport {
         RunRow fresh = runs.row(code);
         fresh.judge(judge.judged(fresh, kept.read()));
         rows.saveAndFlush(fresh);
-        tracing.tellAnew(act, fresh);
+        doubts.recorded(act, fresh.id());
         log.event(
                 Chains.SHOP,
                 "record-taken",

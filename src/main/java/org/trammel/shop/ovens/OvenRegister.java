@@ -34,7 +34,7 @@ public class OvenRegister {
     private final Ovens ovens;
     private final Crew crew;
     private final Settings settings;
-    private final Tracing tracing;
+    private final RunDoubts doubts;
     private final ActLog log;
 
     OvenRegister(
@@ -44,7 +44,7 @@ public class OvenRegister {
             Ovens ovens,
             Crew crew,
             Settings settings,
-            Tracing tracing,
+            RunDoubts doubts,
             ActLog log) {
         this.rows = rows;
         this.thermocouples = thermocouples;
@@ -52,7 +52,7 @@ public class OvenRegister {
         this.ovens = ovens;
         this.crew = crew;
         this.settings = settings;
-        this.tracing = tracing;
+        this.doubts = doubts;
         this.log = log;
     }
 
@@ -219,7 +219,7 @@ public class OvenRegister {
                             "kind",
                             read.kind().name()));
             if (!good && read.kind() == TestKind.ACCURACY) {
-                tracing.open(act, row.id(), test.test());
+                doubts.failed(act, row.id(), test.test());
             }
         });
     }
@@ -229,7 +229,7 @@ public class OvenRegister {
         Set<String> chains = new HashSet<>();
         chains.add(Chains.SHOP);
         if (entry.kind() == TestKind.ACCURACY && entry.thermocouple() != null) {
-            chains.addAll(tracing.chains(Ovens.label(entry.thermocouple()), act.at()));
+            chains.addAll(doubts.chains(Ovens.label(entry.thermocouple()), act.at()));
         }
         return chains.toArray(String[]::new);
     }

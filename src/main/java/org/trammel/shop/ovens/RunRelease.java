@@ -39,7 +39,7 @@ public class RunRelease {
     private final Holds holds;
     private final Travellers travellers;
     private final Crew crew;
-    private final Tracing tracing;
+    private final RunDoubts doubts;
     private final RunJudge judge;
     private final RunGives gives;
     private final HeatFaults heat;
@@ -56,7 +56,7 @@ public class RunRelease {
             Holds holds,
             Travellers travellers,
             Crew crew,
-            Tracing tracing,
+            RunDoubts doubts,
             RunJudge judge,
             RunGives gives,
             HeatFaults heat,
@@ -71,7 +71,7 @@ public class RunRelease {
         this.holds = holds;
         this.travellers = travellers;
         this.crew = crew;
-        this.tracing = tracing;
+        this.doubts = doubts;
         this.judge = judge;
         this.gives = gives;
         this.heat = heat;
@@ -115,7 +115,7 @@ public class RunRelease {
                         "Its record is " + word(judged) + ", and a frame is released by a conforming one alone.",
                         "Keep every frame back. A better record, another run, or a nonconformance decides what follows.");
             }
-            tracing.against(row.id()).filter(trace -> !kept.containsAll(here)).ifPresent(trace -> {
+            doubts.against(row.id()).filter(trace -> !kept.containsAll(here)).ifPresent(trace -> {
                 throw Refusal.state(
                         deed,
                         trace.thermocouple() + ", a thermocouple of it, was found wrong since, and " + trace.number()

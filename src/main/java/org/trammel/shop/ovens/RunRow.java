@@ -242,6 +242,10 @@ class RunRow {
         return highest_K == null ? 0 : highest_K.doubleValue();
     }
 
+    RunHead head() {
+        return new RunHead(id, code, revisionId, startedAt, stoppedAt);
+    }
+
     Run run(
             String oven,
             Programme programme,

@@ -1,12 +1,11 @@
 /**
  * Ovens and what is done in them: the register with surveys and accuracy tests, programmes as revisions, loads, the record
- * of a run and what it is worth, the heat a frame has seen, and the cold store in which its clocks stand still.
+ * of a run and what it is worth, and the heat a frame has seen.
  *
  * <p>Invariants: nothing is loaded into an oven whose survey or accuracy test is due, missing or failed; an approved
  * programme is never changed; a load is what two people signed, each for themselves; a run is judged by its record alone,
- * never by the clock; a frame passes no operation that a programme guards before its run is released; a frame whose run is
- * in doubt stays as it is only where QA lead and owner agree who had no hand in it, and what the run gave is undecided
- * until then; a clock stands still only where it was measured to be cold enough, as the frame went in and as it came out.
+ * never by the clock; a frame passes no operation that a programme guards before its run is released;
+ * whether a run is in doubt is asked of whoever traces it back ({@link org.trammel.shop.ovens.RunDoubts}).
  */
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(

@@ -4,9 +4,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.trammel.shop.backtraces.OvenTrace;
 import org.trammel.shop.inspection.RejudgementLine;
 import org.trammel.shop.nonconformance.NonconformanceLine;
-import org.trammel.shop.ovens.OvenTrace;
 import org.trammel.shop.travellers.Travellers;
 
 /**

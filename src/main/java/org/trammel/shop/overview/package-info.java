@@ -16,6 +16,8 @@
             "materials",
             "gauges",
             "ovens",
+            "backtraces",
+            "coldstore",
             "coats",
             "welding",
             "handwork",

@@ -17,18 +17,18 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.calc.thermal.OvenRuns;
+import org.trammel.shop.backtraces.OvenTrace;
+import org.trammel.shop.backtraces.OvenTraces;
+import org.trammel.shop.backtraces.TraceOutcome;
 import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.ovens.HeatLedgers;
-import org.trammel.shop.ovens.OvenTrace;
-import org.trammel.shop.ovens.OvenTraces;
 import org.trammel.shop.ovens.Ovens;
 import org.trammel.shop.ovens.Programme;
 import org.trammel.shop.ovens.ProgrammeState;
 import org.trammel.shop.ovens.Programmes;
 import org.trammel.shop.ovens.Purpose;
 import org.trammel.shop.ovens.RunFigure;
-import org.trammel.shop.ovens.TraceOutcome;
 import org.trammel.shop.travellers.Travellers;
 
 /** The heat of the invented workshop: a thermocouple that drifted, and a bake that one frame does not stand any more. */

@@ -30,9 +30,9 @@ import org.trammel.shop.travellers.Signing;
 
 /** A shop with an oven that may be loaded, a programme that guards an operation, and who runs it. */
 @FloorTest
-abstract class AtTheOven {
+public abstract class AtTheOven {
 
-    static final AtomicInteger NUMBER = new AtomicInteger();
+    protected static final AtomicInteger NUMBER = new AtomicInteger();
 
     /** Minutes and °C of an invented log of an age at 177 °C, coldest load thermocouple. */
     private static final double[][] LOG = {

@@ -13,7 +13,7 @@ import org.trammel.shop.TestCrew;
 import org.trammel.shop.people.Role;
 
 /** Ovens of a test's own. */
-final class OvenFloor {
+public final class OvenFloor {
 
     private static final AtomicInteger NUMBER = new AtomicInteger();
     private static final LocalDate LATER = LocalDate.parse("2026-12-31");
@@ -22,16 +22,16 @@ final class OvenFloor {
     private final TestCrew crew;
     private final long qa;
 
-    OvenFloor(OvenRegister register, TestCrew crew) {
+    public OvenFloor(OvenRegister register, TestCrew crew) {
         this.register = register;
         this.crew = crew;
         this.qa = crew.hire(Role.QA_LEAD);
     }
 
     /** An oven that may be loaded, with one thermocouple for the load and one for the control. */
-    record Ready(String oven, String load, String control) {}
+    public record Ready(String oven, String load, String control) {}
 
-    Ready ready() {
+    public Ready ready() {
         Instant before = TestClock.START.minus(Duration.ofDays(20));
         String code = bare();
         String load = fit(code, ThermocoupleRole.LOAD);
@@ -44,7 +44,7 @@ final class OvenFloor {
         return new Ready(code, load, control);
     }
 
-    String bare() {
+    public String bare() {
         String code = "OV-T" + NUMBER.incrementAndGet();
         register.register(
                 crew.act(qa),
@@ -60,24 +60,24 @@ final class OvenFloor {
         return code;
     }
 
-    String fit(String oven, ThermocoupleRole role) {
+    public String fit(String oven, ThermocoupleRole role) {
         String code = "TC-T" + NUMBER.incrementAndGet();
         register.fit(crew.act(qa), oven, code, role);
         return code;
     }
 
-    void survey(String oven, String lowest, String highest, Instant at, @Nullable LocalDate due) {
+    public void survey(String oven, String lowest, String highest, Instant at, @Nullable LocalDate due) {
         surveyAt("177", oven, lowest, highest, at, due);
     }
 
-    void surveyAt(String degC, String oven, String lowest, String highest, Instant at, @Nullable LocalDate due) {
+    public void surveyAt(String degC, String oven, String lowest, String highest, Instant at, @Nullable LocalDate due) {
         register.tested(
                 crew.act(qa),
                 oven,
                 NewTest.survey(at, due, new BigDecimal(lowest), new BigDecimal(highest), new BigDecimal(degC), "R-1"));
     }
 
-    void accuracy(String oven, String thermocouple, String error, Instant at, @Nullable LocalDate due) {
+    public void accuracy(String oven, String thermocouple, String error, Instant at, @Nullable LocalDate due) {
         register.tested(
                 crew.act(qa),
                 oven,

@@ -1,7 +1,0 @@
-package org.trammel.shop.ovens;
-
-/** Where the trace of a thermocouple stands. */
-enum OvenTraceState {
-    OPEN,
-    CLOSED
-}
