@@ -266,9 +266,7 @@ public class Reductions {
                         one.getKey().get(0),
                         one.getKey().get(1),
                         one.getValue().stream()
-                                .filter(line -> !line.point())
-                                .map(RawLine::mm)
-                                .filter(Objects::nonNull)
+                                .map(line -> new ReducedReadings.Figure(line.point() ? null : line.mm(), line.at()))
                                 .toList(),
                         "mm"))
                 .toList();

@@ -9,6 +9,7 @@ import jakarta.persistence.Table;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Act;
@@ -64,6 +65,13 @@ class FailureRow {
 
     long id() {
         return id;
+    }
+
+    /** Whether the gauge may have been wrong already, and was not put right yet. */
+    boolean reaches(Instant read, ZoneId zone) {
+        return !read.isAfter(at)
+                && (lastGoodOn == null
+                        || !read.isBefore(lastGoodOn.atStartOfDay(zone).toInstant()));
     }
 
     Failure failure() {

@@ -2,13 +2,21 @@ package org.trammel.shop.inspection;
 
 import jakarta.persistence.EntityManager;
 import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.metrology.DecisionRule;
+import org.trammel.shop.gauges.FoundWrong;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.records.Act;
@@ -29,6 +37,7 @@ public class ReducedReadings {
     private final ReadingRepository rows;
     private final Evidence evidence;
     private final Gauges gauges;
+    private final FoundWrong foundWrong;
     private final Settings settings;
     private final ReadAgain again;
     private final Judge judge;
@@ -39,6 +48,7 @@ public class ReducedReadings {
             ReadingRepository rows,
             Evidence evidence,
             Gauges gauges,
+            FoundWrong foundWrong,
             Settings settings,
             ReadAgain again,
             Judge judge,
@@ -47,6 +57,7 @@ public class ReducedReadings {
         this.rows = rows;
         this.evidence = evidence;
         this.gauges = gauges;
+        this.foundWrong = foundWrong;
         this.settings = settings;
         this.again = again;
         this.judge = judge;
@@ -79,12 +90,15 @@ public class ReducedReadings {
                 u);
     }
 
+    /** Raw figures read with one gauge, in {@code unit}. */
+    public record ReadWith(String gauge, String kind, List<Figure> figures, String unit) {}
+
     /**
-     * Raw figures read with one gauge.
+     * A raw figure.
      *
-     * @param figures in {@code unit}; each must lie in the gauge's range
+     * @param value must lie in the gauge's range; null where that has none to lie in, as for a point in space
      */
-    public record ReadWith(String gauge, String kind, List<BigDecimal> figures, String unit) {}
+    public record Figure(@Nullable BigDecimal value, Instant at) {}
 
     /**
      * Takes them in their order. The act is open already, on the chain of the frame.
@@ -94,11 +108,14 @@ public class ReducedReadings {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public List<ReadingLine> take(Act act, long reductionId, List<Value> values) {
-        gauges.keep(values.stream()
+        Map<String, Set<Instant>> readAt = new HashMap<>();
+        values.stream()
                 .flatMap(value -> value.from().stream())
-                .map(ReadWith::gauge)
-                .distinct()
-                .toList());
+                .forEach(one -> one.figures()
+                        .forEach(figure -> readAt.computeIfAbsent(one.gauge(), gauge -> new HashSet<>())
+                                .add(figure.at())));
+        gauges.keep(readAt.keySet());
+        foundWrong.requireRight(readAt);
         List<ReadingLine> taken = new ArrayList<>();
         for (Value value : values) {
             taken.add(take(act, reductionId, value));
@@ -120,10 +137,8 @@ public class ReducedReadings {
             readings.requireStanding(wanted, corrected.id());
             reason = TypedText.words("reason", "The reason", "The reading is not corrected.", value.reason(), 1000);
         }
-        List<Means> read = value.from().stream()
-                .map(one ->
-                        gauges.require(one.gauge(), one.kind(), one.unit(), one.figures(), settings.dayOf(act.at())))
-                .toList();
+        List<Means> read =
+                value.from().stream().flatMap(one -> means(one).stream()).toList();
         Means means = read.get(0).computing(wanted.unit(), value.u());
         if (corrected == null) {
             again.requireFiner(wanted, means);
@@ -150,5 +165,19 @@ public class ReducedReadings {
                 .distinct()
                 .forEach(gauge -> entities.persist(new ReadingGauge(gauge, taken.readingId())));
         return taken;
+    }
+
+    /** As it stood on each day on which figures were read with it: they are no worse for being reduced after it fell due. */
+    private List<Means> means(ReadWith read) {
+        Map<LocalDate, List<BigDecimal>> byDay = new LinkedHashMap<>();
+        read.figures().forEach(figure -> {
+            List<BigDecimal> ofDay = byDay.computeIfAbsent(settings.dayOf(figure.at()), day -> new ArrayList<>());
+            if (figure.value() != null) {
+                ofDay.add(figure.value());
+            }
+        });
+        return byDay.entrySet().stream()
+                .map(day -> gauges.require(read.gauge(), read.kind(), read.unit(), day.getValue(), day.getKey()))
+                .toList();
     }
 }

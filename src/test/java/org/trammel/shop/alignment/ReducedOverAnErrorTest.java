@@ -176,7 +176,7 @@ class ReducedOverAnErrorTest extends OnThePlate {
         heightGauge = shop.gauge("HEIGHT", "mm", "0.012", NEXT_YEAR);
         onTheMandrel(frame);
         assertThat(failed(failing, "mm").readings()).isZero();
-        assertThat(refusal(() -> reduce(frame)).why()).contains("failed on");
+        assertThat(refusal(() -> reduce(frame)).why()).contains("was found wrong on 2026-03-17");
         assertThat(state(frame, "100-1")).isEqualTo(CharacteristicState.OPEN);
     }
 
