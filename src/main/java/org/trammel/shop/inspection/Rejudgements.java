@@ -10,6 +10,8 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -28,6 +30,8 @@ import org.trammel.shop.travellers.Traces;
 /** What was judged again after a gauge was found wrong, and what came of each frame. */
 @Service
 public class Rejudgements {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Rejudgements.class);
 
     private final RejudgementRepository rejudgements;
     private final Rejudging rejudging;
@@ -70,19 +74,37 @@ public class Rejudgements {
         this.log = log;
     }
 
-    /** Judges whatever is not judged to its end, portion after portion. What it is cut off in is gone on with later. */
+    /**
+     * Judges whatever is not judged to its end, portion after portion. What it is cut off in is gone on with later, and
+     * one that cannot be gone on with keeps none of the others waiting.
+     *
+     * @throws RuntimeException what the first of those failed with, after all were tried
+     */
     public void judgeToTheEnd() {
         // Two at once would do each portion twice, one of them for nothing.
         judging.lock();
         try {
+            RuntimeException stuck = null;
             for (long id : rejudgements.beingJudged()) {
-                boolean more = true;
-                while (more) {
-                    more = rejudging.goOn(id);
+                try {
+                    toTheEnd(id);
+                } catch (RuntimeException e) {
+                    stuck = stuck == null ? e : stuck;
+                    LOG.warn("{} is not judged to its end yet", Rejudgement.number(id), e);
                 }
+            }
+            if (stuck != null) {
+                throw stuck;
             }
         } finally {
             judging.unlock();
+        }
+    }
+
+    private void toTheEnd(long id) {
+        boolean more = true;
+        while (more) {
+            more = rejudging.goOn(id);
         }
     }
 

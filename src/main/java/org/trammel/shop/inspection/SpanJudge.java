@@ -47,7 +47,9 @@ class SpanJudge {
         if (!reading.unit().equals(error.unit())) {
             return open(reading, Ground.OTHER_UNIT);
         }
-        return judged(reading, plain(reading, reduction, error));
+        return plain(reading, reduction, error) instanceof Answer.Determined<TrueSpan> there
+                ? judged(reading, there.value())
+                : open(reading, Ground.HEIGHTS_UNKNOWN);
     }
 
     private static Answer<TrueSpan> over(Reading reading, Reduction reduction, List<TrueSpan> spans) {
@@ -68,18 +70,17 @@ class SpanJudge {
     }
 
     /** The span of values that were read with the gauge itself, in the unit of its error. */
-    private static TrueSpan plain(Reading reading, Reduction reduction, GaugeError error) {
+    private static Answer<TrueSpan> plain(Reading reading, Reduction reduction, GaugeError error) {
         if (error.least().compareTo(error.greatest()) == 0) {
-            return new TrueSpan(reading.value(), reading.value());
+            return Answer.of(new TrueSpan(reading.value(), reading.value()));
         }
         BigDecimal alike = error.unit().equals("mm") ? error.equalWithin_mm() : BigDecimal.ZERO;
-        Answer<ReadingSpan> span = ReadingSpan.of(
-                reduction,
-                reading.judgedRaw(),
-                limits(reading),
-                new ReadingError(error.gaugeCode(), error.least(), error.greatest(), alike));
-        ReadingSpan found = ((Answer.Determined<ReadingSpan>) span).value();
-        return new TrueSpan(found.least(), found.greatest());
+        return ReadingSpan.of(
+                        reduction,
+                        reading.judgedRaw(),
+                        limits(reading),
+                        new ReadingError(error.gaugeCode(), error.least(), error.greatest(), alike))
+                .then(span -> Answer.of(new TrueSpan(span.least(), span.greatest())));
     }
 
     private static Found open(Reading reading, Ground ground) {

@@ -1,6 +1,7 @@
 package org.trammel.shop.inspection;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.math.BigDecimal;
@@ -265,6 +266,49 @@ class RejudgementTest extends AfterAFailure {
         RejudgementLine done = failed(gauge, "0.18");
         assertThat(outcome(done, frame)).isEqualTo(FrameOutcome.MEASURE_AGAIN);
         assertThat(holdsOf(frame, done)).hasSize(1);
+    }
+
+    /** The older of two cannot be gone on with: the younger is judged, and the older once it can be. */
+    @Test
+    void oneThatCannotBeJudgedKeepsNoOtherWaiting() {
+        String broken = offsetGauge();
+        long reading = readConfirmed(frame(offset()), broken, "0.10").readingId();
+        String sound = offsetGauge();
+        readConfirmed(frame(offset()), sound, "0.10");
+        heights.breakAt(reading);
+        try {
+            register.fail(shop.act(qa), broken, new Failure(FOUND, new BigDecimal("0.18"), "°", null, "high"));
+            register.fail(shop.act(qa), sound, new Failure(FOUND, new BigDecimal("0.18"), "°", null, "high"));
+            assertThatThrownBy(rejudgements::judgeToTheEnd).isInstanceOf(IllegalStateException.class);
+            assertThat(of(sound).state()).isEqualTo(RejudgementState.OPEN);
+            assertThat(of(broken).state()).isEqualTo(RejudgementState.JUDGING);
+        } finally {
+            heights.mend(reading);
+        }
+        rejudgements.judgeToTheEnd();
+        assertThat(of(broken).state()).isEqualTo(RejudgementState.OPEN);
+    }
+
+    /** Two figures are on record where one is reduced; that nobody can say what it was holds the frame, and nothing else. */
+    @Test
+    void aReadingWhoseFiguresCannotBeReducedIsToBeMeasuredAgain() {
+        String gauge = shop.gauge("TWIST", "mm", "0.010", NEXT_YEAR);
+        WholeShop.Frame frame = frame(difference(new BigDecimal("10")));
+        long measured = characteristic(frame);
+        readings.read(shop.act(worker), measured, input(gauge, true, "300", "310"));
+        jdbc.sql("update characteristic set reduction = 'SINGLE' where id = ?")
+                .param(measured)
+                .update();
+        RejudgedLine line = only(failed(gauge, FOUND, "0.18", "mm"));
+        assertThat(line.least()).isNull();
+        assertThat(line.outcome()).isEqualTo(ReadingOutcome.MEASURE_AGAIN);
+    }
+
+    private RejudgementLine of(String gauge) {
+        return rejudgements.page(Long.MAX_VALUE, 200).stream()
+                .filter(line -> line.gauge().equals(gauge))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** An id that follows from numbers everybody sees can be used up before the portion is kept. */
