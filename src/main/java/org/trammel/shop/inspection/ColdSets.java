@@ -34,6 +34,7 @@ public class ColdSets {
     private final Remarks remarks;
     private final Crew crew;
     private final Formats formats;
+    private final Pushes pushes;
 
     ColdSets(
             ColdSetRepository coldSets,
@@ -41,13 +42,15 @@ public class ColdSets {
             Travellers travellers,
             Remarks remarks,
             Crew crew,
-            Formats formats) {
+            Formats formats,
+            Pushes pushes) {
         this.coldSets = coldSets;
         this.evidence = evidence;
         this.travellers = travellers;
         this.remarks = remarks;
         this.crew = crew;
         this.formats = formats;
+        this.pushes = pushes;
     }
 
     /**
@@ -56,7 +59,8 @@ public class ColdSets {
      * @param open true if one may be made now, as far as window, attempts and amount go
      * @param why what stands in the way, in words; empty if nothing does
      * @param attemptsUsed of {@code attempts}
-     * @param amountUsed of {@code amount}, in the characteristic's unit; amount is null where the route sets none
+     * @param amountUsed of {@code amount}, in the characteristic's unit: of each push what it was to set, or what it did
+     *     where that was more; amount is null where the route sets none
      */
     public record Room(
             boolean open,
@@ -81,7 +85,7 @@ public class ColdSets {
 
     private Room room(Evidence.Wanted wanted, Instant at) {
         List<ColdSet> before = before(wanted);
-        BigDecimal used = before.stream().map(ColdSet::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal used = pushes.used(before);
         ClockView clock = evidence.clocks(wanted.travellerId()).stream()
                 .filter(c -> c.code().equals(wanted.coldSetClock()))
                 .findFirst()

@@ -43,12 +43,7 @@ public class Pushes {
     @Transactional(readOnly = true)
     public List<Done> of(Collection<String> names, String metal) {
         List<ColdSet> pushes = coldSets.measured(names, metal, Limit.of(MOST));
-        Map<Long, List<ReadingLine>> read = Readings.lines(readings.findByCharacteristicIdInOrderById(pushes.stream()
-                        .map(ColdSet::characteristicId)
-                        .distinct()
-                        .toList()))
-                .stream()
-                .collect(Collectors.groupingBy(ReadingLine::characteristicId));
+        Map<Long, List<ReadingLine>> read = read(pushes);
         Map<Long, List<ColdSet>> atOperation =
                 coldSets
                         .findByOperationIdInOrderById(pushes.stream()
@@ -79,6 +74,47 @@ public class Pushes {
                 .toList();
     }
 
+    /**
+     * How much permanent set pushes took, whichever way it went: of each what was aimed at, or what was measured where
+     * that was more. The metal counts what was done to it, not what was meant.
+     */
+    BigDecimal used(List<ColdSet> pushes) {
+        if (pushes.isEmpty()) {
+            return BigDecimal.ZERO;
+        }
+        Map<Long, List<ReadingLine>> read = read(pushes);
+        return pushes.stream()
+                .map(push -> {
+                    List<ReadingLine> ofIt = read.getOrDefault(push.characteristicId(), List.of());
+                    ReadingLine before = corrected(ofIt, push.readingBeforeId());
+                    ReadingLine after = after(push, before, ofIt);
+                    return before == null || after == null
+                            ? push.amount()
+                            : push.amount()
+                                    .max(before.value().subtract(after.value()).abs());
+                })
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private Map<Long, List<ReadingLine>> read(List<ColdSet> pushes) {
+        return Readings.lines(readings.findByCharacteristicIdInOrderById(pushes.stream()
+                        .map(ColdSet::characteristicId)
+                        .distinct()
+                        .toList()))
+                .stream()
+                .collect(Collectors.groupingBy(ReadingLine::characteristicId));
+    }
+
+    /** The first reading after a push. */
+    private static @Nullable ReadingLine after(ColdSet push, @Nullable ReadingLine before, List<ReadingLine> read) {
+        return read.stream()
+                .filter(line -> !line.replaced() && line.readingId() > push.readingBeforeId())
+                .filter(line -> before == null || line.readingId() != before.readingId())
+                .filter(line -> !line.at().isBefore(push.at()))
+                .findFirst()
+                .orElse(null);
+    }
+
     private static @Nullable Done done(ColdSet push, List<ReadingLine> read, Collection<ColdSet> others) {
         ReadingLine before = corrected(read, push.readingBeforeId());
         Instant next = others.stream()
@@ -86,12 +122,7 @@ public class Pushes {
                 .map(ColdSet::at)
                 .min(Instant::compareTo)
                 .orElse(Instant.MAX);
-        ReadingLine after = read.stream()
-                .filter(line -> !line.replaced() && line.readingId() > push.readingBeforeId())
-                .filter(line -> before == null || line.readingId() != before.readingId())
-                .filter(line -> !line.at().isBefore(push.at()))
-                .findFirst()
-                .orElse(null);
+        ReadingLine after = after(push, before, read);
         if (before == null || after == null || after.at().isAfter(next)) {
             return null;
         }

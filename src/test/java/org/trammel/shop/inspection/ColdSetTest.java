@@ -253,6 +253,19 @@ class ColdSetTest extends AtTheTable {
                 .anySatisfy(call -> assertThat(call.travellerId()).isEqualTo(frame.travellerId()));
     }
 
+    /** Aimed at 0.1°, the push moved it by 1.5°: of 1.0° none is left. */
+    @Test
+    void aPushTakesOfTheAmountWhatItDidAndNotOnlyWhatWasMeant() {
+        WholeShop.Frame frame = welded();
+        read(aligner, frame, gauge, "0.90");
+        coldSets.push(shop.act(aligner), characteristic(frame), new BigDecimal("0.1"), null);
+        read(aligner, frame, gauge, "-0.60");
+        ColdSets.Room room = coldSets.room(characteristic(frame), shop.clock().instant());
+        assertThat(room.amountUsed()).isEqualByComparingTo("1.5");
+        assertThat(room.open()).isFalse();
+        assertThat(nonconformances(frame)).isEqualTo(1);
+    }
+
     @Test
     void aSlipThatIsCorrectedInsideTheWindowLeadsToTheColdSetAndNotToANonconformance() {
         WholeShop.Frame frame = welded();
