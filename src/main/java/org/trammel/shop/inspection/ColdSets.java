@@ -35,6 +35,7 @@ public class ColdSets {
     private final Crew crew;
     private final Formats formats;
     private final Pushes pushes;
+    private final TabletClocks clocks;
 
     ColdSets(
             ColdSetRepository coldSets,
@@ -43,7 +44,8 @@ public class ColdSets {
             Remarks remarks,
             Crew crew,
             Formats formats,
-            Pushes pushes) {
+            Pushes pushes,
+            TabletClocks clocks) {
         this.coldSets = coldSets;
         this.evidence = evidence;
         this.travellers = travellers;
@@ -51,6 +53,7 @@ public class ColdSets {
         this.crew = crew;
         this.formats = formats;
         this.pushes = pushes;
+        this.clocks = clocks;
     }
 
     /**
@@ -165,11 +168,8 @@ public class ColdSets {
         evidence.requireNotHeld(wanted.operationId(), "be cold-set");
         Room now = room(wanted, act.at());
         boolean late = false;
-        Instant pushed = act.deviceAt();
-        if (!now.open()
-                && pushed != null
-                && !pushed.isAfter(act.at())
-                && pushed.isAfter(act.at().minus(ClockRanOut.MAY_ARRIVE_LATE))) {
+        Instant pushed = clocks.latest(act, wanted.travellerId());
+        if (!now.open() && pushed.isAfter(act.at().minus(ClockRanOut.MAY_ARRIVE_LATE))) {
             now = room(wanted, pushed);
             late = now.open();
         }
@@ -199,7 +199,8 @@ public class ColdSets {
                     act,
                     wanted.travellerId(),
                     wanted.operationId(),
-                    "A cold-set was made inside its window, by the tablet's clock, and saved after it had closed.");
+                    "A cold-set was made inside its window, by the tablet's clock as it was last known, and saved after it"
+                            + " had closed.");
         }
     }
 

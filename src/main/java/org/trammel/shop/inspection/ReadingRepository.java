@@ -88,6 +88,16 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
             """)
     Rejudgement.Extent extent(Collection<Long> means, Instant since, Instant until);
 
+    /** When one arrived, by the server, and was taken, by the tablet. */
+    record Clocked(Instant at, Instant deviceAt) {}
+
+    @Query("""
+            select new org.trammel.shop.inspection.ReadingRepository$Clocked(r.at, r.deviceAt) from Reading r
+            where r.travellerId = :travellerId and r.deviceId = :device and r.deviceAt is not null and r.at >= :since
+            order by r.id desc
+            """)
+    List<Clocked> newestAt(long device, long travellerId, Instant since, Limit limit);
+
     @Query("select distinct r.personId from Reading r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);
 

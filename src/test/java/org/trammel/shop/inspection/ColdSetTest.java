@@ -230,29 +230,6 @@ class ColdSetTest extends AtTheTable {
         assertThat(nonconformances(frame)).isEqualTo(1);
     }
 
-    @Test
-    void aPushMadeInTheWindowByTheTabletsClockMayArriveAMomentLateAndIsMarked() {
-        WholeShop.Frame frame = welded();
-        Instant closes = shop.clock().instant().plus(Duration.ofHours(24));
-        read(aligner, frame, gauge, "0.80");
-        shop.clock().setTo(closes.plus(Duration.ofMinutes(1)));
-        Act late = new Act(
-                java.util.UUID.randomUUID(),
-                aligner,
-                null,
-                shop.clock().instant(),
-                closes.minus(Duration.ofMinutes(1)));
-        shop.lookAtClocks();
-        coldSets.push(late, characteristic(frame), new BigDecimal("0.5"), null);
-        assertThat(jdbc.sql("select late from cold_set where traveller_id = ?")
-                        .param(frame.travellerId())
-                        .query(Boolean.class)
-                        .single())
-                .isTrue();
-        assertThat(travellers.openCalls())
-                .anySatisfy(call -> assertThat(call.travellerId()).isEqualTo(frame.travellerId()));
-    }
-
     /** Aimed at 0.1°, the push moved it by 1.5°: of 1.0° none is left. */
     @Test
     void aPushTakesOfTheAmountWhatItDidAndNotOnlyWhatWasMeant() {
