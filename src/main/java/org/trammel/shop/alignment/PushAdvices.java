@@ -105,7 +105,7 @@ public class PushAdvices {
         BigDecimal off = last.value().subtract(nominal).abs();
         double set_mm = mm(off, line.unit());
         DrawnFrames.Section tube = tube(head, what);
-        List<PushProposal.Push> history = tube == null ? List.of() : history(head.metal(), what, tube);
+        List<PushProposal.Push> history = tube == null ? List.of() : history(line.code(), head.metal(), what, tube);
         Answer<PushProposal> proposed = set_mm > 0
                 ? PushProposal.of(history, set_mm, mm(left(line, off), line.unit()))
                 : Answer.none("set", "There is nothing to take out.");
@@ -165,7 +165,11 @@ public class PushAdvices {
                 : (REAR.contains(what) ? drawings.chainstay(revision) : drawings.downTube(revision)).orElse(null);
     }
 
-    private List<PushProposal.Push> history(String metal, Deviation what, DrawnFrames.Section tube) {
+    /**
+     * Pushes for the same characteristic of the routes only, which one operation asks for: as welded, freshly quenched or
+     * aged, a tube of one metal comes back by several times as much.
+     */
+    private List<PushProposal.Push> history(String code, String metal, Deviation what, DrawnFrames.Section tube) {
         List<PushProposal.Push> all = new ArrayList<>(noted.all().stream()
                 .filter(one -> one.of(what, metal, tube.outside_mm(), tube.wall_mm()))
                 .map(one -> new PushProposal.Push(
@@ -174,6 +178,7 @@ public class PushAdvices {
         Map<Long, Boolean> same = new HashMap<>();
         for (Pushes.Done done : pushes.of(names(what), metal)) {
             if (done.set().signum() >= 0
+                    && done.code().equals(code)
                     && same.computeIfAbsent(done.travellerId(), id -> same(travellers.head(id), what, tube))) {
                 all.add(new PushProposal.Push(done.push_mm().doubleValue(), mm(done.set(), done.unit())));
             }

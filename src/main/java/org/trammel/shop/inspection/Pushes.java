@@ -29,10 +29,18 @@ public class Pushes {
     /**
      * A push that was measured.
      *
+     * @param code of the characteristic, which tells at which operation of its route it was pushed
      * @param push_mm how far it was pushed
      * @param set what stayed, towards the nominal, in {@code unit}; below 0 where it went the other way
      */
-    public record Done(long travellerId, BigDecimal push_mm, BigDecimal set, String unit, long personId, Instant at) {}
+    public record Done(
+            long travellerId,
+            String code,
+            BigDecimal push_mm,
+            BigDecimal set,
+            String unit,
+            long personId,
+            Instant at) {}
 
     /**
      * The newest pushes of characteristics of these names on frames of a metal. Left out are those that nobody read afterwards, and
@@ -131,6 +139,7 @@ public class Pushes {
         BigDecimal moved = before.value().subtract(after.value());
         return new Done(
                 push.travellerId(),
+                before.code(),
                 Objects.requireNonNull(push.pushMm()),
                 off.signum() < 0 ? moved.negate() : moved,
                 before.unit(),

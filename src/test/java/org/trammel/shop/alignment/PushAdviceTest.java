@@ -80,10 +80,7 @@ class PushAdviceTest extends OnThePlate {
         jdbc.sql("update traveller set metal = ? where id = ?")
                 .params(metal, frame.travellerId())
                 .update();
-        jdbc.sql("update design_geometry set amount = ? where input = 'CHAINSTAY_WALL' and revision_id ="
-                        + " (select design_revision_id from traveller where id = ?)")
-                .params(new BigDecimal(wall), frame.travellerId())
-                .update();
+        wall(frame, wall);
         axle(frame, offset_mm);
         return frame;
     }
@@ -175,6 +172,34 @@ class PushAdviceTest extends OnThePlate {
             assertThat(told.set_mm()).isCloseTo(0.8, within(1e-9));
         });
         assertThat(advice(frame)).as("it conforms now").isEmpty();
+    }
+
+    /** As welded a tube wants another push than freshly quenched, whatever the characteristic is called there. */
+    @Test
+    void aPushAtAnotherOperationTellsNothing() {
+        WholeShop.Frame frame = offset("AL6061", "1.70", "1.5");
+        coldSets.push(
+                shop.act(setter),
+                line(frame, "100-3").characteristicId(),
+                new BigDecimal("1.2"),
+                new BigDecimal("5.9"));
+        axle(frame, "0.7");
+        assertThat(advised(offset("AL6061", "1.70", "1.5")).history()).hasSize(1);
+        WholeShop.Frame asWelded =
+                drawn(frame(characteristic("080-3", "Rear axle centre offset", "mm", "1.0", "dummy axle")));
+        wall(asWelded, "1.70");
+        axle(asWelded, "1.5");
+        assertThat(advices.of(shop.sheet(asWelded).head(), line(asWelded, "080-3"))
+                        .orElseThrow()
+                        .history())
+                .isEmpty();
+    }
+
+    private void wall(WholeShop.Frame frame, String wall) {
+        jdbc.sql("update design_geometry set amount = ? where input = 'CHAINSTAY_WALL' and revision_id ="
+                        + " (select design_revision_id from traveller where id = ?)")
+                .params(new BigDecimal(wall), frame.travellerId())
+                .update();
     }
 
     @Test
