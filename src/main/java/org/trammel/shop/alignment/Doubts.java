@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
@@ -17,13 +16,6 @@ import org.trammel.shop.settings.Settings;
 /** What makes a raw figure doubtful, by the settings of the shop: one cause for each line of the budget. */
 @Component
 class Doubts {
-
-    /**
-     * Expansion less that of a steel scale, 11.5e-6 1/K. Aluminium 23.6e-6, titanium 8.6e-6, low-alloy steel as the scale.
-     * Source: handbook values, from memory (CRC Handbook of Chemistry and Physics, thermal expansion of the elements).
-     */
-    private static final Map<String, Double> EXPANSION_PER_K =
-            Map.of("AL6061", 12.1e-6, "AL7005", 12.1e-6, "TI", -2.9e-6, "STEEL", 0.0);
 
     private final Settings settings;
 
@@ -103,8 +95,18 @@ class Doubts {
     private void temperature(List<Contribution> causes, RawLine line, String metal) {
         double apart_K = settings.number("table.temperature").doubleValue();
         if (apart_K > 0) {
-            causes.add(Contribution.temperature(mm(line), EXPANSION_PER_K.getOrDefault(metal, 0.0), apart_K, "room"));
+            causes.add(Contribution.temperature(mm(line), expansion_perK(metal), apart_K, "room"));
         }
+    }
+
+    /** That of the part less that of the gauge, which grows with it; of another metal it is not known. */
+    private double expansion_perK(String metal) {
+        return PushesNoted.METALS.contains(metal)
+                ? settings.number("expansion." + metal)
+                        .subtract(settings.number("gauge.expansion"))
+                        .movePointLeft(6)
+                        .doubleValue()
+                : 0;
     }
 
     private Set<ErrorKind> shared() {
