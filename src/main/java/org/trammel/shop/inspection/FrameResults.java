@@ -105,7 +105,7 @@ public class FrameResults {
             }
             case OWNER_CONTACTED -> {
                 requireOutside(found);
-                crew.require(act.by(), NOT, Role.QA_LEAD);
+                requireQaLead(act, found);
                 yield settled(act, found, said.result(), keep(found, told));
             }
             case DECIDED -> putForward(act, found, said, told);

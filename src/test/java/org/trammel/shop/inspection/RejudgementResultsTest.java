@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Refusal;
@@ -54,6 +55,24 @@ class RejudgementResultsTest extends AfterAFailure {
         assertThat(refusal(() -> settle(qa, done, frame)).kind()).isEqualTo(Refusal.Kind.PERSON);
         settle(shop.hire(Role.QA_LEAD), done, frame);
         assertThat(holdsOf(frame, done)).isEmpty();
+    }
+
+    /** The owner of a frame that left hears of it from somebody who has no part in what was read. */
+    @Test
+    void whoReadItDoesNotSayWhatItsOwnerWasTold() {
+        String gauge = offsetGauge();
+        SmallRoute.Op at = SmallRoute.op("080");
+        at.characteristic(offset());
+        WholeShop.Frame frame = shop.frame(SmallRoute.of(at.sheet()).sheet());
+        readings.read(shop.act(qa), characteristic(frame), input(gauge, true, "-0.80"));
+        shipping.ship(shop.act(qa), frame.travellerId(), frame.serial());
+        RejudgementLine done = failed(gauge, "0.18");
+        assertThat(outcome(done, frame)).isEqualTo(FrameOutcome.CONTACT_OWNER);
+        assertThat(refusal(() -> settle(qa, done, frame, FrameResult.OWNER_CONTACTED, "rang"))
+                        .kind())
+                .isEqualTo(Refusal.Kind.PERSON);
+        settle(shop.hire(Role.QA_LEAD), done, frame, FrameResult.OWNER_CONTACTED, "rang");
+        assertThat(frameOf(done, frame).result()).isEqualTo(FrameResult.OWNER_CONTACTED);
     }
 
     @Test
