@@ -47,14 +47,6 @@ public record ElasticFloor(
     public record Push(double least_mm, double most_mm, double first_mm) {}
 
     /**
-     * What a push left.
-     *
-     * @param springBack_mm push − set
-     * @param ofFloor the same as a share of the floor; 1 to the shape factor is what bending allows
-     */
-    public record SpringBack(double springBack_mm, double ofFloor) {}
-
-    /**
      * Computes it.
      *
      * @param outside_mm D
@@ -120,25 +112,5 @@ public record ElasticFloor(
         }
         double least = set_mm + floor_mm;
         return Answer.of(new Push(least, set_mm + shapeFactor * floor_mm, share * least));
-    }
-
-    /**
-     * What came back.
-     *
-     * @param push_mm how far the end was pushed
-     * @param set_mm what stayed
-     */
-    public Answer<SpringBack> after(double push_mm, double set_mm) {
-        if (!(Double.isFinite(push_mm) && push_mm > 0)) {
-            return Answer.none("push", "The push, " + Figure.written(push_mm) + " mm, is not above 0.");
-        }
-        if (!(set_mm >= 0 && set_mm < push_mm)) {
-            return Answer.none(
-                    "set",
-                    "A set of " + Figure.written(set_mm) + " mm after a push of " + Figure.written(push_mm)
-                            + " mm cannot be: a tube comes back. Measure both again.");
-        }
-        double back = push_mm - set_mm;
-        return Answer.of(new SpringBack(back, back / floor_mm));
     }
 }

@@ -31,11 +31,6 @@ public record Judging(
         return new Judging(limits, DecisionRule.GUARDED, new BigDecimal("1.65"), new BigDecimal("0.001"), null);
     }
 
-    /** The same with an uncertainty that the shop has set. */
-    public Judging withU(@Nullable BigDecimal u) {
-        return new Judging(limits, rule, factor, resolution, u);
-    }
-
     /** Judges what was measured. */
     public ConformityDecision judge(MeasuredDeviation measured) {
         return judge(measured.judgedValue(), setU == null ? measured.judgedUncertainty() : setU);

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.trammel.calc.metrology.Rejudgement.Outcome;
 import org.trammel.calc.units.Answer;
 
 /**
@@ -133,17 +132,5 @@ public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
                 .min(BigDecimal::compareTo)
                 .orElseThrow();
         return ceiling.subtract(floor);
-    }
-
-    /**
-     * Re-judges the characteristic.
-     *
-     * @param u standard uncertainty of the reduced value
-     */
-    public Outcome outcome(Judging judging, BigDecimal u) {
-        return judging.judge(least, u) instanceof ConformityDecision.Conforming
-                        && judging.judge(greatest, u) instanceof ConformityDecision.Conforming
-                ? Outcome.CLEARED
-                : Outcome.MEASURE_AGAIN;
     }
 }

@@ -19,10 +19,10 @@
  *       judgement, all deviations with their budgets, and what each of the others needs.
  *   <li>{@link org.trammel.calc.metrology.Judging} gives the verdict on one of them; limits of angles are in degrees.
  *       Where it is undecided, {@link org.trammel.calc.metrology.BetterBase} proposes what to measure it with.
- *   <li>When a gauge fails its calibration, {@link org.trammel.calc.metrology.Rejudgement} takes the stored
+ *   <li>When a gauge fails its calibration, {@link org.trammel.calc.metrology.DeviationSpan} takes the stored
  *       readings of each frame, and {@link org.trammel.calc.metrology.ReadingSpan} those of other characteristics, over
- *       the span of the possible error. Whether to measure again in the house or to ask the owner is not for computation
- *       to say.
+ *       the span of the possible error. Whether a verdict stands over it, and what becomes of the frame, is not for
+ *       computation to say.
  *   <li>{@link org.trammel.calc.metrology.ElasticFloor} tells what a cold-set has to overcome.
  * </ol>
  *

@@ -4,14 +4,13 @@ import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.math.BigDecimal;
 import java.util.Arrays;
-import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.IntPredicate;
 import org.trammel.calc.units.Answer;
 
 /**
- * One frame on the plate, reduced and judged, and the same judged again over a failed gauge; on one thread. Started by
+ * One frame on the plate, reduced and judged, and the same reduced over the error of a failed gauge; on one thread. Started by
  * {@code ops/bench/alignment}; ends with 1 if a deviation gets no verdict, never for being slow.
  */
 final class AlignmentBenchmark {
@@ -24,13 +23,9 @@ final class AlignmentBenchmark {
 
     public static void main(String[] arguments) {
         Judging judging = Judging.guarded(Limits.between(BigDecimal.ONE.negate(), BigDecimal.ONE));
-        Map<Deviation, Judging> all = new EnumMap<>(Deviation.class);
-        for (Deviation deviation : Deviation.values()) {
-            all.put(deviation, judging);
-        }
         ReadingError error = ReadingError.found("HG-2", new BigDecimal("0.18"), new BigDecimal("20"));
         boolean worthIt = measure("a frame reduced and judged", time -> judgesAll(frame(time), judging));
-        worthIt &= measure("a frame judged again", time -> judgesAllAgain(frame(time), error, all));
+        worthIt &= measure("a frame reduced over an error", time -> spansAll(frame(time), error));
         System.exit(worthIt ? 0 : 1);
     }
 
@@ -50,9 +45,10 @@ final class AlignmentBenchmark {
                         .noneMatch(found -> judging.judge(found) instanceof ConformityDecision.GaugeUnfit);
     }
 
-    private static boolean judgesAllAgain(PlateReadings readings, ReadingError error, Map<Deviation, Judging> judging) {
-        return Rejudgement.of(readings, error, judging) instanceof Answer.Determined<Rejudgement> found
-                && !found.value().deviations().isEmpty();
+    /** What a re-judgement does with the figures of a frame. */
+    private static boolean spansAll(PlateReadings readings, ReadingError error) {
+        return DeviationSpan.of(readings, error) instanceof Answer.Determined<List<DeviationSpan>> found
+                && !found.value().isEmpty();
     }
 
     private static boolean measure(String what, IntPredicate done) {

@@ -6,137 +6,89 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.trammel.calc.metrology.Rejudgement.Outcome;
-import org.trammel.calc.metrology.Rejudgement.Rejudged;
 import org.trammel.calc.units.Answer;
-import org.trammel.calc.units.DecimalSign;
 
 /** A height gauge found 0,18 mm high; the truth lies anywhere between reading − 0,18 and reading. */
-class RejudgementTest {
+class DeviationSpanTest {
 
     private static final ReadingError HIGH = ReadingError.found("HG-2", new BigDecimal("0.18"), new BigDecimal("20"));
 
     /**
-     * Worked example of the trade: axle offset, ±1,00, u 0,060, so conforming within 0,90. Read +0,75 it lies between
-     * +0,57 and +0,75, cleared; read −0,80 between −0,98 and −0,80, which may be past 0,90.
-     */
-    @ParameterizedTest
-    @CsvSource({
-        "0.75, 0.57, 0.75, CLEARED",
-        "-0.80, -0.98, -0.80, MEASURE_AGAIN",
-        "0.90, 0.72, 0.90, CLEARED",
-        "0.91, 0.73, 0.91, MEASURE_AGAIN",
-        "-0.72, -0.90, -0.72, CLEARED",
-        "-0.73, -0.91, -0.73, MEASURE_AGAIN"
-    })
-    void anOffsetIsClearedOrNot(BigDecimal read, BigDecimal least, BigDecimal greatest, Outcome outcome) {
-        Judging judging = guarded("-1.0", "1.0");
-        Answer<ReadingSpan> span = ReadingSpan.of(Reduction.SINGLE, List.of(read), judging.limits(), HIGH);
-        ReadingSpan found = ((Answer.Determined<ReadingSpan>) span).value();
-        assertThat(found.least()).isEqualByComparingTo(least);
-        assertThat(found.greatest()).isEqualByComparingTo(greatest);
-        assertThat(found.outcome(judging, new BigDecimal("0.060"))).isEqualTo(outcome);
-    }
-
-    /**
-     * The same through the heights: shell read with another gauge, axle ends at 224 and 76 mm with the failed one, so
-     * their errors are independent and the middle may be off by all of it.
+     * Worked example of the trade: an axle offset read +0,75 with a gauge that reads up to 0,18 high lies between +0,57 and
+     * +0,75. The shell is read with another gauge, the axle's ends at 224 and 76 mm with the failed one, so their errors
+     * are independent and the middle may be off by all of it.
      */
     @Test
     void theAxleOffsetRunsOverTheWholeSpan() {
-        PlateFrame frame = frame("HG-1", "HG-1");
-        PlateReadings r = frame.readings();
+        PlateReadings r = frame("HG-1", "HG-1").readings();
         PlateReadings.AxleReadings a = r.axle();
         PlateReadings readings = r.withAxle(new PlateReadings.AxleReadings(
                 a.x_mm(), a.y_mm(), withGauge(a.driveFace()), withGauge(a.nonDriveFace()), a.insideWidths()));
-        Rejudged offset = only(rejudged(readings, Deviation.REAR_AXLE_OFFSET, guarded("-1", "1")));
+        DeviationSpan offset = of(readings, HIGH, Deviation.REAR_AXLE_OFFSET);
+        assertThat(offset.touched()).isTrue();
         assertThat(offset.least()).isCloseTo(0.57, within(1e-4));
         assertThat(offset.greatest()).isCloseTo(0.75, within(1e-4));
-        // its u, with the doubt of a datum from small faces, leaves less than 0,75
-        assertThat(offset.outcome()).isEqualTo(Outcome.MEASURE_AGAIN);
-        // with the 0,060 that a shop may set, the limit is 0,901 and all of the span below it
-        Judging set = guarded("-1", "1").withU(new BigDecimal("0.060"));
-        assertThat(only(rejudged(readings, Deviation.REAR_AXLE_OFFSET, set)).outcome())
-                .isEqualTo(Outcome.CLEARED);
-        assertThat(offset.words(DecimalSign.COMMA)).contains("between 0,570 and 0,750 mm", "measure again");
     }
 
-    /** A mandrel's ends 1,2 mm apart in height share the error: the twist stands as it was, −0,246°, under 0,267. */
+    /** A mandrel's ends 1,2 mm apart in height share the error: the twist stands as it was, −0,246°. */
     @Test
-    void whatCancelsIsRecognised() {
+    void whatCancelsFallsOut() {
         List<AxisStation> seat = List.of(seat("ST at 100", 100, 150.00), seat("ST at 400", 400, 150.09));
         List<AxisStation> head = AlignmentPlateTest.headAt(
                 150,
                 failed(AlignmentPlateTest.reading("mandrel lower", 150.30, false, true)),
                 failed(AlignmentPlateTest.reading("mandrel upper", 149.10, false, true)));
         PlateReadings readings = AlignmentPlateTest.example(head, true).withSeatTube(seat);
-        Rejudged twist = only(rejudged(readings, Deviation.TWIST, guarded("-0.30", "0.30")));
-        assertThat(twist.judgedLeast().doubleValue()).isCloseTo(-0.246, within(0.0005));
-        assertThat(twist.cancels()).isTrue();
-        assertThat(twist.outcome()).isEqualTo(Outcome.CLEARED);
-        assertThat(twist.words(DecimalSign.COMMA)).contains("falls out", "cleared by calculation");
+        DeviationSpan twist = of(readings, HIGH, Deviation.TWIST);
+        assertThat(twist.touched()).isTrue();
+        assertThat(Math.toDegrees(twist.least())).isCloseTo(-0.246, within(0.0005));
+        assertThat(twist.greatest()).isCloseTo(twist.least(), within(1e-9));
     }
 
     @Test
     void whatTheGaugeDidNotReadIsNotTouched() {
-        Answer<Rejudgement> answer = Rejudgement.of(
-                frame("HG-1", "HG-1").readings(),
-                HIGH,
-                Map.of(Deviation.TWIST, guarded("-0.30", "0.30"), Deviation.AXLE_WIDTH, guarded("148", "148.5")));
-        Rejudgement all = ((Answer.Determined<Rejudgement>) answer).value();
-        assertThat(all.deviations()).extracting(Rejudged::outcome).containsOnly(Outcome.NOT_TOUCHED);
-        assertThat(all.outcome()).isEqualTo(Outcome.NOT_TOUCHED);
+        assertThat(spans(frame("HG-1", "HG-1").readings(), HIGH)).allSatisfy(span -> {
+            assertThat(span.touched()).isFalse();
+            assertThat(span.least()).isEqualTo(span.value());
+            assertThat(span.greatest()).isEqualTo(span.value());
+        });
         // the width comes from a calliper, whatever gauge read the heights
-        Answer<Rejudgement> mixed = Rejudgement.of(
-                frame("HG-2", "HG-2").readings(),
-                HIGH,
-                Map.of(Deviation.REAR_AXLE_OFFSET, guarded("-1", "1"), Deviation.AXLE_WIDTH, guarded("148", "148.5")));
-        Rejudgement some = ((Answer.Determined<Rejudgement>) mixed).value();
-        assertThat(some.deviations())
-                .extracting(Rejudged::outcome)
-                .containsExactly(Outcome.MEASURE_AGAIN, Outcome.NOT_TOUCHED);
-        assertThat(some.outcome()).isEqualTo(Outcome.MEASURE_AGAIN);
+        PlateReadings mixed = frame("HG-2", "HG-2").readings();
+        assertThat(of(mixed, HIGH, Deviation.REAR_AXLE_OFFSET).touched()).isTrue();
+        assertThat(of(mixed, HIGH, Deviation.AXLE_WIDTH).touched()).isFalse();
     }
 
     /** An arm has no error over what it reads along an axis; what it read is not called untouched. */
     @Test
-    void whatAnArmReadCannotBeCleared() {
-        Answer<Rejudgement> answer = Rejudgement.of(
-                new ProbedFrame().readings(),
-                ReadingError.found("AR-1", new BigDecimal("-0.1"), new BigDecimal("20")),
-                Map.of(Deviation.REAR_YAW, guarded("-1", "1")));
-        assertThat(answer).isInstanceOf(Answer.NotDeterminable.class);
-        assertThat(answer.toString()).contains("is a coordinate", "measured again");
+    void whatAnArmReadIsNamed() {
+        Answer<List<DeviationSpan>> answer = DeviationSpan.of(
+                new ProbedFrame().readings(), ReadingError.found("AR-1", new BigDecimal("-0.1"), new BigDecimal("20")));
+        assertThat(((Answer.Determined<List<DeviationSpan>>) answer).value())
+                .filteredOn(span -> span.what() == Deviation.REAR_YAW)
+                .singleElement()
+                .satisfies(span -> assertThat(span.coordinate()).isNotNull());
     }
 
     /**
      * A calliper found 0.18 too high. Both chainstays are read over the pins and alike, so its error falls out of their
-     * difference; the width between the faces, 148.2 and 148.22 read, is that or up to 0.18 less; the diameters under the
-     * heights of the tubes, 34.9 and 54, err each by their own: half of up to 0.18 on the tube's middle.
+     * difference; the width between the faces, 148.2 and 148.22 read, is that or up to 0.18 less.
      */
     @Test
     void anErrorOverWhatACalliperReadsIsTriedOnItsDistances() {
         ReadingError error = ReadingError.found("CA-4", new BigDecimal("0.18"), new BigDecimal("20"));
-        Map<Deviation, Judging> judging = Map.of(
-                Deviation.AXLE_WIDTH, guarded("147", "149"), Deviation.CHAINSTAY_DIFFERENCE, guarded("-0.5", "0.5"));
-        Answer<Rejudgement> answer = Rejudgement.of(frame("HG-1", "HG-1").readings(), error, judging);
-        Rejudgement all = ((Answer.Determined<Rejudgement>) answer).value();
-        assertThat(all.deviations()).hasSize(2);
-        for (Rejudged one : all.deviations()) {
-            BigDecimal read = Figure.judged(one.measured().value());
-            boolean width = one.measured().what() == Deviation.AXLE_WIDTH;
-            assertThat(one.judgedGreatest()).isEqualByComparingTo(read);
-            assertThat(one.judgedLeast()).isEqualByComparingTo(width ? read.subtract(new BigDecimal("0.18")) : read);
-            assertThat(one.cancels()).isEqualTo(!width);
-            assertThat(one.outcome()).isEqualTo(Outcome.CLEARED);
-        }
+        PlateReadings readings = frame("HG-1", "HG-1").readings();
+        DeviationSpan width = of(readings, error, Deviation.AXLE_WIDTH);
+        assertThat(width.greatest()).isCloseTo(width.value(), within(1e-9));
+        assertThat(width.least()).isCloseTo(width.value() - 0.18, within(1e-9));
+        DeviationSpan stays = of(readings, error, Deviation.CHAINSTAY_DIFFERENCE);
+        assertThat(stays.least()).isCloseTo(stays.value(), within(1e-9));
+        assertThat(stays.greatest()).isCloseTo(stays.value(), within(1e-9));
     }
 
     /** Figures within 20 mm of each other: heights and distances, and distances inside and over a part, err apart. */
@@ -172,10 +124,10 @@ class RejudgementTest {
         assertThat(ways).hasSize(expectedWays);
         Map<Deviation, double[]> seen = new EnumMap<>(Deviation.class);
         ways.forEach(groups -> tryErrors(model, groups, seen));
-        Rejudgement rejudgement = rejudged(readings, null, guarded("-1", "1"));
-        for (Rejudged one : rejudgement.deviations()) {
-            double[] span = seen.get(one.measured().what());
-            String what = one.measured().what().name();
+        List<DeviationSpan> all = spans(readings, HIGH);
+        for (DeviationSpan one : all) {
+            double[] span = seen.get(one.what());
+            String what = one.what().name();
             assertThat(one.least())
                     .as(what)
                     .isLessThanOrEqualTo(span[0] + 1e-12)
@@ -185,7 +137,7 @@ class RejudgementTest {
                     .isGreaterThanOrEqualTo(span[1] - 1e-12)
                     .isCloseTo(span[1], within(2e-6));
         }
-        assertThat(rejudgement.deviations()).hasSameSizeAs(model.told());
+        assertThat(all).hasSameSizeAs(model.told());
     }
 
     private static void tryErrors(FrameModel model, List<List<Integer>> groups, Map<Deviation, double[]> seen) {
@@ -257,7 +209,7 @@ class RejudgementTest {
     }
 
     private static List<RawReading> withGauge(List<RawReading> readings) {
-        return readings.stream().map(RejudgementTest::failed).toList();
+        return readings.stream().map(DeviationSpanTest::failed).toList();
     }
 
     private static RawReading failed(RawReading r) {
@@ -273,25 +225,16 @@ class RejudgementTest {
                 CentreHeight.at(failed(AlignmentPlateTest.reading(name, height, true, true))));
     }
 
-    private static Judging guarded(String lower, String upper) {
-        return Judging.guarded(Limits.between(new BigDecimal(lower), new BigDecimal(upper)));
-    }
-
-    /** All deviations alike, or one of them. */
-    private static Rejudgement rejudged(PlateReadings readings, Deviation what, Judging judging) {
-        Map<Deviation, Judging> all = new HashMap<>();
-        for (Deviation one : Deviation.values()) {
-            if (what == null || what == one) {
-                all.put(one, judging);
-            }
-        }
-        Answer<Rejudgement> answer = Rejudgement.of(readings, HIGH, all);
+    private static List<DeviationSpan> spans(PlateReadings readings, ReadingError error) {
+        Answer<List<DeviationSpan>> answer = DeviationSpan.of(readings, error);
         assertThat(answer).as(answer.toString()).isInstanceOf(Answer.Determined.class);
-        return ((Answer.Determined<Rejudgement>) answer).value();
+        return ((Answer.Determined<List<DeviationSpan>>) answer).value();
     }
 
-    private static Rejudged only(Rejudgement rejudgement) {
-        assertThat(rejudgement.deviations()).hasSize(1);
-        return rejudgement.deviations().get(0);
+    private static DeviationSpan of(PlateReadings readings, ReadingError error, Deviation what) {
+        return spans(readings, error).stream()
+                .filter(span -> span.what() == what)
+                .findFirst()
+                .orElseThrow();
     }
 }
