@@ -3,7 +3,9 @@ package org.trammel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -27,6 +29,10 @@ class TemplatesStructureTest {
     private static final Pattern CONDITION = Pattern.compile("th:(?:if|unless|each)=\"");
 
     private static final Pattern RAW_MARKUP = Pattern.compile("th:utext");
+
+    private static final Pattern VERSION = Pattern.compile("<input\\b[^>]*\\sname=\"(?:version|seen)\"[^>]*>");
+    private static final Pattern TYPED = Pattern.compile(
+            "parts :: (?:field|number|area|select|day|tick|secret|reading|sourced)\\b|<textarea|<select|type=\"text\"");
 
     @Test
     void noTemplateCarriesScriptOrStyle() {
@@ -64,6 +70,28 @@ class TemplatesStructureTest {
                 .isEmpty();
     }
 
+    /**
+     * A form in which somebody types takes the version it was filled in over from the fragment that keeps the one that was
+     * seen; with the newest one instead, the second press of a refused form would wipe what was kept meanwhile.
+     */
+    @Test
+    void aFormThatWasRefusedKeepsTheVersionThatWasSeen() {
+        assertThat(Sources.findings(TEMPLATES, file -> newestVersions(Sources.text(file))))
+                .isEmpty();
+    }
+
+    private static List<String> newestVersions(String template) {
+        List<String> found = new ArrayList<>();
+        Matcher version = VERSION.matcher(template);
+        while (version.find()) {
+            String rest = template.substring(version.end()).split("</form>", 2)[0];
+            if (TYPED.matcher(rest).find()) {
+                found.add(version.group());
+            }
+        }
+        return found;
+    }
+
     private static List<String> unasked(String template) {
         return Sources.matches(TAG, template).stream()
                 .filter(tag ->
@@ -73,6 +101,12 @@ class TemplatesStructureTest {
 
     @Test
     void aSlipIsFound() {
+        String seen = "<form><input type=\"hidden\" name=\"version\" th:value=\"${d.version}\">";
+        assertThat(newestVersions(
+                        seen + "<p th:replace=\"~{parts :: number('Reach', 'r', null, 'mm', null)}\"></p></form>"))
+                .hasSize(1);
+        assertThat(newestVersions(seen + "<button>Retire</button></form><textarea></textarea>"))
+                .isEmpty();
         assertThat(Sources.matches(BEAN_ARGUMENT, "<p th:replace=\"~{parts :: frame(${@fmt.mark(s)})}\"></p>"))
                 .hasSize(1);
         assertThat(unasked("<p th:if=\"${a > b}\" th:replace=\"~{x}\"></p>")).hasSize(1);

@@ -189,6 +189,7 @@ class DesignPages {
                             "Each says why; correct them and send the list again.",
                             null,
                             false,
+                            false,
                             "",
                             List.of(),
                             List.of()));

@@ -53,7 +53,7 @@ class RevisionAct {
             throw Refusal.stale(
                     verb.undone(revision.letter()),
                     "Somebody changed it after this page was loaded.",
-                    "Load the page again, compare, and enter the change once more if it is still wanted.");
+                    "Open it as it is now beside this page, compare, and enter there what is still wanted.");
         }
     }
 

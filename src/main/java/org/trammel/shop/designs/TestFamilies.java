@@ -93,7 +93,7 @@ public class TestFamilies {
             throw Refusal.stale(
                     deed,
                     "Somebody changed " + code + " after this page was loaded.",
-                    "Load the page again, compare, and enter the change once more if it is still wanted.");
+                    "Open it as it is now beside this page, compare, and enter there what is still wanted.");
         }
         FORK.checkIfGiven("longestFork", deed, typed.longestFork_mm());
         RIDER.checkIfGiven("heaviestRider", deed, typed.heaviestRider_kg());

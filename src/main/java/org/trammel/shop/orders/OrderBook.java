@@ -72,7 +72,7 @@ public class OrderBook {
                 throw Refusal.stale(
                         deed,
                         "Somebody changed it after this page was loaded.",
-                        "Load the page again, compare, and enter the change once more if it is still wanted.");
+                        "Open it as it is now beside this page, compare, and enter there what is still wanted.");
             }
             OrderDetails details = OrderCheck.details(deed, typed, confirmed);
             OrderCheck.refuseRepairOfNothing(deed, details, order.sheet().returnedFrame());

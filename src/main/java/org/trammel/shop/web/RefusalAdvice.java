@@ -77,7 +77,7 @@ class RefusalAdvice {
     private static RedirectView backTo(String path, Refusal refusal, HttpServletRequest request) {
         TypedForm typed = TypedForm.of(request);
         FlashMap flash = RequestContextUtils.getOutputFlashMap(request);
-        flash.put("refusal", typed.shown(refusal));
+        flash.put("refusal", typed.shown(refusal, path));
         flash.put("typed", typed.byName());
         RedirectView back = new RedirectView(path, false, false, false);
         back.setStatusCode(HttpStatus.SEE_OTHER);

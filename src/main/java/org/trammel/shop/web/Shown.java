@@ -9,7 +9,8 @@ import org.trammel.shop.records.Refusal;
  *
  * @param field the field at fault, if one is
  * @param again whether the same act may be sent again with a confirmation
- * @param action where it is sent again
+ * @param stale somebody else changed it meanwhile, so that the page says beside each field what is kept by now
+ * @param action where it is sent again; of one that came too late the page on which it is seen as it is now
  * @param resend what was typed, to be sent again as it was
  * @param secrets fields that must be typed again because they are never kept
  */
@@ -19,6 +20,7 @@ public record Shown(
         String instead,
         @Nullable String field,
         boolean again,
+        boolean stale,
         String action,
         List<Typed> resend,
         List<String> secrets) {
@@ -28,6 +30,14 @@ public record Shown(
 
     static Shown of(Refusal refusal) {
         return new Shown(
-                refusal.what(), refusal.why(), refusal.instead(), refusal.field(), false, "", List.of(), List.of());
+                refusal.what(),
+                refusal.why(),
+                refusal.instead(),
+                refusal.field(),
+                false,
+                false,
+                "",
+                List.of(),
+                List.of());
     }
 }

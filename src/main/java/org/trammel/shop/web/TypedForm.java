@@ -41,15 +41,20 @@ record TypedForm(String action, List<Shown.Typed> values, List<String> secrets) 
         return map;
     }
 
-    Shown shown(Refusal refusal) {
+    /**
+     * @param page the page it was typed on
+     */
+    Shown shown(Refusal refusal, String page) {
         boolean again = refusal.kind() == Refusal.Kind.ASK;
+        boolean stale = refusal.kind() == Refusal.Kind.STALE;
         return new Shown(
                 refusal.what(),
                 refusal.why(),
                 refusal.instead(),
                 refusal.field(),
                 again,
-                again ? action : "",
+                stale,
+                again ? action : stale ? page : "",
                 again ? values : List.of(),
                 again ? secrets : List.of());
     }

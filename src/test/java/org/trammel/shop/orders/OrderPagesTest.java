@@ -126,6 +126,37 @@ class OrderPagesTest {
     }
 
     @Test
+    void theSecondPressOfALateChangeIsRefusedAgain() throws Exception {
+        long id = order();
+        String edit = "/orders/" + id + "/edit";
+        String seen = page(edit).replaceAll("(?s).*name=\"version\" value=\"([0-9]+)\".*", "$1");
+        mvc.perform(change(edit, seen, "First frame")).andExpect(redirectedUrl("/orders/" + id));
+        for (int press = 0; press < 2; press++) {
+            MvcResult late = mvc.perform(change(edit, seen, "Second frame"))
+                    .andExpect(redirectedUrl(edit))
+                    .andReturn();
+            String shown = mvc.perform(get(edit).with(owner).flashAttrs(late.getFlashMap()))
+                    .andReturn()
+                    .getResponse()
+                    .getContentAsString();
+            assertThat(shown)
+                    .contains("name=\"version\" value=\"" + seen + "\"")
+                    .contains("value=\"Second frame\"", "Kept by now: First frame.");
+        }
+        assertThat(orders.byId(id).description()).isEqualTo("First frame");
+    }
+
+    private MockHttpServletRequestBuilder change(String edit, String version, String description) {
+        return form(edit)
+                .param("metal", "AL6061")
+                .param("kind", "HARDTAIL")
+                .param("country", "GB")
+                .param("description", description)
+                .param("version", version)
+                .header("Referer", "http://localhost" + edit);
+    }
+
+    @Test
     void aReasonThatIsMissingIsShownAtItsOwnForm() throws Exception {
         long id = order();
         MvcResult refused = mvc.perform(form("/orders/" + id + "/promise")
