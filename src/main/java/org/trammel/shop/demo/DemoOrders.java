@@ -245,14 +245,15 @@ class DemoOrders {
         if (!nominals.isEmpty()) {
             office.give(acts.by("ME"), revision, null, nominals);
         }
-        office.draw(acts.by("ME"), revision, DemoPicture.png(), "image/png", order.order() + ".png");
+        office.draw(acts.by("ME"), revision, DemoPicture.png(order.order()), "image/png", order.order() + ".png");
         return revision;
     }
 
     /** Changes what a newer revision is about, and leaves the rest as it was drawn. */
     void redraw(DemoOrder order, long revision, Map<GeometryInput, BigDecimal> changed) {
         enter(order, revision, routes.released(order.route()), changed);
-        office.draw(acts.by("ME"), revision, DemoPicture.png(), "image/png", order.order() + "-B.png");
+        office.draw(
+                acts.by("ME"), revision, DemoPicture.png(order.order() + " B"), "image/png", order.order() + "-B.png");
     }
 
     private void enter(DemoOrder order, long revision, RouteSheet route, Map<GeometryInput, BigDecimal> changed) {

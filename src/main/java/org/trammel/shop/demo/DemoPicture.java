@@ -11,7 +11,7 @@ import javax.imageio.ImageIO;
 /** A picture that stands for every photograph and drawing of the demo, and says what it is. */
 final class DemoPicture {
 
-    private static final byte[] PNG = draw();
+    private static final byte[] PNG = draw("");
 
     private DemoPicture() {}
 
@@ -19,7 +19,12 @@ final class DemoPicture {
         return PNG.clone();
     }
 
-    private static byte[] draw() {
+    /** The same for one drawing, so that it is another file than the one before. */
+    static byte[] png(String name) {
+        return draw(name);
+    }
+
+    private static byte[] draw(String name) {
         BufferedImage image = new BufferedImage(480, 320, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = image.createGraphics();
         pen.setColor(new Color(0xFAF6EC));
@@ -27,6 +32,7 @@ final class DemoPicture {
         pen.setColor(new Color(0x1B1E23));
         pen.drawRect(20, 20, 440, 280);
         pen.drawString("Invented picture of the demo workshop", 120, 165);
+        pen.drawString(name, 120, 185);
         pen.dispose();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {

@@ -142,9 +142,11 @@ class DesignApi {
     }
 
     @PostMapping("/sending")
-    @Operation(summary = "Sends a draft to the customer; one sent before is superseded.")
-    RevisionSummary send(Act act, @PathVariable long id) {
-        return office.send(act, id);
+    @Operation(
+            summary = "Sends a draft to the customer; one sent before is superseded. A drawing that was approved for"
+                    + " another revision needs confirm.")
+    RevisionSummary send(Act act, @PathVariable long id, @RequestParam(defaultValue = "false") boolean confirm) {
+        return office.send(act, id, confirm);
     }
 
     @PostMapping("/approval")

@@ -246,8 +246,8 @@ class DesignPages {
     }
 
     @PostMapping("/sending")
-    String send(Act act, @PathVariable long id) {
-        office.send(act, id);
+    String send(Act act, @PathVariable long id, @RequestParam(defaultValue = "false") boolean confirm) {
+        office.send(act, id, confirm);
         return "redirect:/designs/" + id + "/approval";
     }
 

@@ -111,7 +111,8 @@ class DesignReading {
                                 names.getOrDefault(note.writtenBy(), ""),
                                 note.writtenAt()))
                         .toList(),
-                drawing == null ? null : drawing(drawing, revision.summary().drawingName()));
+                drawing == null ? null : drawing(drawing, revision.summary().drawingName()),
+                revision.fitsItsDrawing());
     }
 
     /** Under the name it was added to this revision with: the same file may have come under another before. */

@@ -32,7 +32,6 @@ import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.type.SqlTypes;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.records.Act;
-import org.trammel.shop.records.Refusal;
 
 /** One lettered revision of a design and the verbs that move it from draft to release. */
 @Entity
@@ -66,6 +65,7 @@ class DesignRevision {
     private @Nullable String drawing;
 
     private @Nullable String drawingName;
+    private @Nullable String drawingInputs;
     private @Nullable Long reasonWords;
     private long begunBy;
     private Instant begunAt;
@@ -219,16 +219,12 @@ class DesignRevision {
         DesignVerb.CHANGE.refuseUnless(letter, state);
         drawing = sha256;
         drawingName = name;
+        drawingInputs = drawnInputs();
     }
 
     void send(Act act) {
         DesignVerb.SEND.refuseUnless(letter, state);
-        if (drawing == null) {
-            throw Refusal.state(
-                    DesignVerb.SEND.undone(letter),
-                    "It has no drawing file, and the customer approves a file by its hash.",
-                    "Add the drawing, then send it.");
-        }
+        SentDrawing.refuseUnlessFits(DesignVerb.SEND.undone(letter), drawing, fitsItsDrawing());
         state = DesignState.SENT;
         sentBy = act.by();
         sentAt = act.at();
@@ -236,14 +232,7 @@ class DesignRevision {
 
     void approve(Act act, String file, LocalDate on, long who) {
         DesignVerb.APPROVE.refuseUnless(letter, state);
-        if (!file.equals(drawing)) {
-            throw Refusal.input(
-                    "file",
-                    DesignVerb.APPROVE.undone(letter),
-                    "The approval names file " + shortened(file) + "; the drawing that was sent is "
-                            + shortened(drawing) + ".",
-                    "Send the customer this drawing again and enter the approval of it.");
-        }
+        SentDrawing.refuseOther(DesignVerb.APPROVE.undone(letter), file, drawing);
         state = DesignState.APPROVED;
         approvedBy = act.by();
         approvedAt = act.at();
@@ -289,16 +278,9 @@ class DesignRevision {
         supersededAt = at;
     }
 
-    private static String shortened(@Nullable String sha256) {
-        return sha256 == null ? "none" : sha256.length() > 12 ? sha256.substring(0, 12) + "…" : sha256;
-    }
-
     DesignSheet sheet() {
         Map<String, Nominal> plainNominals = new TreeMap<>();
         nominals.forEach((code, nominal) -> plainNominals.put(code, nominal.plain()));
-        Map<String, String> plainGeometry = new TreeMap<>();
-        geometry.forEach((input, amount) ->
-                plainGeometry.put(input.code(), Nominal.plain(amount).toPlainString()));
         return new DesignSheet(
                 id,
                 design.id(),
@@ -310,7 +292,7 @@ class DesignRevision {
                 description,
                 routeRevisionId,
                 plainNominals,
-                plainGeometry,
+                Nominal.plain(geometry),
                 components,
                 drawing,
                 testFamily);
@@ -382,6 +364,21 @@ class DesignRevision {
     @Nullable
     Long approverWords() {
         return approverWords;
+    }
+
+    /** Hash of the inputs as they are now. */
+    String drawnInputs() {
+        return GateBasis.drawing(metal, kind, Nominal.plain(geometry), components);
+    }
+
+    /** Whether its drawing was added for the inputs as they are now. */
+    boolean fitsItsDrawing() {
+        return drawnInputs().equals(drawingInputs);
+    }
+
+    /** Whether the customer approved it by the very file that another revision has. */
+    boolean approvedByFileOf(DesignRevision other) {
+        return approvedDrawing != null && approvedDrawing.equals(other.drawing);
     }
 
     /** Characteristics whose nominal was taken from the drawing. */

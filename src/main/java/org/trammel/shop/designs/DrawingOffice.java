@@ -229,17 +229,28 @@ public class DrawingOffice {
         });
     }
 
-    /** Sends a draft to the customer; one that was with the customer, approved or checked before is superseded. */
+    /** Sends a draft to the customer, without a drawing that was approved for another revision. */
     public RevisionSummary send(Act act, long revisionId) {
+        return send(act, revisionId, false);
+    }
+
+    /**
+     * Sends a draft to the customer; one that was with the customer, approved or checked before is superseded.
+     *
+     * @param confirmed a drawing that was approved for another revision was asked about and meant
+     */
+    public RevisionSummary send(Act act, long revisionId, boolean confirmed) {
         Optional<DesignRevision> opened = opening.open(act, DesignVerb.SEND, revisionId);
         if (opened.isEmpty()) {
             return opening.load(revisionId).summary();
         }
         DesignRevision revision = opened.get();
         DesignVerb.SEND.refuseUnless(revision.letter(), revision.state());
+        List<DesignRevision> all = revisions.ofDesign(revision.design().id());
+        SentDrawing.askIfApprovedBefore(DesignVerb.SEND.undone(revision.letter()), revision, all, confirmed);
         drawn.fill(revision);
         revision.send(act);
-        revisions.ofDesign(revision.design().id()).stream()
+        all.stream()
                 .filter(other -> other.position() < revision.position()
                         && (other.state() == DesignState.SENT
                                 || other.state() == DesignState.APPROVED

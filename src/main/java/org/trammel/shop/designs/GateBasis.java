@@ -3,6 +3,7 @@ package org.trammel.shop.designs;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -92,6 +93,15 @@ final class GateBasis {
 
     private String rider() {
         return told == null ? "" : Long.toString(told.riderEdition());
+    }
+
+    /** Of the drawing that a customer approves: what a frame is built from and with, not what it should weigh. */
+    static String drawing(String metal, String kind, Map<String, String> geometry, List<Component> components) {
+        Map<String, String> inputs = new TreeMap<>(geometry);
+        Arrays.stream(GeometryInput.values())
+                .filter(input -> input.group() == GeometryInput.Group.MASS)
+                .forEach(input -> inputs.remove(input.code()));
+        return hash(metal + "\n" + kind + "\n" + inputs + "\n" + components);
     }
 
     private static String hash(String inputs) {

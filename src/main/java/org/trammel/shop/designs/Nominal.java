@@ -2,6 +2,8 @@ package org.trammel.shop.designs;
 
 import jakarta.persistence.Embeddable;
 import java.math.BigDecimal;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,6 +33,13 @@ public record Nominal(
                 lowerDeviation == null ? null : plain(lowerDeviation),
                 upperDeviation == null ? null : plain(upperDeviation),
                 overridesLimits);
+    }
+
+    /** Inputs by code, written without those zeros. */
+    static Map<String, String> plain(Map<GeometryInput, BigDecimal> inputs) {
+        Map<String, String> plain = new TreeMap<>();
+        inputs.forEach((input, amount) -> plain.put(input.code(), plain(amount).toPlainString()));
+        return plain;
     }
 
     static BigDecimal plain(BigDecimal number) {

@@ -17,6 +17,7 @@ import org.trammel.shop.records.StoredFile;
  * @param routeName code, letter and name of the route the nominals are for; null until one was chosen
  * @param lines the characteristic list; empty until a route was chosen
  * @param drawn what the drawing gives for them, by code
+ * @param drawingFits the drawing was added for the inputs as they are now
  * @param fromDrawing codes of those whose nominal was taken from the drawing
  */
 record RevisionStory(
@@ -32,7 +33,8 @@ record RevisionStory(
         List<CheckLine> checks,
         List<SignatureLine> signatures,
         List<NoteLine> notes,
-        @Nullable StoredFile file) {
+        @Nullable StoredFile file,
+        boolean drawingFits) {
 
     /**
      * One check of the gate.

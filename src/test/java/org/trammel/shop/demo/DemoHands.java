@@ -169,7 +169,7 @@ abstract class DemoHands {
         long old = Objects.requireNonNull(orders.byId(order).designRevisionId());
         long newer = office.revise(acts.by("ME"), old, "The customer asks for a lower front.")
                 .revisionId();
-        office.draw(acts.by("ME"), newer, DemoPicture.png(), "image/png", "O-119-B.png");
+        office.draw(acts.by("ME"), newer, DemoPicture.png("O-119 B"), "image/png", "O-119-B.png");
         office.send(acts.by("ME"), newer);
         String file = Objects.requireNonNull(designs.revision(newer).drawing());
         gate.approve(

@@ -1,5 +1,6 @@
 package org.trammel.shop.designs;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
@@ -105,6 +106,49 @@ class DesignGateTest {
     }
 
     @Test
+    void aDrawingOfOtherInputsThanThoseOfNowIsNotSent() {
+        long draft = frame.trail("");
+        frame.withNominals(draft);
+        frame.retype(draft, "CHAINSTAY 434");
+        Refusal refused = refusal(() -> office.send(owner(), draft));
+        assertThat(refused.why()).contains("Inputs were changed after its drawing was added");
+        assertThat(refused.instead()).contains("add that file, then send it");
+        assertThat(state(draft)).isEqualTo(DesignState.DRAFT);
+
+        frame.retype(draft, "WELD_MASS 0.05");
+        frame.retype(draft, "CHAINSTAY 434");
+        office.draw(owner(), draft, DrawnFrame.PDF, "application/pdf", "drawn anew.pdf");
+        assertThat(office.send(owner(), draft).state()).isEqualTo(DesignState.SENT);
+    }
+
+    @Test
+    void whatAFrameShouldWeighIsNotDrawnAndAsksForNoOtherDrawing() {
+        long draft = frame.trail("");
+        frame.withNominals(draft);
+        frame.retype(draft, "WELD_MASS 0.05");
+        assertThat(office.send(owner(), draft).state()).isEqualTo(DesignState.SENT);
+    }
+
+    @Test
+    void theFileThatWasApprovedForOneRevisionIsAskedAboutForTheNextAndNeverTakenForOtherInputs() {
+        long a = frame.trail("");
+        frame.approved(frame.sent(frame.withNominals(a)));
+        long b = office.revise(owner(), a, "longer chainstay").revisionId();
+        office.draw(owner(), b, DrawnFrame.PDF, "application/pdf", "b.pdf");
+        Refusal asked = refusal(() -> office.send(owner(), b));
+        assertThat(asked.kind()).isEqualTo(Refusal.Kind.ASK);
+        assertThat(asked.why()).contains("approved for revision A");
+
+        frame.retype(b, "CHAINSTAY 434");
+        office.draw(owner(), b, DrawnFrame.PDF, "application/pdf", "b.pdf");
+        Refusal refused = refusal(() -> office.send(owner(), b, true));
+        assertThat(refused.kind()).isEqualTo(Refusal.Kind.STATE);
+        assertThat(refused.why()).contains("approved for revision A", "the inputs are others now");
+        office.draw(owner(), b, "%PDF-1.4\nof its own\n%%EOF\n".getBytes(US_ASCII), "application/pdf", "b.pdf");
+        assertThat(office.send(owner(), b).state()).isEqualTo(DesignState.SENT);
+    }
+
+    @Test
     void theGateStaysShutWhileAChecksOrANominalIsMissing() {
         long approved = frame.approved();
         frame.givePin(frame.owner);
@@ -206,7 +250,8 @@ class DesignGateTest {
         assertThat(copy.drawing()).isNull();
         assertThat(refusal(() -> office.revise(owner(), a, "again")).why()).contains("Revision B is being drawn");
         office.draw(owner(), b, DrawnFrame.PDF, "application/pdf", "b.pdf");
-        frame.checked(frame.approved(frame.sent(b)));
+        office.send(owner(), b, true);
+        frame.checked(frame.approved(b));
         assertThat(state(a)).isEqualTo(DesignState.RELEASED);
         designs.release(owner(), b, routes.revision(frame.route));
         assertThat(state(a)).isEqualTo(DesignState.SUPERSEDED);

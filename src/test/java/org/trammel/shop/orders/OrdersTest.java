@@ -200,7 +200,7 @@ class OrdersTest {
         assertThat(orders.byId(order.id()).designRevisionId()).isEqualTo(a);
         long b = office.revise(act(), a, "a wish").revisionId();
         office.draw(act(), b, DrawnFrame.PDF, "application/pdf", "b.pdf");
-        office.send(act(), b);
+        office.send(act(), b, true);
         assertThat(orders.byId(order.id()).state()).isEqualTo(OrderState.DESIGNING);
         frame.checked(frame.approved(b));
         designs.release(act(), b, routes.revision(frame.route));
