@@ -30,6 +30,18 @@ public record Band(
      * @param confirmed the number was asked about and meant
      */
     public void check(String field, String deed, BigDecimal value, boolean confirmed) {
+        Unusual unusual = new Unusual();
+        check(field, deed, value, unusual);
+        unusual.ask(deed, confirmed);
+    }
+
+    /**
+     * Lets a number through or refuses it; one that is unusual is noted, to be asked about with others.
+     *
+     * @param field name of the input field
+     * @param deed what is not done otherwise, as a sentence
+     */
+    public void check(String field, String deed, BigDecimal value, Unusual unusual) {
         if (Nominal.plain(value).scale() > DECIMALS) {
             throw Refusal.input(
                     field,
@@ -47,16 +59,21 @@ public record Band(
                             .map(other -> "If " + other + " was meant, type that.")
                             .orElse("Look at its unit and its decimal sign, and type it again."));
         }
-        if (!confirmed && (value.compareTo(usualFrom) < 0 || value.compareTo(usualTo) > 0)) {
-            throw Refusal.ask(
-                    field,
-                    deed,
-                    label + " " + with(value) + " is unusual: most lie between " + write(usualFrom) + " and "
-                            + with(usualTo) + ".",
-                    meant(value)
-                            .map(other -> "If " + other + " was meant, type that; else confirm.")
-                            .orElse("Confirm it if it is meant."));
-        }
+        saidIfUnusual(value)
+                .ifPresent(said -> unusual.add(
+                        field,
+                        said,
+                        meant(value)
+                                .map(other -> "If " + other + " was meant, type that; else confirm.")
+                                .orElse("Confirm it if it is meant.")));
+    }
+
+    /** That a number lies outside what is usual, as a sentence; empty if it does not. */
+    Optional<String> saidIfUnusual(BigDecimal value) {
+        return usual(value)
+                ? Optional.empty()
+                : Optional.of(label + " " + with(value) + " is unusual: most lie between " + write(usualFrom) + " and "
+                        + with(usualTo) + ".");
     }
 
     /** The same for a number that may be left out, without asking about an unusual one. */

@@ -140,8 +140,9 @@ final class CharacteristicList {
         if (!route.metal().equals(metal) && !route.metal().equals(ANY_METAL)) {
             throw Refusal.state(
                     deed,
-                    "Route " + route.code() + " is for " + route.metal() + "; the design is for " + metal + ".",
-                    "Choose a route for " + metal + ".");
+                    "Route " + route.code() + " is for " + FrameWords.metal(route.metal()) + "; the design is for "
+                            + FrameWords.metal(metal) + ".",
+                    "Choose a route for " + FrameWords.metal(metal) + ".");
         }
     }
 }

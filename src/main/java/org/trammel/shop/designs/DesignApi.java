@@ -65,7 +65,8 @@ class DesignApi {
     record NominalsRequest(
             @Nullable Long version,
             @Nullable Map<String, NominalRequest> given,
-            @Nullable Set<String> dropped) {}
+            @Nullable Set<String> dropped,
+            @Nullable Boolean confirm) {}
 
     record ApprovalRequest(String letter, String file, String approver, LocalDate on) {}
 
@@ -127,7 +128,13 @@ class DesignApi {
             boolean own = one.lowerDeviation() != null || one.upperDeviation() != null;
             given.put(code, new Nominal(one.nominal(), one.lowerDeviation(), one.upperDeviation(), own));
         });
-        return office.give(act, id, r.version(), given, Objects.requireNonNullElse(r.dropped(), Set.of()));
+        return office.give(
+                act,
+                id,
+                r.version(),
+                given,
+                Objects.requireNonNullElse(r.dropped(), Set.of()),
+                Boolean.TRUE.equals(r.confirm()));
     }
 
     @PostMapping(path = "/drawing", consumes = MediaType.MULTIPART_FORM_DATA_VALUE)

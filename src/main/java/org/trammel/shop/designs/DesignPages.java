@@ -205,7 +205,7 @@ class DesignPages {
                     "What was sent is what the revision has already.",
                     "Type a nominal or paste lines.");
         }
-        office.give(act, id, version, nominals.given(), nominals.dropped());
+        office.give(act, id, version, nominals.given(), nominals.dropped(), fields.confirmed());
         return page;
     }
 

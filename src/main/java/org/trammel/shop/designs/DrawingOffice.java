@@ -1,6 +1,5 @@
 package org.trammel.shop.designs;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,7 +64,7 @@ public class DrawingOffice {
         }
         DesignRevision revision = opened.get();
         RevisionAct.refuseIfStale(revision, DesignVerb.CHANGE, seenVersion);
-        revision.change(checked(DesignVerb.CHANGE.undone(revision.letter()), draft));
+        revision.change(checked(DesignVerb.CHANGE.undone(revision.letter()), draft, revision.sheet()));
         drawn.fill(revision);
         Map<String, String> geometry = new TreeMap<>();
         draft.geometry()
@@ -88,12 +87,8 @@ public class DrawingOffice {
         return revision.sheet();
     }
 
-    private DesignDraft checked(String deed, DesignDraft draft) {
-        draft.geometry()
-                .forEach((input, amount) ->
-                        input.band().check("geometry." + input.code(), deed, amount, draft.confirmed()));
-        draft.geometry().forEach((input, amount) -> refuseHalfAYes(deed, input, amount));
-        askIfStackIsBelowReach(deed, draft);
+    private DesignDraft checked(String deed, DesignDraft draft, DesignSheet kept) {
+        DraftNumbers.check(deed, draft, kept);
         if (draft.components().size() > COMPONENTS) {
             throw Refusal.input(
                     "components",
@@ -107,7 +102,9 @@ public class DrawingOffice {
                         TypedText.line("components", "What " + one.what() + " is", deed, one.description(), LINE)))
                 .toList();
         if (draft.routeRevisionId() != null) {
-            CharacteristicList.refuseOtherMetal(deed, draft.metal(), routes.revision(draft.routeRevisionId()));
+            RouteSheet route = routes.revision(draft.routeRevisionId());
+            CharacteristicList.refuseOtherMetal(deed, draft.metal(), route);
+            FrameWords.refuseOtherKind(deed, draft.kind().strip(), route);
         }
         return new DesignDraft(
                 TypedText.line("description", "Description", deed, draft.description(), LINE),
@@ -118,29 +115,6 @@ public class DrawingOffice {
                 components,
                 draft.geometry(),
                 draft.confirmed());
-    }
-
-    private static void refuseHalfAYes(String deed, GeometryInput input, BigDecimal amount) {
-        if (input.yesOrNo() && amount.signum() != 0 && amount.compareTo(BigDecimal.ONE) != 0) {
-            throw Refusal.input(
-                    "geometry." + input.code(),
-                    deed,
-                    input.label() + " is " + amount.toPlainString() + "; it is 1 for yes or 0 for no.",
-                    "Choose one of the two.");
-        }
-    }
-
-    private static void askIfStackIsBelowReach(String deed, DesignDraft draft) {
-        var stack = draft.geometry().get(GeometryInput.STACK_ASKED);
-        var reach = draft.geometry().get(GeometryInput.REACH);
-        if (!draft.confirmed() && stack != null && reach != null && stack.compareTo(reach) < 0) {
-            throw Refusal.ask(
-                    "geometry." + GeometryInput.STACK_ASKED.code(),
-                    deed,
-                    "The stack, " + stack.toPlainString() + " mm, is less than the reach, " + reach.toPlainString()
-                            + " mm.",
-                    "Look whether the two were exchanged; confirm if they are meant.");
-        }
     }
 
     /** Gives nominals and takes none away. */
@@ -158,6 +132,21 @@ public class DrawingOffice {
      */
     public DesignSheet give(
             Act act, long revisionId, @Nullable Long seenVersion, Map<String, Nominal> given, Set<String> dropped) {
+        return give(act, revisionId, seenVersion, given, dropped, false);
+    }
+
+    /**
+     * The same for limits that may be wide.
+     *
+     * @param confirmed limits of their own that are far wider than the route's were asked about and meant
+     */
+    public DesignSheet give(
+            Act act,
+            long revisionId,
+            @Nullable Long seenVersion,
+            Map<String, Nominal> given,
+            Set<String> dropped,
+            boolean confirmed) {
         Optional<DesignRevision> opened = opening.open(act, DesignVerb.CHANGE, revisionId);
         if (opened.isEmpty()) {
             return opening.load(revisionId).sheet();
@@ -166,7 +155,10 @@ public class DrawingOffice {
         RevisionAct.refuseIfStale(revision, DesignVerb.CHANGE, seenVersion);
         String deed = "No nominal of revision " + revision.letter() + " was changed.";
         CharacteristicList list = CharacteristicList.of(route(revision, deed), revision.nominals());
-        given.forEach((code, nominal) -> NominalCheck.check(list, deed, code, nominal));
+        Unusual unusual = new Unusual();
+        given.forEach((code, nominal) -> NominalCheck.check(
+                list, deed, code, nominal, revision.nominals().get(code), unusual));
+        unusual.ask(deed, confirmed);
         dropped.stream()
                 .filter(code -> !revision.nominals().containsKey(code))
                 .findFirst()

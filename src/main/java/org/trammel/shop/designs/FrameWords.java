@@ -6,6 +6,7 @@ import java.util.Map;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
 import org.trammel.shop.routes.Kinds;
+import org.trammel.shop.routes.RouteSheet;
 
 /** Metals and kinds of frame an order or a design may name, with the words people read. */
 public final class FrameWords {
@@ -69,6 +70,19 @@ public final class FrameWords {
                     "Choose the kind or the metal again.");
         }
         return kind;
+    }
+
+    /** A frame whose rear end swings is built on a route for such, and no other frame is. */
+    static void refuseOtherKind(String deed, String kind, RouteSheet route) {
+        boolean swings = kind.equals(Kinds.FULL_SUSPENSION);
+        if (KINDS.containsKey(route.kind()) && swings != route.kind().equals(Kinds.FULL_SUSPENSION)) {
+            throw Refusal.input(
+                    "route",
+                    deed,
+                    "Route " + route.code() + " is for “" + kind(route.kind()) + "”; the design is “" + kind(kind)
+                            + "”.",
+                    "Choose the kind or the route again.");
+        }
     }
 
     public static String metal(String code) {

@@ -55,7 +55,9 @@ class LayoutOffice {
         if (stack != null) {
             taken.put(GeometryInput.STACK_ASKED, stack);
         }
-        taken.forEach((input, amount) -> input.band().check("given." + input.code(), deed, amount, confirmed));
+        Unusual unusual = new Unusual();
+        taken.forEach((input, amount) -> input.band().check("given." + input.code(), deed, amount, unusual));
+        unusual.ask(deed, confirmed);
         revision.layOut(taken);
         drawn.fill(revision);
         Map<String, String> written = new TreeMap<>();

@@ -1,7 +1,9 @@
 package org.trammel.shop.designs;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +13,9 @@ import org.trammel.shop.records.Refusal;
 final class NominalCheck {
 
     private static final int DECIMALS = 4;
+    /** Own limits wider than so many times the route's are asked about; our own trade judgement, not a standard's. */
+    private static final BigDecimal FAR = BigDecimal.TEN;
+
     private static final BigDecimal TURN = BigDecimal.valueOf(180);
     private static final BigDecimal LONGEST_MM = BigDecimal.valueOf(3000);
     private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
@@ -20,7 +25,17 @@ final class NominalCheck {
 
     private NominalCheck() {}
 
-    static void check(CharacteristicList list, String deed, String code, Nominal nominal) {
+    /**
+     * @param before what the design gave until now; null if nothing
+     * @param unusual limits far wider than the route's are noted here, unless they were kept before
+     */
+    static void check(
+            CharacteristicList list,
+            String deed,
+            String code,
+            Nominal nominal,
+            @Nullable Nominal before,
+            Unusual unusual) {
         CharacteristicLine line = list.line(code)
                 .orElseThrow(() -> Refusal.input(
                         "nominal." + code,
@@ -68,6 +83,27 @@ final class NominalCheck {
                     "The lower deviation of " + code + ", " + lower.toPlainString() + ", is not below the upper, "
                             + upper.toPlainString() + ".",
                     "Type the lower one first; it carries a minus where it is below the nominal.");
+        }
+        if (before == null || !before.plain().equals(nominal.plain())) {
+            noteFar(line, "lower.", "lower", lower, unusual);
+            noteFar(line, "upper.", "upper", upper, unusual);
+        }
+    }
+
+    /** A deviation that was meant as the limit itself, say: 542 for a tube of 42 mm within ± 0,1. */
+    private static void noteFar(
+            CharacteristicLine line, String field, String word, @Nullable BigDecimal deviation, Unusual unusual) {
+        BigDecimal route = Stream.of(line.routeLower(), line.routeUpper())
+                .filter(Objects::nonNull)
+                .map(BigDecimal::abs)
+                .max(Comparator.naturalOrder())
+                .orElse(BigDecimal.ZERO);
+        if (deviation != null && route.signum() > 0 && deviation.abs().compareTo(route.multiply(FAR)) > 0) {
+            unusual.add(
+                    field + line.code(),
+                    line.code() + " " + line.name() + ": a " + word + " deviation of " + withUnit(line, deviation)
+                            + " is more than " + FAR + " times that of the route, " + withUnit(line, route) + ".",
+                    "A deviation is counted from the nominal; confirm it if it is meant.");
         }
     }
 

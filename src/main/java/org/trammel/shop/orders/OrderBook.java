@@ -16,6 +16,7 @@ import org.trammel.shop.designs.Designs;
 import org.trammel.shop.designs.DrawingOffice;
 import org.trammel.shop.designs.NewDesign;
 import org.trammel.shop.designs.RevisionSummary;
+import org.trammel.shop.designs.Unusual;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
@@ -74,10 +75,12 @@ public class OrderBook {
                         "Somebody changed it after this page was loaded.",
                         "Open it as it is now beside this page, compare, and enter there what is still wanted.");
             }
-            OrderDetails details = OrderCheck.details(deed, typed, confirmed);
+            Rider rider = riders.findById(orderId).orElseGet(() -> new Rider(orderId));
+            Unusual unusual = new Unusual();
+            OrderDetails details = OrderCheck.details(deed, typed, rider.details(), unusual);
+            unusual.ask(deed, confirmed);
             OrderCheck.refuseRepairOfNothing(deed, details, order.sheet().returnedFrame());
             order.change(details);
-            Rider rider = riders.findById(orderId).orElseGet(() -> new Rider(orderId));
             rider.tell(details.rider());
             riders.save(rider);
             opening.event(

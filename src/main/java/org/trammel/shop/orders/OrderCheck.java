@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.trammel.shop.designs.Band;
 import org.trammel.shop.designs.Component;
 import org.trammel.shop.designs.FrameWords;
+import org.trammel.shop.designs.Unusual;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
 import org.trammel.shop.routes.Kinds;
@@ -42,7 +43,11 @@ final class OrderCheck {
                 BigDecimal.valueOf(usualTo));
     }
 
-    static OrderDetails details(String deed, OrderDetails typed, boolean confirmed) {
+    /**
+     * @param kept what is kept of the rider, and was asked about when it was typed
+     * @param unusual what is to be asked about is noted here
+     */
+    static OrderDetails details(String deed, OrderDetails typed, RiderDetails kept, Unusual unusual) {
         String metal = FrameWords.checkedMetal(deed, typed.metal());
         if (typed.components().size() > COMPONENTS) {
             throw Refusal.input(
@@ -60,7 +65,7 @@ final class OrderCheck {
                 Objects.requireNonNullElse(
                         TypedText.lineOrNone("countryRules", "Country rules", deed, typed.countryRules(), RULES), ""),
                 typed.frontBrakeLever(),
-                rider(deed, typed.rider(), confirmed),
+                rider(deed, typed.rider(), kept, unusual),
                 components(deed, typed.components()));
     }
 
@@ -83,12 +88,12 @@ final class OrderCheck {
                 .toList();
     }
 
-    private static RiderDetails rider(String deed, RiderDetails rider, boolean confirmed) {
-        check(HEIGHT, "rider.height", deed, rider.height(), confirmed);
-        check(INSEAM, "rider.inseam", deed, rider.inseam(), confirmed);
-        check(ARM, "rider.arm", deed, rider.arm(), confirmed);
-        check(FOOT, "rider.foot", deed, rider.foot(), confirmed);
-        check(MASS, "rider.mass", deed, rider.mass(), confirmed);
+    private static RiderDetails rider(String deed, RiderDetails rider, RiderDetails kept, Unusual unusual) {
+        check(HEIGHT, "rider.height", deed, rider.height(), kept.height(), unusual);
+        check(INSEAM, "rider.inseam", deed, rider.inseam(), kept.inseam(), unusual);
+        check(ARM, "rider.arm", deed, rider.arm(), kept.arm(), unusual);
+        check(FOOT, "rider.foot", deed, rider.foot(), kept.foot(), unusual);
+        check(MASS, "rider.mass", deed, rider.mass(), kept.mass(), unusual);
         BigDecimal height = rider.height();
         BigDecimal inseam = rider.inseam();
         if (height != null && inseam != null && inseam.compareTo(height) >= 0) {
@@ -108,7 +113,13 @@ final class OrderCheck {
                 TypedText.lineOrNone("rider.flexibility", "Flexibility", deed, rider.flexibility(), RULES));
     }
 
-    private static void check(Band band, String field, String deed, @Nullable BigDecimal value, boolean confirmed) {
+    private static void check(
+            Band band,
+            String field,
+            String deed,
+            @Nullable BigDecimal value,
+            @Nullable BigDecimal kept,
+            Unusual unusual) {
         if (value == null) {
             return;
         }
@@ -119,7 +130,7 @@ final class OrderCheck {
                     band.label() + " has more than one decimal.",
                     "Round it to a millimetre, or to a tenth of a kilogram.");
         }
-        band.check(field, deed, value, confirmed);
+        band.check(field, deed, value, kept != null && kept.compareTo(value) == 0 ? new Unusual() : unusual);
     }
 
     static CustomerDetails customer(String deed, CustomerDetails typed, LocalDate today) {

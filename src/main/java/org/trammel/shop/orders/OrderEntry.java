@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.trammel.shop.designs.Unusual;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
@@ -78,7 +79,15 @@ public class OrderEntry {
         String number = number(deed, counter, typed.number());
         log.opens(act, "enter-order", "order:" + number, Chains.order(number));
         crew.require(act.by(), deed, Role.OWNER);
-        OrderDetails details = OrderCheck.details(deed, typed.details(), typed.confirmed());
+        Unusual unusual = new Unusual();
+        OrderDetails details = OrderCheck.details(deed, typed.details(), RiderDetails.UNKNOWN, unusual);
+        if (typed.promised() != null) {
+            terms.noteDay(act, typed.promised(), unusual);
+        }
+        if (typed.price() != null) {
+            terms.notePrice(typed.price(), unusual);
+        }
+        unusual.ask(deed, typed.confirmed());
         OrderCheck.refuseRepairOfNothing(deed, details, typed.returnedSerial() != null);
         if (typed.percentile() != null) {
             OrderTerms.requireKeepable(deed, typed.percentile());
@@ -96,10 +105,10 @@ public class OrderEntry {
             cameBack(act, deed, order, typed.returnedSerial());
         }
         if (typed.promised() != null) {
-            terms.promise(act, deed, order, typed.promised(), typed.percentile(), "First promise", typed.confirmed());
+            terms.promise(act, deed, order, typed.promised(), typed.percentile(), "First promise", true);
         }
         if (typed.price() != null) {
-            terms.price(act, deed, order, typed.price(), "First price", typed.confirmed());
+            terms.price(act, deed, order, typed.price(), "First price", true);
         }
         return order.sheet();
     }

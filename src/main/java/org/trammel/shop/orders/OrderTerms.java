@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.units.DecimalSign;
+import org.trammel.shop.designs.Unusual;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.settings.Settings;
@@ -46,13 +47,9 @@ class OrderTerms {
             throw Refusal.input(
                     "promised", deed, on + " is past; today is " + today + ".", "Promise a day that is still to come.");
         }
-        if (!confirmed && on.isAfter(today.plusYears(FAR_YEARS))) {
-            throw Refusal.ask(
-                    "promised",
-                    deed,
-                    on + " is more than " + FAR_YEARS + " years ahead.",
-                    "Look at the year; confirm it if it is meant.");
-        }
+        Unusual unusual = new Unusual();
+        noteDay(act, on, unusual);
+        unusual.ask(deed, confirmed);
         BigDecimal percentile = typedPercentile == null ? settings.number("promise.percentile") : typedPercentile;
         requireKeepable(deed, percentile);
         order.promise(on, percentile);
@@ -66,6 +63,25 @@ class OrderTerms {
                         on.toString(),
                         "percentile",
                         Plain.number(percentile).toPlainString()));
+    }
+
+    void noteDay(Act act, LocalDate on, Unusual unusual) {
+        if (on.isAfter(settings.dayOf(act.at()).plusYears(FAR_YEARS))) {
+            unusual.add(
+                    "promised",
+                    on + " is more than " + FAR_YEARS + " years ahead.",
+                    "Look at the year; confirm it if it is meant.");
+        }
+    }
+
+    void notePrice(BigDecimal amount, Unusual unusual) {
+        if (amount.signum() == 0 || amount.compareTo(DEAR) > 0) {
+            unusual.add(
+                    "price",
+                    "A price of " + written(amount) + " " + settings.currency().getCurrencyCode()
+                            + " is unusual for one frame.",
+                    "Look at the decimal sign; confirm it if it is meant.");
+        }
     }
 
     /** Refuses a share of promises that nobody can mean to keep, whether or not a day is promised yet. */
@@ -110,14 +126,9 @@ class OrderTerms {
                             + ", " + decimals + " decimals.",
                     "Type the amount in " + settings.currency().getCurrencyCode() + ".");
         }
-        if (!confirmed && (amount.signum() == 0 || amount.compareTo(DEAR) > 0)) {
-            throw Refusal.ask(
-                    "price",
-                    deed,
-                    "A price of " + written(amount) + " " + settings.currency().getCurrencyCode()
-                            + " is unusual for one frame.",
-                    "Look at the decimal sign; confirm it if it is meant.");
-        }
+        Unusual unusual = new Unusual();
+        notePrice(amount, unusual);
+        unusual.ask(deed, confirmed);
         String currency = settings.currency().getCurrencyCode();
         order.price(amount, currency);
         prices.save(new OrderPrice(order.id(), amount, currency, opening.keep(order, "price-reasoned", reason), act));

@@ -88,7 +88,8 @@ class FixedNominalTest {
     }
 
     private static void check(String code, Nominal nominal) {
-        NominalCheck.check(CharacteristicList.of(ROUTE, Map.of()), "No nominal was changed.", code, nominal);
+        NominalCheck.check(
+                CharacteristicList.of(ROUTE, Map.of()), "No nominal was changed.", code, nominal, null, new Unusual());
     }
 
     private static Nominal own(BigDecimal nominal, @Nullable String lower, @Nullable String upper) {

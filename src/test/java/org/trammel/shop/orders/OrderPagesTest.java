@@ -126,6 +126,14 @@ class OrderPagesTest {
     }
 
     @Test
+    void everythingUnusualOfAnOrderIsAskedAboutAtOnce() throws Exception {
+        mvc.perform(hardtail().param("rider.height", "216").param("price", "0"))
+                .andExpect(status().is(428))
+                .andExpect(content().string(containsString("Body height 216 cm is unusual")))
+                .andExpect(content().string(containsString("A price of 0 EUR is unusual")));
+    }
+
+    @Test
     void theSecondPressOfALateChangeIsRefusedAgain() throws Exception {
         long id = order();
         String edit = "/orders/" + id + "/edit";
