@@ -119,7 +119,7 @@ final class CharacteristicList {
             throw Refusal.state(
                     deed,
                     "The characteristic list lacks a nominal for " + named + more + ".",
-                    "Enter them in a draft; if this revision is no draft, begin the next one.");
+                    "Enter them in the draft; if this revision is no draft, begin the next one.");
         }
     }
 

@@ -1,8 +1,10 @@
 package org.trammel.shop.designs;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +29,7 @@ import org.trammel.shop.settings.Settings;
 public class DesignGate {
 
     private static final int NAME = 200;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.UK);
 
     private final GateEntryRepository entries;
     private final GateSignatureRepository signed;
@@ -95,10 +98,14 @@ public class DesignGate {
             throw Refusal.input(
                     "on",
                     deed,
-                    "The approval is dated " + on + "; the drawing was sent on " + sent + " and today is " + today
-                            + ".",
+                    "The approval is dated " + day(on) + "; the drawing was sent on " + day(sent) + " and today is "
+                            + day(today) + ".",
                     "Enter the day the customer approved.");
         }
+    }
+
+    private static String day(LocalDate day) {
+        return DAY.format(day);
     }
 
     /** The checks whose computed figures are not met: only a decision in writing lets the frame pass them. */

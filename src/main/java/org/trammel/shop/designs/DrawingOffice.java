@@ -239,8 +239,12 @@ public class DrawingOffice {
         DesignRevision revision = opened.get();
         DesignVerb.SEND.refuseUnless(revision.letter(), revision.state());
         List<DesignRevision> all = revisions.ofDesign(revision.design().id());
-        SentDrawing.askIfApprovedBefore(DesignVerb.SEND.undone(revision.letter()), revision, all, confirmed);
+        String deed = DesignVerb.SEND.undone(revision.letter());
         drawn.fill(revision);
+        SentDrawing.refuseUnlessFits(deed, revision.sheet().drawing(), revision.fitsItsDrawing());
+        // Nothing is added after the approval: what is missing now would need another revision, and another approval.
+        CharacteristicList.of(route(revision, deed), revision.nominals()).refuseIfLacking(deed);
+        SentDrawing.askIfApprovedBefore(deed, revision, all, confirmed);
         revision.send(act);
         all.stream()
                 .filter(other -> other.position() < revision.position()

@@ -83,6 +83,7 @@ class DesignGateTest {
             Refusal on =
                     refusal(() -> gate.approve(owner(), sent, new Approval("A", DrawnFrame.FILE, "Rider One", day)));
             assertThat(on.field()).isEqualTo("on");
+            assertThat(on.why()).contains("the drawing was sent on 18 Mar 2026");
         }
         assertThat(state(sent)).isEqualTo(DesignState.SENT);
     }
@@ -103,6 +104,13 @@ class DesignGateTest {
     void aDraftWithoutADrawingIsNotSent() {
         Refusal refused = refusal(() -> office.send(owner(), frame.begin()));
         assertThat(refused.why()).contains("no drawing file");
+    }
+
+    @Test
+    void aDraftWithoutARouteIsNotSentSinceItsNominalsWouldLackAfterTheApproval() {
+        long draft = frame.begin();
+        office.draw(owner(), draft, DrawnFrame.PDF, "application/pdf", "frame.pdf");
+        assertThat(refusal(() -> office.send(owner(), draft)).instead()).contains("Choose the route first");
     }
 
     @Test
@@ -159,7 +167,11 @@ class DesignGateTest {
         long bare = frame.begin();
         office.change(owner(), bare, null, frame.draft(Map.of()));
         office.draw(owner(), bare, DrawnFrame.PDF, "application/pdf", "frame.pdf");
-        frame.approved(frame.sent(bare));
+        Refusal early = refusal(() -> office.send(owner(), bare));
+        assertThat(early.why()).contains("080-7 Head angle as built");
+        assertThat(state(bare)).isEqualTo(DesignState.DRAFT);
+        frame.approved(frame.sent(frame.withNominals(bare)));
+        jdbc.sql("delete from design_nominal where revision_id = ?").param(bare).update();
         frame.answerAll(bare);
         Refusal lacking = refusal(() -> sign(bare, frame.owner, Role.OWNER));
         assertThat(lacking.why()).contains("080-7 Head angle as built");
