@@ -146,11 +146,12 @@ public class DesignGate {
      * the signatures back: they were given for the answers before.
      *
      * @param typed the decision in words; needed where the frame does not simply meet the rule
+     * @return how many signatures it took back
      */
-    public void answer(Act act, long revisionId, GateCheck check, GateAnswer answer, @Nullable String typed) {
+    public int answer(Act act, long revisionId, GateCheck check, GateAnswer answer, @Nullable String typed) {
         Optional<DesignRevision> opened = opening.open(act, DesignVerb.ANSWER, revisionId);
         if (opened.isEmpty()) {
-            return;
+            return 0;
         }
         DesignRevision revision = opened.get();
         String field = "check." + check.name();
@@ -215,6 +216,7 @@ public class DesignGate {
                                 .toList(),
                         "signaturesLapsed",
                         lapsed.size()));
+        return lapsed.size();
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
@@ -272,12 +273,18 @@ class DesignPages {
     }
 
     @PostMapping("/check")
-    String answer(Act act, @PathVariable long id, @RequestParam Map<String, String> typed) {
+    String answer(Act act, @PathVariable long id, @RequestParam Map<String, String> typed, RedirectAttributes flash) {
         TypedFields fields = new TypedFields(typed, "The check was not answered.");
         GateCheck check = fields.one(GateCheck.class, "check", GateCheck.RIDER_DATA);
         GateAnswer answer = fields.one(GateAnswer.class, "answer", GateAnswer.MEETS);
         fields.refuseIfWrong();
-        gate.answer(act, id, check, answer, fields.text("check." + check.name()));
+        int lapsed = gate.answer(act, id, check, answer, fields.text("check." + check.name()));
+        if (lapsed > 0) {
+            flash.addFlashAttribute(
+                    "lapsed",
+                    (lapsed == 1 ? "The signature that the gate had was" : "Both signatures of the gate were")
+                            + " taken back, since an answer changed after it was signed. It is signed anew.");
+        }
         return back(id);
     }
 
@@ -299,14 +306,23 @@ class DesignPages {
     }
 
     @PostMapping("/withdrawal")
-    String withdraw(Act act, @PathVariable long id, @RequestParam String reason) {
-        office.withdraw(act, id, reason);
+    String withdraw(Act act, @PathVariable long id, @RequestParam String withdrawReason) {
+        at("withdrawReason", () -> office.withdraw(act, id, withdrawReason));
         return back(id);
     }
 
     @PostMapping("/next")
-    String revise(Act act, @PathVariable long id, @RequestParam String reason) {
-        return back(office.revise(act, id, reason).revisionId());
+    String revise(Act act, @PathVariable long id, @RequestParam String nextReason) {
+        return back(at("nextReason", () -> office.revise(act, id, nextReason)).revisionId());
+    }
+
+    /** The office calls it the reason; on this sheet each form has one, so a refusal names the form's own field. */
+    private static RevisionSummary at(String field, Supplier<RevisionSummary> deed) {
+        try {
+            return deed.get();
+        } catch (Refusal refused) {
+            throw "reason".equals(refused.field()) ? refused.at(field) : refused;
+        }
     }
 
     private static String back(long id) {

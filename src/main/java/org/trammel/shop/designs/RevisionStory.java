@@ -2,9 +2,12 @@ package org.trammel.shop.designs;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.StoredFile;
@@ -35,6 +38,8 @@ record RevisionStory(
         List<NoteLine> notes,
         @Nullable StoredFile file,
         boolean drawingFits) {
+
+    private static final int MANY = 3;
 
     /**
      * One check of the gate.
@@ -93,6 +98,20 @@ record RevisionStory(
     /** How many checks of the gate wait for an answer. */
     public long open() {
         return checks.stream().filter(check -> !check.counts()).count();
+    }
+
+    /** What several checks wait for, so that it is said once and not in the row of each. */
+    public Set<String> lackingOfMany() {
+        Map<String, Long> often = checks.stream()
+                .flatMap(check -> check.lacking().stream())
+                .collect(Collectors.groupingBy(Function.identity(), LinkedHashMap::new, Collectors.counting()));
+        often.values().removeIf(times -> times < MANY);
+        return often.keySet();
+    }
+
+    /** Whether a check waits for any of these. */
+    public boolean waits(CheckLine check, Set<String> many) {
+        return check.lacking().stream().anyMatch(many::contains);
     }
 
     public boolean draft() {

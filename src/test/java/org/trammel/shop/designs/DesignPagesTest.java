@@ -90,7 +90,38 @@ class DesignPagesTest extends AtTheDrawingDesk {
                         .param("signer", frame.qa + ":QA_LEAD")
                         .param("pin", DrawnFrame.PIN))
                 .andExpect(redirectedUrl("/designs/" + id));
-        assertThat(page(id, "")).contains("Ready for the shop", "every check answered");
+        assertThat(page(id, ""))
+                .contains("Ready for the shop", "every check answered", "recording takes both signatures back");
+
+        MvcResult again = mvc.perform(form(id, "/check")
+                        .param("check", "TOE_CLEARANCE")
+                        .param("answer", "NOT_CONCERNED")
+                        .param("check.TOE_CLEARANCE", "a fixed fork"))
+                .andExpect(redirectedUrl("/designs/" + id))
+                .andReturn();
+        String told = mvc.perform(get("/designs/{id}", id).with(owner).flashAttrs(again.getFlashMap()))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(told).contains("Both signatures of the gate were taken back").doesNotContain("Ready for the shop");
+    }
+
+    @Test
+    void whatEveryCheckWaitsForIsSaidOnce() throws Exception {
+        long id = frame.begin();
+        office.change(hands.act(frame.owner), id, null, frame.draft(TrailFrame.inputs("HEAD_ANGLE - SEAT_ANGLE -")));
+        assertThat(page(id, "").split("Head angle is not given", -1)).hasSize(2);
+        assertThat(page(id, "")).contains("Not computed: what is named above is not given.");
+    }
+
+    @Test
+    void theNextRevisionsReasonIsNotTheWithdrawals() throws Exception {
+        long id = frame.sent();
+        MvcResult refused = mvc.perform(
+                        form(id, "/next").param("nextReason", " ").header("Referer", "http://localhost/designs/" + id))
+                .andReturn();
+        assertThat(((org.trammel.shop.web.Shown) refused.getFlashMap().get("refusal")).field())
+                .isEqualTo("nextReason");
     }
 
     @Test
