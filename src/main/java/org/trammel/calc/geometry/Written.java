@@ -17,7 +17,11 @@ final class Written {
     }
 
     private static String withUnit(double figure, String unit) {
-        return Double.isFinite(figure) ? figure(figure, 1) + unit : "no number";
+        if (!Double.isFinite(figure)) {
+            return "no number";
+        }
+        // A hundredth that was typed is not nothing.
+        return figure(figure, Math.abs(figure) < 0.05 ? 2 : 1) + unit;
     }
 
     /** A finite figure. */

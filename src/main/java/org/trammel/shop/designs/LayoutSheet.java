@@ -7,6 +7,8 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.geometry.Closure;
@@ -25,6 +27,8 @@ class LayoutSheet {
     /** Decimals that are kept of what is computed: a micrometre, a thousandth of a degree. */
     private static final int KEPT = 3;
 
+    private static final int SHOWN = 1;
+
     /** A difference is shown from here on: what one decimal can tell. */
     private static final double LEAST_SHOWN = 0.05;
 
@@ -39,6 +43,7 @@ class LayoutSheet {
      *
      * @param rows every dimension, those a frame is built from first
      * @param fits whether there is one frame that the given dimensions agree on
+     * @param unusual what is unusual of that frame, one sentence each; they are among what is said
      * @param says what comes of them, one sentence each
      * @param offers what may be given up where they contradict each other
      * @param changes what a small change does; empty without a frame
@@ -47,6 +52,7 @@ class LayoutSheet {
     record Shown(
             List<Row> rows,
             boolean fits,
+            List<String> unusual,
             List<String> says,
             List<Offer> offers,
             List<Change> changes,
@@ -91,10 +97,12 @@ class LayoutSheet {
         ClosureOutcome outcome = Closure.of(inRadians(given));
         Map<String, String> wrong = outcome instanceof ClosureOutcome.Impossible none ? gaps(none.gaps()) : Map.of();
         FrameGeometry frame = outcome instanceof ClosureOutcome.Closed closed ? closed.geometry() : null;
+        List<String> unusual = frame == null ? List.of() : unusual(frame);
         return new Shown(
                 rows(given, frame, wrong),
                 frame != null,
-                says(outcome),
+                unusual,
+                Stream.concat(says(outcome).stream(), unusual.stream()).toList(),
                 offers(outcome),
                 frame == null ? List.of() : changes(frame),
                 frame == null || parts.isEmpty() ? null : swap(frame, parts));
@@ -112,6 +120,18 @@ class LayoutSheet {
             }
         }
         return taken;
+    }
+
+    /** Numbers a frame would be built from that are unusual, since one that is given or wanted asks for such a frame. */
+    private static List<String> unusual(FrameGeometry frame) {
+        return Stream.of(Dimension.values())
+                .filter(dimension -> LayoutInput.of(dimension) != null)
+                .flatMap(dimension -> Objects.requireNonNull(LayoutInput.of(dimension))
+                        .band()
+                        .saidIfUnusual(BigDecimal.valueOf(shown(dimension, dimension.of(frame)))
+                                .setScale(SHOWN, RoundingMode.HALF_EVEN))
+                        .stream())
+                .toList();
     }
 
     private static BigDecimal kept(Dimension dimension, FrameGeometry frame) {

@@ -12,6 +12,8 @@ import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAccessor;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -25,6 +27,8 @@ public class Formats {
     private static final String NO_BREAK = "\u00a0";
     private static final String MINUS = "\u2212";
     private static final String HYPHEN = "\u2011";
+
+    private static final Pattern FIGURE_OR_QUOTE = Pattern.compile("“[^”]*”|(?<=\\d)\\.(?=\\d)");
 
     private final House house;
     private final Clock clock;
@@ -65,9 +69,13 @@ public class Formats {
         return value == null ? "" : joined(number(value, decimals), unit);
     }
 
-    /** A sentence of a computation, whose figures have a point, with the decimal sign of the shop. */
+    /** A sentence of a computation, whose figures have a point, with the decimal sign of the shop; quotes stay as typed. */
     public String sentence(String words) {
-        return words.replaceAll("(?<=\\d)\\.(?=\\d)", decimalSign());
+        return FIGURE_OR_QUOTE
+                .matcher(words)
+                .replaceAll(found -> found.group().length() > 1
+                        ? Matcher.quoteReplacement(found.group())
+                        : Matcher.quoteReplacement(decimalSign()));
     }
 
     /** A figure as it stands in a field to be typed over; text stays as it is. */

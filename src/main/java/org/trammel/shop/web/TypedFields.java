@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.units.TypedDay;
@@ -13,7 +14,7 @@ import org.trammel.shop.records.Refusal;
 
 /**
  * The fields of a form as they were typed. What cannot be read is collected, so that one answer can name every field at
- * fault; {@link #refuseIfWrong()} says so for the first of them.
+ * fault.
  */
 public final class TypedFields {
 
@@ -108,7 +109,10 @@ public final class TypedFields {
             return null;
         }
         if (!text(field).matches("[0-9]{1,18}")) {
-            wrong(field, "“" + cut(text(field)) + "” is none of those in the list.", "Choose one from the list.");
+            wrong(
+                    field,
+                    "“" + cut(text(field)) + "” is no whole number.",
+                    "Choose one from the list, or type digits alone.");
             return null;
         }
         return Long.valueOf(text(field));
@@ -126,11 +130,21 @@ public final class TypedFields {
         return words;
     }
 
-    /** Refuses for the first field at fault, if any is. */
+    /** Refuses if any field is at fault: at the first of them, and with what is wrong of every one. */
     public void refuseIfWrong() {
-        wrong.values().stream().findFirst().ifPresent(refusal -> {
-            throw refusal;
-        });
+        if (wrong.isEmpty()) {
+            return;
+        }
+        Refusal first = wrong.values().iterator().next();
+        if (wrong.size() == 1) {
+            throw first;
+        }
+        throw Refusal.input(
+                Objects.requireNonNull(first.field()),
+                deed,
+                wrong.size() + " fields cannot be taken. "
+                        + wrong.values().stream().map(Refusal::why).collect(Collectors.joining(" ")),
+                first.instead() + " Correct the others too, then send it again.");
     }
 
     private static String cut(String text) {
