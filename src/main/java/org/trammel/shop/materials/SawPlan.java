@@ -42,6 +42,10 @@ public record SawPlan(List<Kind> kinds, List<Want> butted, List<String> undrawn)
             List<String> split,
             List<String> gaps) {
 
+        static String none(String section, String metal) {
+            return "There is no bar and no remnant of " + section + " " + metal + " on the rack.";
+        }
+
         static Kind planned(TubeKind kind, int wanted, CutPlan plan) {
             CutPlan.Share share = plan.shares().get(0);
             return new Kind(
@@ -67,6 +71,11 @@ public record SawPlan(List<Kind> kinds, List<Want> butted, List<String> undrawn)
                             .map(one -> one.getKey() + ": " + String.join(", ", one.getValue()))
                             .toList(),
                     List.of());
+        }
+
+        /** Whether the rack has none of it, so that nothing more is to be said of it. */
+        public boolean none() {
+            return gaps.equals(List.of(none(section, metal)));
         }
 
         static Kind unplanned(TubeKind kind, int wanted, List<String> gaps) {

@@ -128,6 +128,10 @@ public class SawPlans {
     private static SawPlan.Kind laid(TubeKind kind, List<Blank> blanks, List<TubeStock> stock, Saw saw) {
         List<TubeStock> its =
                 stock.stream().filter(bars -> bars.kind().equals(kind)).toList();
+        if (its.isEmpty()) {
+            return SawPlan.Kind.unplanned(
+                    kind, blanks.size(), List.of(SawPlan.Kind.none(kind.section(), kind.alloy())));
+        }
         Answer<CutPlan> plan = Nesting.of(blanks, its, saw);
         if (plan instanceof Answer.Determined<CutPlan> there) {
             return SawPlan.Kind.planned(kind, blanks.size(), there.value());

@@ -68,16 +68,16 @@ final class Axis {
             boolean labelled = week % every == 0;
             line(svg, x, labelled ? 33 : 39, x, HEAD, "var(--ink)", 1.4, null);
             if (labelled) {
-                // On a narrow sheet only every fourth of them has room.
-                boolean few = week % (every * 4) == 0;
-                if (!few) {
-                    svg.append("<g class=\"fine\">");
+                // On a narrow sheet only every second of them has room, on a very narrow one every fourth.
+                String room = week % (every * 4) == 0 ? "" : week % (every * 2) == 0 ? "finer" : "fine";
+                if (!room.isEmpty()) {
+                    svg.append("<g class=\"").append(room).append("\">");
                 }
                 text(svg, x, 5, 41, DAY.format(monday), "var(--ink-2)", monday.getDayOfMonth() <= 7);
                 if (week % (every * 2) == 0) {
                     text(svg, x, 5, 28, "week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR), "var(--ink-3)", false);
                 }
-                if (!few) {
+                if (!room.isEmpty()) {
                     svg.append("</g>");
                 }
             }

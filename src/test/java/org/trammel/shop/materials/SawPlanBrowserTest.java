@@ -50,7 +50,7 @@ class SawPlanBrowserTest {
         String lot = WaitingForTheSaw.lot(register, shop, shop.hire(Role.QA_LEAD), "AL6061", true);
         try (Page page = Chromium.desk("http://localhost:" + port, "OB", PASSWORD)) {
             page.navigate("http://localhost:" + port + "/shop/saw-plan");
-            assertThat(page.content()).contains("There is no bar and no remnant of 42 × 1,4 for the");
+            assertThat(page.content()).contains("Not on the rack", "42 × 1,4 mm");
             for (String[] bar :
                     new String[][] {{"42", "1,4", "3000"}, {"34,9", "1,35", "1500"}, {"22", "1,6", "2000"}}) {
                 page.locator("[name=lot]").fill(lot);
