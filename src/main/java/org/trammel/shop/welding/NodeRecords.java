@@ -1,5 +1,6 @@
 package org.trammel.shop.welding;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -167,6 +168,14 @@ class NodeRecords {
                 .forEach(row -> by.computeIfAbsent(row.node(), node -> new ArrayList<>())
                         .add(row.repair()));
         return by;
+    }
+
+    /** When the newest arc was struck on each node of these operations. */
+    Map<String, Instant> newestArcs(List<Long> operations) {
+        Map<String, Instant> newest = new HashMap<>();
+        opened.findByOperationIdInOrderById(operations)
+                .forEach(row -> newest.put(row.node(), row.opened().at()));
+        return newest;
     }
 
     /** Every reading of the purge of an operation, oldest first. */

@@ -22,6 +22,7 @@ public class NodesPutRight {
     private final NodeBook book;
     private final WeldTurn turn;
     private final NodeClosing closing;
+    private final SeenNodes seen;
     private final Travellers travellers;
     private final Bench bench;
 
@@ -32,6 +33,7 @@ public class NodesPutRight {
             NodeBook book,
             WeldTurn turn,
             NodeClosing closing,
+            SeenNodes seen,
             Travellers travellers,
             Bench bench) {
         this.done = done;
@@ -40,6 +42,7 @@ public class NodesPutRight {
         this.book = book;
         this.turn = turn;
         this.closing = closing;
+        this.seen = seen;
         this.travellers = travellers;
         this.bench = bench;
     }
@@ -86,7 +89,7 @@ public class NodesPutRight {
 
     /**
      * Says that a node stays as an earlier loop of the operation left it, and ticks it. Only of what conforms there, and only
-     * while nothing before the weld was done over since.
+     * while nothing before the weld was done over since, and nothing was seen of it that does not let it stay.
      */
     @Transactional
     public WeldSheet keep(Act act, long operationId, long stepId) {
@@ -106,6 +109,7 @@ public class NodesPutRight {
                         "No earlier loop of operation " + at.line().code() + " left it welded and conforming.",
                         "Open it before the arc, weld it, close it."));
         requireUntouched(at, before, deed);
+        requireNothingSeen(at, before, deed);
         kept.saveAndFlush(
                 new NodeKeptRow(operationId, stepId, node.node(), before.done().id(), act));
         if (!node.ticked() && NodeBook.step(at, stepId).lotKind() == null) {
@@ -116,6 +120,18 @@ public class NodesPutRight {
                 at,
                 "node-kept",
                 Map.of("step", stepId, "done", before.done().id()));
+    }
+
+    /** The loop was put in for what a look found: the very node it was found at does not stay. */
+    private void requireNothingSeen(WeldTurn.At at, NodeRecord before, String deed) {
+        seen.against(at.head(), at.procedure(), before.node(), before.opened().at())
+                .ifPresent(look -> {
+                    throw Refusal.state(
+                            deed,
+                            before.node() + " was looked at since it was welded: " + look.words() + " "
+                                    + look.nonconformance() + ", and nobody decided that it stays.",
+                            "Open it before the arc, cut out what was found, weld it, close it.");
+                });
     }
 
     private void requireUntouched(WeldTurn.At at, NodeRecord before, String deed) {

@@ -10,10 +10,11 @@ import org.trammel.calc.welding.Imperfection;
  * What was seen of one node.
  *
  * @param level quality level that the procedure gives it
- * @param looks oldest first
+ * @param looks at this operation, oldest first
+ * @param earlier looks at earlier loops and revisions, oldest first; they pass nothing, and say where to look twice
  * @param passes whether it was looked at, and everything found conforms or was decided to stay
  */
-public record SeenNode(String node, String level, List<Look> looks, boolean passes) {
+public record SeenNode(String node, String level, List<Look> looks, List<Look> earlier, boolean passes) {
 
     /**
      * One thing seen.

@@ -1,9 +1,13 @@
 package org.trammel.shop.welding;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -33,11 +37,22 @@ class SeenNodes {
         this.travellers = travellers;
     }
 
-    /** Each node that was welded, in the order of the route, with what was seen of it at this operation. */
+    /**
+     * Each node that was welded, in the order of the route, with what was seen of it at this operation since its newest arc.
+     * An operation that was not begun is not done over: what was seen at it before the node was welded again is of another weld.
+     */
     List<SeenNode> of(FrameSheet.Head head, long operationId, Procedure procedure) {
         Map<String, List<SeenNode.Look>> seen = new HashMap<>();
-        rows.findByOperationIdInOrderById(List.of(operationId))
-                .forEach(row -> seen.computeIfAbsent(row.node(), node -> new ArrayList<>())
+        Map<String, List<SeenNode.Look>> before = new HashMap<>();
+        Map<String, Instant> arcs = records.newestArcs(procedure.content().operations().weld().stream()
+                .flatMap(code -> evidence.operationsOf(head.travellerId(), code).stream())
+                .toList());
+        everywhere(head, procedure)
+                .forEach(row -> (row.operationId() == operationId
+                                        && !row.look().at().isBefore(arcs.getOrDefault(row.node(), Instant.MIN))
+                                ? seen
+                                : before)
+                        .computeIfAbsent(row.node(), node -> new ArrayList<>())
                         .add(row.look()));
         return nodes(head, procedure).stream()
                 .map(node -> {
@@ -46,9 +61,37 @@ class SeenNodes {
                             node,
                             procedure.content().looks().levelOf(node),
                             looks,
+                            before.getOrDefault(node, List.of()),
                             !looks.isEmpty() && stands(head.serial(), looks));
                 })
                 .toList();
+    }
+
+    /** What was seen of the welds at every operation that looks, its loops and older revisions included. */
+    private List<LookRow> everywhere(FrameSheet.Head head, Procedure procedure) {
+        return rows.findByOperationIdInOrderById(procedure.content().operations().look().stream()
+                .flatMap(code -> evidence.operationsOf(head.travellerId(), code).stream())
+                .toList());
+    }
+
+    /**
+     * What was seen of a node since it was welded and does not let it stay as it is: neither by a concession, nor cleared by
+     * a newer look.
+     *
+     * @param since when its arc was struck
+     */
+    Optional<SeenNode.Look> against(FrameSheet.Head head, Procedure procedure, String node, Instant since) {
+        Map<Long, List<SeenNode.Look>> byOperation = new LinkedHashMap<>();
+        everywhere(head, procedure).stream()
+                .filter(row -> row.node().equals(node) && row.look().at().isAfter(since))
+                .forEach(row -> byOperation
+                        .computeIfAbsent(row.operationId(), operation -> new ArrayList<>())
+                        .add(row.look()));
+        return byOperation.values().stream()
+                .flatMap(looks -> IntStream.range(0, looks.size())
+                        .filter(i -> looks.get(i).nonconformance() != null && !decidedToStay(head.serial(), looks, i))
+                        .mapToObj(looks::get))
+                .findFirst();
     }
 
     /** Of an operation that was done over, the nodes of its last loop. */
@@ -78,8 +121,13 @@ class SeenNodes {
             if (number == null) {
                 return look.verdict() == LookVerdict.UNDECIDED && again(looks, i);
             }
-            return faults.conceded(serial, number) || faults.cleared(serial, number) && conformingSince(looks, i);
+            return decidedToStay(serial, looks, i);
         });
+    }
+
+    private boolean decidedToStay(String serial, List<SeenNode.Look> looks, int i) {
+        String number = Objects.requireNonNull(looks.get(i).nonconformance());
+        return faults.conceded(serial, number) || faults.cleared(serial, number) && conformingSince(looks, i);
     }
 
     private static boolean again(List<SeenNode.Look> looks, int i) {

@@ -1,0 +1,134 @@
+package org.trammel.shop.welding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.trammel.calc.welding.Imperfection;
+import org.trammel.shop.floor.Floor;
+import org.trammel.shop.materials.LotKind;
+import org.trammel.shop.nonconformance.Decision;
+import org.trammel.shop.people.Role;
+
+/** Which nodes may stay as an earlier loop left them, after what a look found. */
+class KeptNodeTest extends AtTheTorch {
+
+    private static final String FIRST = "Node 1: down tube to shell";
+    private static final String SECOND = "Node 2: seat tube to shell";
+    private static final String THIRD = "Node 3: down tube to head tube";
+
+    @Autowired
+    private WeldLooks looks;
+
+    @Autowired
+    private NodesPutRight putRight;
+
+    private long looker;
+
+    @Test
+    void theNodeThatWasFoundCrackedDoesNotStayAsItWasWelded() {
+        Floor.Frame frame = atTheLook();
+        see(frame, FIRST, WeldLooks.Sighting.nothing());
+        see(frame, SECOND, new WeldLooks.Sighting(Imperfection.CRACK, null, false, null, null, null));
+        decide(frame, Decision.REWORK);
+        assertThat(codeAt(frame)).isEqualTo(weld);
+        refused(
+                () -> keep(frame, SECOND),
+                SECOND + " was looked at since it was welded",
+                "A crack conforms to no level",
+                "Open it before the arc");
+        keep(frame, FIRST);
+        keep(frame, THIRD);
+        assertThat(codeAt(frame)).isEqualTo(weld);
+        scan(frame, "filler", lot(LotKind.FILLER, "ER4643"));
+        scan(frame, "gas", lot(LotKind.GAS, "ARGON"));
+        clock.pass(java.time.Duration.ofMinutes(10));
+        begin(frame, SECOND, null, null);
+        end(frame, SECOND);
+        assertThat(codeAt(frame)).isEqualTo(look);
+        SeenNode again = looks.of(at(frame)).get(1);
+        assertThat(again.passes()).isFalse();
+        assertThat(again.looks()).isEmpty();
+        assertThat(again.earlier())
+                .singleElement()
+                .satisfies(seen -> assertThat(seen.words()).contains("A crack conforms to no level"));
+        see(frame, SECOND, WeldLooks.Sighting.nothing());
+        assertThat(looks.of(at(frame)).get(1).passes()).isTrue();
+        assertThat(looks.of(at(frame)).get(0).looks()).hasSize(1);
+    }
+
+    /** Once a step of the look is ticked, the loop looks at an operation of its own, and does not begin blank. */
+    @Test
+    void whatWasSeenBeforeTheLoopIsReadBesideEachNode() {
+        Floor.Frame frame = atTheLook();
+        see(frame, FIRST, WeldLooks.Sighting.nothing());
+        tick(frame, "looked at");
+        see(frame, SECOND, new WeldLooks.Sighting(Imperfection.CRACK, null, false, null, null, null));
+        long before = at(frame);
+        decide(frame, Decision.REWORK);
+        weldOnly(frame, SECOND, FIRST, THIRD);
+        assertThat(at(frame)).isNotEqualTo(before);
+        assertThat(looks.of(at(frame))).allMatch(node -> node.looks().isEmpty());
+        assertThat(looks.of(at(frame)).get(0).earlier())
+                .extracting(SeenNode.Look::words)
+                .containsExactly("Nothing found.");
+        assertThat(looks.of(at(frame)).get(1).earlier())
+                .extracting(SeenNode.Look::verdict)
+                .containsExactly(LookVerdict.NOT_CONFORMING);
+    }
+
+    /** What was welded again since answers for itself. */
+    @Test
+    void aNodeWeldedAgainAfterTheFindingStaysInTheNextLoop() {
+        Floor.Frame frame = atTheLook();
+        see(frame, SECOND, new WeldLooks.Sighting(Imperfection.CRACK, null, false, null, null, null));
+        decide(frame, Decision.REWORK);
+        weldOnly(frame, SECOND, FIRST, THIRD);
+        see(frame, FIRST, new WeldLooks.Sighting(Imperfection.CRACK, null, false, null, null, null));
+        decide(frame, Decision.REWORK);
+        refused(() -> keep(frame, FIRST), "was looked at since it was welded");
+        keep(frame, SECOND);
+    }
+
+    private void weldOnly(Floor.Frame frame, String node, String... others) {
+        clock.pass(java.time.Duration.ofMinutes(10));
+        for (String other : others) {
+            keep(frame, other);
+        }
+        scan(frame, "filler", lot(LotKind.FILLER, "ER4643"));
+        scan(frame, "gas", lot(LotKind.GAS, "ARGON"));
+        begin(frame, node, null, null);
+        end(frame, node);
+        clock.pass(java.time.Duration.ofMinutes(10));
+    }
+
+    private void keep(Floor.Frame frame, String node) {
+        putRight.keep(crew.act(welder), at(frame), step(frame, node));
+    }
+
+    private List<SeenNode> see(Floor.Frame frame, String node, WeldLooks.Sighting sighting) {
+        return looks.see(crew.act(looker), at(frame), node, sighting);
+    }
+
+    private Floor.Frame atTheLook() {
+        byAProcedure();
+        Floor.Frame frame = atTheArc();
+        for (String node : List.of(FIRST, SECOND, THIRD)) {
+            begin(frame, node, null, null);
+            end(frame, node);
+        }
+        clock.pass(java.time.Duration.ofMinutes(10));
+        looker = floor.hire(Role.ALIGNER);
+        return frame;
+    }
+
+    private void byAProcedure() {
+        NewProcedure c = plain();
+        inForce(Written.with(
+                c,
+                new HeatRules(null, null, null, null, 0),
+                c.nodes(),
+                new LookRules("C", "B: head tube", "ISO-5817-2014")));
+    }
+}
