@@ -123,13 +123,11 @@ class NodeRecords {
         }
         List<NodeRecord.Repair> since =
                 mended.stream().filter(one -> one.openedId() == last.id()).toList();
-        for (NodeRecord.Repair one : since) {
-            if (one.nonconformance() == null) {
-                return NodeRecord.State.TO_REPAIR;
-            }
-            if (!decided.conceded(one.nonconformance())) {
-                return NodeRecord.State.HELD;
-            }
+        if (!since.isEmpty()) {
+            // What is cut open is no weld: a concession allows one repair more, and stands for no arc.
+            return since.stream().allMatch(one -> one.nonconformance() == null || decided.conceded(one.nonconformance()))
+                    ? NodeRecord.State.TO_REPAIR
+                    : NodeRecord.State.HELD;
         }
         return decided.through(ends) ? NodeRecord.State.DONE : NodeRecord.State.HELD;
     }

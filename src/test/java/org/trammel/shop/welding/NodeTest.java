@@ -212,6 +212,32 @@ class NodeTest extends AtTheTorch {
         assertThat(record(frame, "Node 1").state()).isEqualTo(NodeRecord.State.WAITING);
     }
 
+    /** One repair more is conceded, never the node that was cut open for it. */
+    @Test
+    void aConcededRepairIsWeldedBeforeTheGateOpens() {
+        NewProcedure c = plain();
+        inForce(Written.with(
+                c,
+                new HeatRules(null, null, null, null, 0),
+                new NodeRules(null, null, null, false, false, 0),
+                c.looks()));
+        Floor.Frame frame = atTheArc();
+        begin(frame, "Node 1", null, null);
+        end(frame, "Node 1");
+        repair(frame, "Node 1", "crack at the stop");
+        assertThat(found(frame).words()).contains("Repair 1 of at most 0: crack at the stop");
+        decide(frame, Decision.CONCESSION);
+        assertThat(record(frame, "Node 1").state()).isEqualTo(NodeRecord.State.TO_REPAIR);
+        for (String node : List.of("Node 2", "Node 3")) {
+            begin(frame, node, null, null);
+            end(frame, node);
+        }
+        assertThat(codeAt(frame)).isEqualTo(weld);
+        begin(frame, "Node 1", null, null);
+        end(frame, "Node 1");
+        assertThat(codeAt(frame)).isEqualTo(look);
+    }
+
     @Test
     void aRepairThatWaitsKeepsTheGateShut() {
         NewProcedure c = plain();
