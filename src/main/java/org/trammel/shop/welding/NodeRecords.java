@@ -99,11 +99,15 @@ class NodeRecords {
         return nodes;
     }
 
-    /** The node as the last loop before this one left it; empty unless it is welded there and stays so. */
+    /**
+     * The node as the last loop before this one left it; empty unless it is welded there and stays so. What an older revision
+     * left is another matter: whoever released the newer one said what becomes of it.
+     */
     Optional<NodeRecord> earlier(FrameSheet.Head head, FrameSheet.OperationSheetOfFrame operation, String node) {
         return evidence.operationsOf(head.travellerId(), operation.line().code()).stream()
                 .filter(id -> id < operation.line().operationId())
                 .max(Long::compare)
+                .filter(id -> travellers.headOf(id).travellerId() == head.travellerId())
                 .flatMap(id -> of(head, travellers.operation(id)).stream()
                         .filter(one -> one.node().equals(node))
                         .filter(one -> one.state() == NodeRecord.State.DONE && one.done() != null)

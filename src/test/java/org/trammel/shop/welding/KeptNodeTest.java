@@ -3,13 +3,20 @@ package org.trammel.shop.welding;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.calc.welding.Imperfection;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.people.Role;
+import org.trammel.shop.travellers.Carry;
+import org.trammel.shop.travellers.Revising;
+import org.trammel.shop.travellers.Travellers;
 
 /** Which nodes may stay as an earlier loop left them, after what a look found. */
 class KeptNodeTest extends AtTheTorch {
@@ -23,6 +30,12 @@ class KeptNodeTest extends AtTheTorch {
 
     @Autowired
     private NodesPutRight putRight;
+
+    @Autowired
+    private Revising revising;
+
+    @Autowired
+    private Travellers travellers;
 
     private long looker;
 
@@ -89,6 +102,27 @@ class KeptNodeTest extends AtTheTorch {
         decide(frame, Decision.REWORK);
         refused(() -> keep(frame, FIRST), "was looked at since it was welded");
         keep(frame, SECOND);
+    }
+
+    /** A newer revision that repeats the weld, or scraps what was welded, says so of every node. */
+    @ParameterizedTest
+    @EnumSource(names = {"REPEAT", "SCRAP_PART"})
+    void noNodeIsKeptOutOfAnOlderRevision(Carry verdict) {
+        Floor.Frame frame = atTheLook();
+        var said = revising.finished(frame.orderId()).stream()
+                .collect(Collectors.toMap(
+                        Revising.Finished::operationId, done -> new Revising.Said(verdict, "another head angle")));
+        revising.supersede(
+                crew.act(qa),
+                frame.orderId(),
+                floor.drawing(frame.orderId(), "AL6061", "B", Map.of()),
+                floor.book(route("AL6061")),
+                said,
+                null);
+        Floor.Frame now = new Floor.Frame(
+                frame.orderId(), travellers.inForce(frame.serial(), "").travellerId(), frame.serial());
+        assertThat(codeAt(now)).isEqualTo(weld);
+        refused(() -> keep(now, FIRST), "No earlier loop", "weld it");
     }
 
     private void weldOnly(Floor.Frame frame, String node, String... others) {
