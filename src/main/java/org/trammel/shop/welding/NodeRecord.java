@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param done how that came out; null while it is open
  * @param wrong what was entered of it before it was corrected, oldest first
  * @param kept who said that this loop of the operation did not touch it; null where it was welded in this one
+ * @param arcs how often it was opened, at this operation and its loops: the first weld and every one after it
  * @param repairs of this node, at this operation and its loops, oldest first
  */
 public record NodeRecord(
@@ -24,6 +25,7 @@ public record NodeRecord(
         List<Done> wrong,
         @Nullable Kept kept,
         State state,
+        int arcs,
         List<Repair> repairs) {
 
     /** Whether its heat input was entered. */

@@ -56,7 +56,9 @@ class NodeRecords {
                 evidence.operationsOf(head.travellerId(), operation.line().code());
         Map<Long, NodeRecord.Opened> begun = new HashMap<>();
         Map<Long, NodeRecord.Opened> everOpened = new HashMap<>();
+        Map<String, Integer> arcs = new HashMap<>();
         opened.findByOperationIdInOrderById(loops).forEach(row -> {
+            arcs.merge(row.node(), 1, Integer::sum);
             everOpened.put(row.opened().id(), row.opened());
             if (row.operationId() == id) {
                 begun.put(row.stepId(), row.opened());
@@ -94,6 +96,7 @@ class NodeRecords {
                     ends.isEmpty() ? List.of() : ends.subList(0, ends.size() - 1),
                     stays == null ? null : stays.kept(),
                     state(decided, last, ends, mine),
+                    arcs.getOrDefault(step.text(), 0),
                     mine));
         }
         return nodes;

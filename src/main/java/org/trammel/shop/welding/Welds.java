@@ -135,7 +135,10 @@ public class Welds {
         return book.told(act, at, "node-closed", Map.of("step", stepId, "conforming", conforming));
     }
 
-    /** Says that a node is cut open and welded again; one too many is for the QA lead to decide. */
+    /**
+     * Says that a node is cut open and welded again; one too many is for the QA lead to decide. What a loop welded again
+     * heated the node as well as any repair, and counts.
+     */
     @Transactional
     public WeldSheet repair(Act act, long operationId, long stepId, @Nullable String reason) {
         String deed = "The repair was not recorded.";
@@ -153,7 +156,7 @@ public class Welds {
                             : "A node is repaired after it was welded.");
         }
         String why = TypedText.words("reason", "The reason", deed, reason, 1000);
-        int number = node.repairs().size() + 1;
+        int number = node.arcs();
         int most = at.procedure().content().nodes().mostRepairs();
         String nonconformance = number <= most
                 ? null

@@ -125,6 +125,35 @@ class KeptNodeTest extends AtTheTorch {
         refused(() -> keep(now, FIRST), "No earlier loop", "weld it");
     }
 
+    /** Two repairs are allowed: the weld of each loop is one, the third is for the QA lead. */
+    @Test
+    void whatALoopWeldedAgainCountsAsARepairOfTheNode() {
+        Floor.Frame frame = atTheLook();
+        for (int loop = 0; loop < 2; loop++) {
+            see(frame, SECOND, new WeldLooks.Sighting(Imperfection.CRACK, null, false, null, null, null));
+            decide(frame, Decision.REWORK);
+            keep(frame, FIRST);
+            scan(frame, "filler", lot(LotKind.FILLER, "ER4643"));
+            scan(frame, "gas", lot(LotKind.GAS, "ARGON"));
+            begin(frame, SECOND, null, null);
+            end(frame, SECOND);
+            if (loop == 0) {
+                weldLast(frame);
+            }
+        }
+        welds.repair(crew.act(welder), at(frame), step(frame, SECOND), "pore at the stop");
+        NodeRecord held = record(frame, SECOND);
+        assertThat(held.state()).isEqualTo(NodeRecord.State.HELD);
+        assertThat(held.repairs()).extracting(NodeRecord.Repair::number).containsExactly(3);
+        assertThat(found(frame).words()).contains("Repair 3 of at most 2: pore at the stop");
+    }
+
+    private void weldLast(Floor.Frame frame) {
+        keep(frame, THIRD);
+        clock.pass(java.time.Duration.ofMinutes(10));
+        assertThat(codeAt(frame)).isEqualTo(look);
+    }
+
     private void weldOnly(Floor.Frame frame, String node, String... others) {
         clock.pass(java.time.Duration.ofMinutes(10));
         for (String other : others) {
