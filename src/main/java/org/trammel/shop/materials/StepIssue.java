@@ -1,7 +1,10 @@
 package org.trammel.shop.materials;
 
+import java.time.Instant;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -12,6 +15,8 @@ import org.trammel.shop.travellers.MaterialIssue;
 /** Issues what is scanned when a step is ticked that asks for a lot. Several labels may be scanned into one field. */
 @Component
 class StepIssue implements MaterialIssue {
+
+    private static final Set<LotKind> USED_UP = EnumSet.of(LotKind.FILLER, LotKind.FLUX, LotKind.GAS);
 
     private final Lots lots;
     private final LotUseRepository uses;
@@ -42,7 +47,7 @@ class StepIssue implements MaterialIssue {
                 use.position());
         List<MadeOf> tubes = asked == LotKind.TUBE ? byPlace(to) : List.of();
         if (tubes.isEmpty()) {
-            labels.forEach(label -> issue(act, label, asked, to));
+            labels.forEach(label -> issue(act, label, asked, to, use.begunAt()));
         } else {
             labels.forEach(label -> refuseUnlessIssued(label, tubes));
         }
@@ -75,11 +80,15 @@ class StepIssue implements MaterialIssue {
         }
     }
 
-    /** A step that was unticked and ticked again found its piece the first time. */
-    private void issue(Act act, String label, LotKind asked, Destination to) {
+    /**
+     * A step that was unticked and ticked again found its piece the first time. What an arc uses up is used anew in every
+     * loop, the same rod too.
+     */
+    private void issue(Act act, String label, LotKind asked, Destination to, Instant begunAt) {
         boolean known = uses.madeOf(to.serial()).stream()
                 .anyMatch(made -> made.lot().equals(LotRegister.label(label))
                         && !made.scrapped()
+                        && !(USED_UP.contains(asked) && made.at().isBefore(begunAt))
                         && made.part().equals(to.part())
                         && made.operation().equals(to.operation())
                         && made.position().equals(to.position()));

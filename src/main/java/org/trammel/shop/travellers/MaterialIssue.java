@@ -1,5 +1,6 @@
 package org.trammel.shop.travellers;
 
+import java.time.Instant;
 import org.trammel.shop.records.Act;
 
 /** Books a scanned lot to the frame when the step that asks for it is ticked. The module of the lots provides it. */
@@ -21,7 +22,8 @@ public interface MaterialIssue {
      * @param part part of the frame, empty for the whole
      * @param metal metal of the frame
      * @param operationCode operation it is used at
+     * @param begunAt when this loop of the operation began; what was used before it was used by an earlier one
      * @param position what it becomes, in the step's words
      */
-    record Use(String serial, String part, String metal, String operationCode, String position) {}
+    record Use(String serial, String part, String metal, String operationCode, Instant begunAt, String position) {}
 }

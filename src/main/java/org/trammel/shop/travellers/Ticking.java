@@ -3,6 +3,7 @@ package org.trammel.shop.travellers;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
@@ -185,6 +186,7 @@ class Ticking {
                                 traveller.part(),
                                 traveller.metal(),
                                 operation.code(),
+                                Objects.requireNonNullElse(operation.startedAt(), act.at()),
                                 step.text()));
     }
 

@@ -60,8 +60,8 @@ class NodeOpening {
         refuseWhatIsInTheWay(at);
         evidence.requireQualified(act, operationId, deed);
         welders.requireCovered(at.procedure(), at.head(), at.operation(), act.by(), deed);
-        String fillers = lots.require(at.head(), at.line().code(), LotKind.FILLER, at.procedure(), deed);
-        String gases = lots.require(at.head(), at.line().code(), LotKind.GAS, at.procedure(), deed);
+        String fillers = lots.require(at.head(), at.line(), LotKind.FILLER, at.procedure(), deed);
+        String gases = lots.require(at.head(), at.line(), LotKind.GAS, at.procedure(), deed);
         requirePurged(at, deed);
         String reason = order(at, node, entry.reason(), deed);
         BigDecimal most = at.procedure().tacks(at.line().code())

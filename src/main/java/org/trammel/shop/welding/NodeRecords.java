@@ -132,7 +132,8 @@ class NodeRecords {
                 mended.stream().filter(one -> one.openedId() == last.id()).toList();
         if (!since.isEmpty()) {
             // What is cut open is no weld: a concession allows one repair more, and stands for no arc.
-            return since.stream().allMatch(one -> one.nonconformance() == null || decided.conceded(one.nonconformance()))
+            return since.stream()
+                            .allMatch(one -> one.nonconformance() == null || decided.conceded(one.nonconformance()))
                     ? NodeRecord.State.TO_REPAIR
                     : NodeRecord.State.HELD;
         }

@@ -87,8 +87,8 @@ class WeldPages {
         model.addAttribute("w", sheet);
         model.addAttribute("lines", words.of(at.procedure()));
         model.addAttribute("purges", records.purges(operationId));
-        model.addAttribute("fillers", lots.inUse(at.head(), code, LotKind.FILLER));
-        model.addAttribute("gases", lots.inUse(at.head(), code, LotKind.GAS));
+        model.addAttribute("fillers", lots.inUse(at.head(), at.line(), LotKind.FILLER));
+        model.addAttribute("gases", lots.inUse(at.head(), at.line(), LotKind.GAS));
         model.addAttribute("photographed", atHand.photographed(operationId));
         model.addAttribute(
                 "asksHeat", at.procedure().welds(code) && content.heat().mostInterpass_degC() != null && begun);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -125,6 +126,28 @@ class KeptNodeTest extends AtTheTorch {
         refused(() -> keep(now, FIRST), "No earlier loop", "weld it");
     }
 
+    /** A reason lets a node be opened before the scan of its rod; the rod of the loop before is no rod of this one. */
+    @Test
+    void theRodOfAnEarlierLoopIsNotInUse() {
+        byAProcedure();
+        String rod = lot(LotKind.FILLER, "ER4643");
+        String gas = lot(LotKind.GAS, "ARGON");
+        Floor.Frame frame = frame("AL6061");
+        scan(frame, "filler", rod);
+        scan(frame, "gas", gas);
+        toTheLook(frame);
+        see(frame, SECOND, new WeldLooks.Sighting(Imperfection.CRACK, null, false, null, null, null));
+        clock.pass(java.time.Duration.ofMinutes(10));
+        decide(frame, Decision.REWORK);
+        refused(() -> begin(frame, SECOND, null, null, "only this one"), "No filler rod was scanned", "Scan the label");
+        scan(frame, "filler", rod);
+        refused(() -> begin(frame, SECOND, null, null, "only this one"), "No gas was scanned");
+        scan(frame, "gas", gas);
+        begin(frame, SECOND, null, null, "only this one");
+        assertThat(Objects.requireNonNull(record(frame, SECOND).opened()).fillers())
+                .isEqualTo(rod);
+    }
+
     /** Two repairs are allowed: the weld of each loop is one, the third is for the QA lead. */
     @Test
     void whatALoopWeldedAgainCountsAsARepairOfTheNode() {
@@ -176,7 +199,10 @@ class KeptNodeTest extends AtTheTorch {
 
     private Floor.Frame atTheLook() {
         byAProcedure();
-        Floor.Frame frame = atTheArc();
+        return toTheLook(atTheArc());
+    }
+
+    private Floor.Frame toTheLook(Floor.Frame frame) {
         for (String node : List.of(FIRST, SECOND, THIRD)) {
             begin(frame, node, null, null);
             end(frame, node);
