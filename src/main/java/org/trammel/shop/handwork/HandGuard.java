@@ -92,18 +92,20 @@ class HandGuard implements Awaited {
         return records.of(operation.operationId(), Set.of(proof));
     }
 
-    /** Asked for as soon as the shop keeps one of the kind for the metal. */
+    /** Asked for as soon as the shop ever kept one of the kind for the metal. */
     private @Nullable Refusal firstMissing(AtItsGate operation, String cannot, List<List<ToolKind>> wanted) {
         MetalFamily family = MetalFamily.of(operation.metal());
         HandRecord record = record(operation, Proof.CLEANED);
         return wanted.stream()
-                .filter(kinds -> tools.kept(family, kinds) && !record.touchedBy(kinds))
+                .filter(kinds -> tools.everKept(family, kinds) && !record.touchedBy(kinds))
                 .findFirst()
                 .map(kinds -> Refusal.state(
                         cannot,
                         "No " + kinds.stream().map(ToolKind::word).collect(Collectors.joining(" or ")) + " kept for "
                                 + family.word() + " was scanned at this operation.",
-                        "Scan the one in your hand" + SHEET))
+                        tools.inUse(family, kinds)
+                                ? "Scan the one in your hand" + SHEET
+                                : "None is in use any more. Let the QA lead register a new one, and scan that" + SHEET))
                 .orElse(null);
     }
 

@@ -15,4 +15,6 @@ interface ToolRepository extends Repository<ToolRow, Long> {
     List<ToolRow> findAllByOrderByFamilyAscKindAscCodeAsc();
 
     boolean existsByFamilyAndKindInAndRetiredOnIsNull(MetalFamily family, Collection<ToolKind> kinds);
+
+    boolean existsByFamilyAndKindIn(MetalFamily family, Collection<ToolKind> kinds);
 }

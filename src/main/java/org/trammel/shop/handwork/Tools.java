@@ -99,8 +99,13 @@ public class Tools {
         return row.tool();
     }
 
-    boolean kept(MetalFamily family, Collection<ToolKind> kinds) {
+    boolean inUse(MetalFamily family, Collection<ToolKind> kinds) {
         return tools.existsByFamilyAndKindInAndRetiredOnIsNull(family, kinds);
+    }
+
+    /** Whether the shop ever kept one: the last that is thrown away takes no proof with it. */
+    boolean everKept(MetalFamily family, Collection<ToolKind> kinds) {
+        return tools.existsByFamilyAndKindIn(family, kinds);
     }
 
     /** The tool, if it may touch that metal. */

@@ -72,6 +72,21 @@ class PrepTest extends AtTheBrushes {
         refused(() -> tools.retire(crew.act(qa), worn), "retired already");
     }
 
+    /** The last brush may be thrown away as contaminated; that brushes nothing. */
+    @Test
+    void theLastToolRetiredTakesTheProofNotWithIt() {
+        Floor.Frame frame = frame("TI", proven("brushed", Proof.BRUSHED));
+        tool(ToolKind.BRUSH, MetalFamily.TITANIUM, false);
+        tools.all().stream()
+                .filter(one -> one.family() == MetalFamily.TITANIUM && one.retiredOn() == null)
+                .filter(one -> one.kind() == ToolKind.BRUSH || one.kind() == ToolKind.FILE)
+                .forEach(one -> tools.retire(crew.act(qa), one.code()));
+        refused(() -> tick(frame, "brushed", worker), "kept for titanium was scanned", "None is in use any more");
+        String own = tool(ToolKind.BRUSH, MetalFamily.TITANIUM, false);
+        handwork.touched(crew.act(worker), at(frame), own);
+        tick(frame, "brushed", worker);
+    }
+
     @Test
     void aToolIsRegisteredOnceByWhoKeepsTheRegister() {
         String code = tool(ToolKind.FILE, MetalFamily.STEEL, false);
