@@ -156,20 +156,22 @@ class HandGuard implements Awaited {
                     "The film broke into drops: " + water.parts() + ". What is left on the metal welds with pores.",
                     "Clean and brush again from the start, then let the water run off once more.");
         }
-        // A film that broke once holds because of what was done since.
-        Instant cleaned = record.brokeAt() == null
-                ? Instant.MIN
-                : steps.allTicked(operation.operationId(), CLEANING).orElse(null);
+        // The film holds because of what was done to the metal; where no step here cleans, that was done before.
+        Instant cleaned =
+                steps.allTicked(operation.operationId(), CLEANING).orElse(null);
+        boolean again = record.brokeAt() != null;
         if (cleaned == null) {
             return Refusal.state(
                     cannot,
-                    "The film broke before, and the parts were not cleaned again since.",
+                    again
+                            ? "The film broke before, and the parts were not cleaned again since."
+                            : "The parts were not cleaned at this operation.",
                     "Tick the steps that clean and brush, each with what was used.");
         }
         return water.at().isBefore(cleaned)
                 ? Refusal.state(
                         cannot,
-                        "That the film holds was seen before the parts were cleaned again.",
+                        "That the film holds was seen before the parts were cleaned" + (again ? " again." : "."),
                         "Let the water run off once more.")
                 : null;
     }

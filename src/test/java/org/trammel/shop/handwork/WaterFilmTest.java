@@ -76,6 +76,27 @@ class WaterFilmTest extends AtTheBrushes {
         assertThat(floor.at(frame).line().code()).isEqualTo("999");
     }
 
+    /** Water that ran off before the cloth proves nothing of it, though no film ever broke. */
+    @Test
+    void aFilmSeenBeforeTheCleaningProvesNothingOfIt() {
+        String cleaner = tool(ToolKind.CLEANER, MetalFamily.TITANIUM, false);
+        String cloth = tool(ToolKind.CLOTH, MetalFamily.TITANIUM, false);
+        Floor.Frame frame =
+                frame("TI", proven("wiped", Proof.CLEANED), proven("water runs off in one film", Proof.WATER_BREAK));
+        handwork.water(crew.act(second), at(frame), new Handwork.WaterSeen(true, List.of("down tube")));
+        clock.pass(Duration.ofMinutes(1));
+        ticks.tick(
+                crew.act(worker),
+                List.of(step(frame, "wiped").stepId()),
+                new ProofEntry(List.of(cleaner, cloth), null, null, null),
+                null,
+                null);
+        refused(() -> tick(frame, "water runs off in one film", second), "seen before the parts were cleaned");
+        clock.pass(Duration.ofMinutes(1));
+        water(frame, true, "down tube");
+        assertThat(floor.at(frame).line().code()).isEqualTo("999");
+    }
+
     @Test
     void whoSaysNeitherHowNorWhereIsAskedForIt() {
         Floor.Frame frame = frame("STEEL", proven("water", Proof.WATER_BREAK));
