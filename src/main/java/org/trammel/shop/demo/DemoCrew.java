@@ -68,6 +68,7 @@ class DemoCrew {
         give("HS", "BRAZE", "ISO 13585", "2023-08-20", "2026-08-20");
         give("TR", "PENETRANT", "ISO 9712", "2022-05-31", "2027-05-31");
         give("TR", "NEAR-VISION", "yearly test of near vision", "2025-09-02", "2026-09-02");
+        give("SB", "VISUAL", "shop rule", "2024-01-08", null);
         give("SB", "ALIGN", "shop rule", "2024-01-08", null);
         give("RH", "OVEN", "shop rule", "2024-01-08", null);
         give("DO", "TORQUE", "shop rule", "2024-01-08", null);

@@ -157,8 +157,7 @@ class HandGuard implements Awaited {
                     "Clean and brush again from the start, then let the water run off once more.");
         }
         // The film holds because of what was done to the metal; where no step here cleans, that was done before.
-        Instant cleaned =
-                steps.allTicked(operation.operationId(), CLEANING).orElse(null);
+        Instant cleaned = steps.allTicked(operation.operationId(), CLEANING).orElse(null);
         boolean again = record.brokeAt() != null;
         if (cleaned == null) {
             return Refusal.state(

@@ -1,6 +1,7 @@
 package org.trammel.shop.handwork;
 
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.springframework.stereotype.Component;
@@ -15,6 +16,8 @@ import org.trammel.shop.travellers.Travellers;
 /** One act of handwork on a frame: the frame locked, the operation looked at, and who may. */
 @Component
 class HandTurn {
+
+    private static final Set<Proof> BY_EYE = EnumSet.of(Proof.WATER_BREAK, Proof.SERIAL_READ);
 
     private final HasCome hasCome;
     private final Travellers travellers;
@@ -62,13 +65,19 @@ class HandTurn {
 
     /**
      * Refuses unless the frame stands at the operation, a step asks for this, and the person works here. A hold stops no
-     * measuring.
+     * measuring. What only somebody's eyes prove is no apprentice's word alone.
      *
      * @param deed what is not done otherwise, as a sentence
      */
     At atHand(Act act, long operationId, Collection<Proof> any, String deed) {
         if (!crew.byId(act.by()).mayWork()) {
             throw Refusal.person(deed, "A reader changes nothing.", "Somebody who works here does it.");
+        }
+        if (any.stream().anyMatch(BY_EYE::contains) && !crew.byId(act.by()).maySign()) {
+            throw Refusal.person(
+                    deed,
+                    "A step rests on it, and an apprentice ticks and reads, and proves nothing.",
+                    "Call a worker who may sign; look together.");
         }
         At at = of(operationId);
         if (any.stream().noneMatch(at.asked()::contains)) {

@@ -30,6 +30,8 @@ record MayDo(String words, @Nullable LocalDate until, Standing.State state, bool
             "cold-set",
             "PENETRANT",
             "test with penetrant",
+            "VISUAL",
+            "look over welds",
             "OVEN",
             "load ovens",
             "TORQUE",

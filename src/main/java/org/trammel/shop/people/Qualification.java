@@ -8,7 +8,7 @@ import org.trammel.calc.units.QualificationDates;
 /**
  * A qualification or authorisation that a person holds.
  *
- * @param kind code that routes ask for, such as "WELD:AL:141", "BRAZE", "ALIGN", "PENETRANT", "OVEN"
+ * @param kind code that routes ask for, such as "WELD:AL:141", "BRAZE", "ALIGN", "PENETRANT", "VISUAL", "OVEN"
  * @param standard standard and edition, or the shop's own authorisation, as the QA lead wrote it
  * @param expiresOn last day; null if it has no end
  * @param sixMonthConfirmation whether it must be confirmed every six months

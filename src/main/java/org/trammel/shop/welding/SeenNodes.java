@@ -109,7 +109,8 @@ class SeenNodes {
 
     /**
      * What does not conform stays only by a concession, or where it was decided that it conforms and a newer look says so;
-     * what was undecided may be looked at again.
+     * what was undecided may be looked at again by somebody else, since whoever measured it once knows which figures a line of
+     * the table would cover.
      */
     private boolean stands(String serial, List<SeenNode.Look> looks) {
         return IntStream.range(0, looks.size()).allMatch(i -> {
@@ -132,7 +133,8 @@ class SeenNodes {
 
     private static boolean again(List<SeenNode.Look> looks, int i) {
         return looks.subList(i + 1, looks.size()).stream()
-                .anyMatch(later -> later.imperfection() == looks.get(i).imperfection());
+                .anyMatch(later -> later.imperfection() == looks.get(i).imperfection()
+                        && later.by() != looks.get(i).by());
     }
 
     /** Whether the node was looked at since for the same thing, or as a whole, and conforms. */

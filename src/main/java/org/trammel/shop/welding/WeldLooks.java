@@ -17,6 +17,8 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Proof;
+import org.trammel.shop.travellers.Provers;
 
 /** Records what is seen of the welds of a frame, and judges each imperfection by the table that the procedure names. */
 @Service
@@ -31,6 +33,7 @@ public class WeldLooks {
     private final WeldTurn turn;
     private final WeldFaults faults;
     private final Welders welders;
+    private final Provers provers;
     private final Crew crew;
     private final ActLog log;
 
@@ -41,6 +44,7 @@ public class WeldLooks {
             WeldTurn turn,
             WeldFaults faults,
             Welders welders,
+            Provers provers,
             Crew crew,
             ActLog log) {
         this.rows = rows;
@@ -49,6 +53,7 @@ public class WeldLooks {
         this.turn = turn;
         this.faults = faults;
         this.welders = welders;
+        this.provers = provers;
         this.crew = crew;
         this.log = log;
     }
@@ -93,6 +98,7 @@ public class WeldLooks {
         }
         WeldTurn.At at = turn.atHand(act, operationId, NOT_RECORDED);
         SeenNode known = node(at, node);
+        provers.require(act, operationId, Proof.LOOKED, NOT_RECORDED);
         requireOtherEyes(act, at);
         SeenNode.Look judged = judged(act, at, known, sighting);
         rows.saveAndFlush(new LookRow(operationId, node, judged, act));

@@ -98,6 +98,17 @@ class WaterFilmTest extends AtTheBrushes {
     }
 
     @Test
+    void anApprenticeAloneProvesNoFilm() {
+        Floor.Frame frame = frame("STEEL", proven("water", Proof.WATER_BREAK));
+        long apprentice = floor.hire(org.trammel.shop.people.Role.APPRENTICE);
+        refused(
+                () -> handwork.water(
+                        crew.act(apprentice), at(frame), new Handwork.WaterSeen(true, List.of("down tube"))),
+                "apprentice",
+                "may sign");
+    }
+
+    @Test
     void whoSaysNeitherHowNorWhereIsAskedForIt() {
         Floor.Frame frame = frame("STEEL", proven("water", Proof.WATER_BREAK));
         refused(

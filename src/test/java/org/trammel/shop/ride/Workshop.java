@@ -170,6 +170,7 @@ class Workshop {
                 act(owner), welder.id(), Qualification.of("WELD:AL:141", "ISO 9606-2", LAST_AUTUMN, NEXT_YEAR, false));
         qualify(aligner, "ALIGN");
         qualify(aligner, "PENETRANT");
+        qualify(aligner, "VISUAL");
         qualify(heatTreater, "OVEN");
         qualify(fitter, "TORQUE");
         for (int i = 0; i < STATIONS.length; i++) {

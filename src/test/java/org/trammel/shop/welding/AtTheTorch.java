@@ -34,6 +34,7 @@ import org.trammel.shop.people.Qualification;
 import org.trammel.shop.people.Qualifications;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Refusal;
+import org.trammel.shop.routes.Proof;
 import org.trammel.shop.routes.RouteSheet;
 import org.trammel.shop.routes.Signer;
 import org.trammel.shop.routes.StepSheet;
@@ -85,6 +86,9 @@ abstract class AtTheTorch {
 
     /** Who signs the look; nobody if empty. */
     protected List<Signer> looksSigned = List.of();
+
+    /** What whoever looks must hold; nothing if null. */
+    protected @Nullable String lookedBy;
 
     protected long qa;
     protected long owner;
@@ -161,14 +165,19 @@ abstract class AtTheTorch {
                                 .step(node("Node 3: down tube to head tube"))
                                 .sheet(),
                         looksSigned.isEmpty()
-                                ? op(look).step("looked at").sheet()
-                                : op(look).step("looked at")
+                                ? op(look).step(looked()).sheet()
+                                : op(look).step(looked())
                                         .hold(looksSigned.toArray(Signer[]::new))
                                         .sheet(),
                         op("999").step("on").sheet())
                 .sheet();
         return new RouteSheet(
                 0, "TEST", "test route", "A", metal, "HARDTAIL", drawn.operations(), drawn.clocks(), List.of());
+    }
+
+    private StepSheet looked() {
+        return new StepSheet(
+                "looked at", "", false, false, null, null, lookedBy, lookedBy == null ? null : Proof.LOOKED);
     }
 
     protected static StepSheet node(String text) {

@@ -124,6 +124,37 @@ class WeldLookTest extends AtTheTorch {
         refused(() -> signing.sign(crew.act(looker), at(frame), looker, Signer.SECOND), "took no part");
     }
 
+    /** Nine nodes without a finding are a word that the gate rests on. */
+    @Test
+    void whoLooksHoldsWhatTheStepAsksForAndIsNoApprentice() {
+        Floor.Frame frame = atTheLook();
+        long apprentice = floor.hire(Role.APPRENTICE);
+        refused(
+                () -> looks.see(crew.act(apprentice), at(frame), FIRST, WeldLooks.Sighting.nothing()),
+                "apprentice",
+                "may sign");
+        lookedBy = "VISUAL";
+        Floor.Frame asking = atTheLook();
+        refused(() -> see(asking, FIRST, WeldLooks.Sighting.nothing()), "VISUAL");
+        looker = floor.qualified("VISUAL", Role.ALIGNER);
+        see(asking, FIRST, WeldLooks.Sighting.nothing());
+    }
+
+    /** Who found a pore that no line covers does not measure it again until one does. */
+    @Test
+    void anUndecidedFindingIsLookedAtAgainBySomebodyElse() {
+        Floor.Frame frame = atTheLook();
+        WeldLooks.Sighting thin = new WeldLooks.Sighting(
+                Imperfection.UNDERCUT, new BigDecimal("0.05"), true, new BigDecimal("0.4"), null, null);
+        see(frame, FIRST, thin);
+        assertThat(looks.of(at(frame)).get(0).looks().get(0).verdict()).isEqualTo(LookVerdict.UNDECIDED);
+        see(frame, FIRST, undercut("0.05", true));
+        assertThat(looks.of(at(frame)).get(0).passes()).isFalse();
+        looker = floor.hire(Role.ALIGNER);
+        see(frame, FIRST, undercut("0.05", true));
+        assertThat(looks.of(at(frame)).get(0).passes()).isTrue();
+    }
+
     @Test
     void nobodyLooksOverTheOwnWeld() {
         Floor.Frame frame = atTheLook();
