@@ -1,5 +1,6 @@
 package org.trammel.shop.welding;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,8 @@ interface NodeDoneRepository extends Repository<NodeDoneRow, Long> {
     List<NodeDoneRow> findByOpenedIdOrderByNumber(long openedId);
 
     List<NodeDoneRow> findByOperationIdInOrderById(Collection<Long> operationIds);
+
+    List<NodeDoneRow> findByGaugeAndAtGreaterThanEqualOrderById(String gauge, Instant since);
 
     @Query("select distinct r.by from NodeDoneRow r where r.operationId = :operationId")
     Set<Long> peopleAt(long operationId);
