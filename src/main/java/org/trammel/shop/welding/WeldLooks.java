@@ -137,7 +137,7 @@ public class WeldLooks {
             return look(act, known, sighting, table, null, LookVerdict.CONFORMING, "Nothing found.", null);
         }
         refuseImpossible(found, sighting);
-        refuseThicker(at, sighting.wall_mm());
+        refuseThicker(at, known.node(), sighting.wall_mm());
         LimitSet set = limits.of(table);
         BigDecimal wall = sighting.wall_mm() == null ? BigDecimal.ONE : sighting.wall_mm();
         BigDecimal size = sighting.size() == null ? BigDecimal.ONE : sighting.size();
@@ -212,20 +212,17 @@ public class WeldLooks {
         }
     }
 
-    /** Most limits grow with the wall: one that the drawing does not have would let more through. */
-    private void refuseThicker(WeldTurn.At at, @Nullable BigDecimal wall) {
-        List<BigDecimal> walls = welders.walls(at.head());
-        if (wall == null || walls.isEmpty()) {
-            return;
-        }
-        BigDecimal thickest = walls.get(walls.size() - 1);
-        if (wall.compareTo(thickest) > 0) {
+    /** Most limits grow with the wall: one that the node does not have would let more through. */
+    private void refuseThicker(WeldTurn.At at, String node, @Nullable BigDecimal wall) {
+        BigDecimal thickest = welders.thickestAt(at.head(), node).orElse(null);
+        if (wall != null && thickest != null && wall.compareTo(thickest) > 0) {
             throw Refusal.input(
                     "wall",
                     NOT_RECORDED,
-                    "The wall, " + wall.toPlainString() + " mm, is thicker than any of the drawing; the thickest is "
+                    "The wall, " + wall.toPlainString() + " mm, is thicker than the thinner one at " + node
+                            + " by the drawing, "
                             + thickest.stripTrailingZeros().toPlainString() + " mm.",
-                    "Enter the thinner wall at the node.");
+                    "Enter the thinner wall at the node. Where the drawing is wrong, call the QA lead.");
         }
     }
 

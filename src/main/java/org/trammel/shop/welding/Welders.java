@@ -4,9 +4,12 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -137,6 +140,30 @@ class Welders {
                 .sorted()
                 .distinct()
                 .toList();
+    }
+
+    /**
+     * The thickest that the thinner wall of a node can be by the drawing: of the tubes that its words name, the thinnest by its
+     * thicker end; of a node that names none, the thinnest wall there is. Empty without a drawing.
+     */
+    Optional<BigDecimal> thickestAt(FrameSheet.Head head, String node) {
+        if (head.designRevisionId() == null) {
+            return Optional.empty();
+        }
+        String words = node.toLowerCase(Locale.ROOT);
+        Map<String, BigDecimal> ends = new HashMap<>();
+        designs.revision(head.designRevisionId()).geometry().forEach((input, typed) -> {
+            int wall = input.indexOf("_WALL");
+            if (wall > 0 && !input.contains("MIDDLE")) {
+                String tube = input.substring(0, wall).replace('_', ' ').toLowerCase(Locale.ROOT);
+                ends.merge(tube, new BigDecimal(typed), BigDecimal::max);
+            }
+        });
+        return ends.entrySet().stream()
+                .filter(tube -> words.contains(tube.getKey()))
+                .map(Map.Entry::getValue)
+                .min(Comparator.naturalOrder())
+                .or(() -> walls(head).stream().findFirst());
     }
 
     private static Set<String> called(String metal) {

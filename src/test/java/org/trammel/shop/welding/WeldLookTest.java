@@ -1,19 +1,29 @@
 package org.trammel.shop.welding;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.anyLong;
+import static org.mockito.Mockito.when;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.calc.welding.Imperfection;
+import org.trammel.shop.designs.DesignSheet;
+import org.trammel.shop.designs.DesignState;
+import org.trammel.shop.designs.Designs;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.nonconformance.Decision;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.routes.Signer;
+import org.trammel.shop.travellers.FrameSheet;
+import org.trammel.shop.travellers.Travellers;
 
 class WeldLookTest extends AtTheTorch {
 
@@ -23,6 +33,15 @@ class WeldLookTest extends AtTheTorch {
 
     @Autowired
     private WeldLooks looks;
+
+    @Autowired
+    private Welders welders;
+
+    @Autowired
+    private Designs designs;
+
+    @Autowired
+    private Travellers travellers;
 
     private long looker;
 
@@ -153,6 +172,61 @@ class WeldLookTest extends AtTheTorch {
         looker = floor.hire(Role.ALIGNER);
         see(frame, FIRST, undercut("0.05", true));
         assertThat(looks.of(at(frame)).get(0).passes()).isTrue();
+    }
+
+    /** Seat tube of 0.8 mm and down tube of 1.2 mm with an end of 1.6: a limit may not be drawn from another node's wall. */
+    @ParameterizedTest
+    @CsvSource({
+        "Node 2: seat tube to shell, 0.8, 0.81",
+        "Node 1: down tube to shell, 1.6, 1.61",
+        "Node 3: down tube to head tube, 1.6, 1.7"
+    })
+    void theWallIsNoThickerThanTheTubesOfTheNode(String node, String most, String above) {
+        Floor.Frame frame = atTheLook();
+        drawn(Map.of(
+                "DOWN_TUBE_WALL",
+                "1.2",
+                "DOWN_TUBE_WALL_AT_HEAD",
+                "1.6",
+                "SEAT_TUBE_WALL",
+                "0.8",
+                "TOP_TUBE_WALL",
+                "2"));
+        refused(() -> see(frame, node, pore(above)), "is thicker than the thinner one at " + node, most + " mm");
+        see(frame, node, pore(most));
+    }
+
+    /** A bridge is no tube of the drawing: the thinnest of all counts. */
+    @Test
+    void aNodeThatNamesNoTubeIsNoThickerThanTheThinnest() {
+        FrameSheet.Head head = travellers.head(atTheLook().travellerId());
+        drawn(Map.of("DOWN_TUBE_WALL", "1.2", "SEAT_TUBE_WALL", "0.8"));
+        assertThat(welders.thickestAt(head, "Node 9: bridges, last weld")).contains(new BigDecimal("0.8"));
+        assertThat(welders.thickestAt(head, "Node 4: seat tube to down tube")).contains(new BigDecimal("0.8"));
+    }
+
+    private static WeldLooks.Sighting pore(String wall) {
+        return new WeldLooks.Sighting(
+                Imperfection.SINGLE_PORE, new BigDecimal("0.1"), false, new BigDecimal(wall), null, null);
+    }
+
+    private void drawn(Map<String, String> geometry) {
+        when(designs.revision(anyLong()))
+                .thenAnswer(i -> new DesignSheet(
+                        i.<Long>getArgument(0),
+                        1,
+                        "T-1",
+                        "A",
+                        DesignState.RELEASED,
+                        "AL6061",
+                        "HARDTAIL",
+                        "test frame",
+                        null,
+                        Map.of(),
+                        geometry,
+                        List.of(),
+                        null,
+                        null));
     }
 
     @Test
