@@ -41,6 +41,21 @@ public enum Imperfection {
         return unit;
     }
 
+    /** Whether its size is taken from the wall, so that one as large as the wall is a hole. */
+    public boolean eatsWall() {
+        return switch (this) {
+            case UNDERCUT,
+                    SURFACE_PORE,
+                    SINGLE_PORE,
+                    UNIFORM_POROSITY,
+                    CLUSTER,
+                    CRATER_PIPE,
+                    ROOT_NOT_PENETRATED,
+                    ROOT_CONCAVITY -> true;
+            default -> false;
+        };
+    }
+
     /** Whether it conforms to no level, whatever a table says. */
     public boolean never() {
         return never;

@@ -19,7 +19,8 @@ public record WeldFinding(boolean conforming, @Nullable BigDecimal limit, String
      * @param size as measured, in the unit of the imperfection
      * @param isShort as the standard of the table says what is short
      * @param table the lines of one table
-     * @return no answer where the table does not speak of it, or where a size is missing
+     * @return no answer where the table does not speak of it, where its limit reaches through the wall, or where a size is
+     *     missing
      */
     public static Answer<WeldFinding> of(
             Imperfection imperfection,
@@ -46,9 +47,16 @@ public record WeldFinding(boolean conforming, @Nullable BigDecimal limit, String
                     "The table has no line for " + imperfection.word() + " at level " + level + " in a wall of "
                             + WeldLimit.said(sizes.wall()) + " mm.");
         }
-        return lines.get(0)
-                .at(sizes)
-                .then(limit -> Answer.of(judged(lines.get(0), imperfection, size, isShort, limit)));
+        return lines.get(0).at(sizes).then(limit -> {
+            WeldFinding finding = judged(lines.get(0), imperfection, size, isShort, limit);
+            return finding.conforming() && imperfection.eatsWall() && limit.compareTo(sizes.wall()) >= 0
+                    ? Answer.none(
+                            "imperfection",
+                            "The line for " + imperfection.word() + " at level " + level + " allows "
+                                    + WeldLimit.said(limit) + " mm, which is all of a wall of "
+                                    + WeldLimit.said(sizes.wall()) + " mm: it does not speak of so thin a wall.")
+                    : Answer.of(finding);
+        });
     }
 
     private static WeldFinding judged(

@@ -108,6 +108,24 @@ class WeldFindingTest {
                 .contains("not above 0");
     }
 
+    /** EN 25817:1992, level C, undercut 1 mm, as its table was reprinted without a range of walls; what is left of 0.8 mm, by hand. */
+    @Test
+    void aLimitThatReachesThroughTheWallIsNoLimitForIt() {
+        List<WeldLimit> old =
+                List.of(line("C", Imperfection.UNDERCUT, null, null, "1", "0", WeldLimit.Size.WALL, null, false));
+        assertThat(gap(find(old, Imperfection.UNDERCUT, "0.05", false, "C", "0.8", null)))
+                .contains("allows 1 mm", "all of a wall of 0.8 mm");
+        assertThat(gap(find(old, Imperfection.UNDERCUT, "1", false, "C", "1", null)))
+                .contains("all of a wall of 1 mm");
+        assertThat(judged(old, Imperfection.UNDERCUT, "1.01", false, "C", "0.8").conforming())
+                .isFalse();
+        assertThat(judged(old, Imperfection.UNDERCUT, "1", false, "C", "1.01").conforming())
+                .isTrue();
+        assertThat(judged(PORES, Imperfection.UNIFORM_POROSITY, "0.5", false, "C", "0.9")
+                        .conforming())
+                .isTrue();
+    }
+
     @Test
     void aLineIsSaidAsATablePrintsIt() {
         assertThat(LEVEL_C.stream().map(WeldLimit::words))
