@@ -33,6 +33,34 @@ final class LimitLines {
         return lines;
     }
 
+    /** Lines that are entered: of one level no two speak of the same thing in the same wall, since only one could judge it. */
+    static List<WeldLimit> parted(String deed, String typed) {
+        List<WeldLimit> lines = read(deed, typed);
+        for (int i = 0; i < lines.size(); i++) {
+            WeldLimit one = lines.get(i);
+            if (lines.subList(i + 1, lines.size()).stream().anyMatch(other -> meet(one, other))) {
+                throw Refusal.input(
+                        "lines",
+                        deed,
+                        "At level " + one.level() + " two lines for "
+                                + one.imperfection().word() + " speak of the same walls.",
+                        "Let one end where the other begins, or leave one out.");
+            }
+        }
+        return lines;
+    }
+
+    private static boolean meet(WeldLimit one, WeldLimit other) {
+        return one.level().equals(other.level())
+                && one.imperfection() == other.imperfection()
+                && beginsBefore(one, other)
+                && beginsBefore(other, one);
+    }
+
+    private static boolean beginsBefore(WeldLimit one, WeldLimit other) {
+        return one.over() == null || other.upTo() == null || one.over().compareTo(other.upTo()) < 0;
+    }
+
     private static WeldLimit line(String deed, String line) {
         String[] places = Arrays.stream(line.split(";", -1)).map(String::strip).toArray(String[]::new);
         if (places.length < PLACES - 1 || places.length > PLACES) {

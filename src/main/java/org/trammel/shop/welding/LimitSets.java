@@ -75,7 +75,7 @@ public class LimitSets {
                                 TypedText.line("standard", "The standard", deed, content.standard(), 60),
                                 TypedText.line("edition", "The edition", deed, content.edition(), 60),
                                 TypedText.line("source", "The source", deed, content.source(), 400),
-                                LimitLines.read(deed, content.lines()),
+                                LimitLines.parted(deed, content.lines()),
                                 act.by(),
                                 act.at()),
                         act))

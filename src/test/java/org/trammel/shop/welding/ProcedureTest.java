@@ -130,8 +130,51 @@ class ProcedureTest {
                 .noneMatch(set -> set.source().contains("memory"));
         LimitSet set = limits.of("iso-10042-1992");
         assertThat(set.lines()).hasSize(18);
-        assertThat(limits.of("ISO-5817-2014").lines())
-                .noneMatch(line -> line.level().equals("B"));
+    }
+
+    /**
+     * ISO 5817:2014 as far as its table was read in public excerpts: of level D these lines alone, of level B none. What else
+     * somebody remembers of them is no line of it.
+     */
+    @Test
+    void theTableOfSteelHoldsTheLinesThatWereReadAndNoOther() {
+        List<WeldLimit> lines = limits.of("ISO-5817-2014").lines();
+        assertThat(lines).noneMatch(line -> line.level().equals("B"));
+        assertThat(lines)
+                .filteredOn(line -> line.level().equals("D"))
+                .extracting(line -> line.imperfection() + " " + line.words())
+                .containsExactlyInAnyOrder(
+                        "SURFACE_PORE 0.3 t mm",
+                        "SURFACE_PORE 0.3 t, at most 3 mm",
+                        "CRATER_PIPE 0.2 t, at most 2 mm",
+                        "ROOT_NOT_PENETRATED short ones, 0.2 t, at most 2 mm");
+        assertThat(limits.of("EN-25817-1992").lines()).hasSize(15);
+    }
+
+    /** A reprint without a range of walls says so; a line that says none reaches the thinnest tube. */
+    @Test
+    void aTableReadWithoutItsRangeOfWallsSaysSo() {
+        assertThat(limits.all().stream().filter(set -> set.by() == 0))
+                .filteredOn(set -> set.lines().stream().allMatch(line -> line.over() == null))
+                .hasSize(2)
+                .allMatch(set -> set.what().contains("prints no range of walls"));
+    }
+
+    @Test
+    void noTwoLinesOfATableSpeakOfOneWall() {
+        long qa = crew.hire(Role.QA_LEAD);
+        refused(
+                () -> limits.enter(
+                        crew.act(qa),
+                        "T-" + number,
+                        table("C; undercut; 0.5; 3; 0; 0,1; t; ;\nC; undercut; 2; ; 0; 0,2; t; ;")),
+                "two lines",
+                "undercut");
+        limits.enter(
+                crew.act(qa),
+                "T-" + number,
+                table(
+                        "C; undercut; 0.5; 3; 0; 0,1; t; ;\nC; undercut; 3; ; 0; 0,2; t; ;\nD; undercut; 2; ; 0; 0,2; t; ;"));
     }
 
     @Test
