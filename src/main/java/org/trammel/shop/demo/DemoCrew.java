@@ -65,7 +65,16 @@ class DemoCrew {
         weld("PW", "WELD:AL:141", "ISO 9606-2", "aluminium", "2024-11-30", "2026-11-30", "2025-09-20");
         weld("PW", "WELD:STEEL:141", "ISO 9606-1", "steel", "2025-01-15", "2027-01-15", "2025-07-11");
         weld("HS", "WELD:TI:141", "ISO 9606-5", "titanium", "2024-09-01", "2026-09-01", "2025-08-29");
-        give("HS", "BRAZE", "ISO 13585", "2023-08-20", "2026-08-20");
+        qualifications.enter(
+                acts.by("ME"),
+                acts.id("HS"),
+                Qualification.of(
+                                "BRAZE",
+                                "ISO 13585",
+                                LocalDate.parse("2023-08-20"),
+                                LocalDate.parse("2026-08-20"),
+                                false)
+                        .covering("steel", "912", new BigDecimal("0.5"), new BigDecimal("3.0"), "FW"));
         give("TR", "PENETRANT", "ISO 9712", "2022-05-31", "2027-05-31");
         give("TR", "NEAR-VISION", "yearly test of near vision", "2025-09-02", "2026-09-02");
         give("SB", "VISUAL", "shop rule", "2024-01-08", null);

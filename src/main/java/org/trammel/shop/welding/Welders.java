@@ -104,16 +104,20 @@ class Welders {
                 .toList();
     }
 
-    /** What it does not reach, as the end of a sentence; null if it reaches all. What it leaves open has no bound. */
+    /** What it does not reach, as the end of a sentence; null if it reaches all. What it leaves empty it does not reach. */
     private static @Nullable String gap(Qualification held, NewProcedure asked, List<BigDecimal> walls) {
         String standard = asked.papers().welderStandard();
-        if (!pressed(held.standard()).startsWith(pressed(standard))) {
+        if (!isPart(pressed(held.standard()), pressed(standard))) {
             return "the procedure asks for " + standard + ".";
         }
-        if (held.metal() != null && words(held.metal()).stream().noneMatch(called(asked.metal())::contains)) {
+        String empty = firstEmpty(held);
+        if (empty != null) {
+            return "it names no " + empty + ", and what it leaves empty it does not cover.";
+        }
+        if (!isFor(words(Objects.requireNonNull(held.metal())), asked.metal())) {
             return "it is for " + held.metal() + ".";
         }
-        if (held.process() != null && !words(held.process()).contains(asked.process())) {
+        if (!words(Objects.requireNonNull(held.process())).contains(asked.process())) {
             return "it is for process " + held.process() + ", and this is " + asked.process() + ".";
         }
         for (BigDecimal wall : walls) {
@@ -122,10 +126,44 @@ class Welders {
                         + " mm, and one of " + wall.toPlainString() + " mm is welded.";
             }
         }
-        if (held.joint() != null && !words(held.joint()).containsAll(asked.joints())) {
+        if (!words(Objects.requireNonNull(held.joint())).containsAll(asked.joints())) {
             return "it is for " + held.joint() + ", and " + String.join(" and ", asked.joints()) + " are welded.";
         }
         return null;
+    }
+
+    private static @Nullable String firstEmpty(Qualification held) {
+        if (blank(held.metal())) {
+            return "metal";
+        }
+        if (blank(held.process())) {
+            return "process";
+        }
+        if (held.thicknessFromMm() == null && held.thicknessToMm() == null) {
+            return "range of walls";
+        }
+        return blank(held.joint()) ? "joint" : null;
+    }
+
+    private static boolean blank(@Nullable String typed) {
+        return typed == null || typed.isBlank();
+    }
+
+    /** The standard itself or an edition of it; one of several parts is none of the others, nor a standard without parts. */
+    private static boolean isPart(String held, String asked) {
+        if (!held.startsWith(asked)) {
+            return false;
+        }
+        String rest = held.substring(asked.length());
+        return rest.isEmpty() || rest.charAt(0) != '-' && !Character.isDigit(rest.charAt(0));
+    }
+
+    /** Of one that names an alloy the alloy counts, not its family. */
+    private static boolean isFor(Set<String> named, String metal) {
+        boolean alloy = named.stream().anyMatch(word -> word.endsWith("6061") || word.endsWith("7005"));
+        return named.stream()
+                .filter(word -> !alloy || word.endsWith("6061") || word.endsWith("7005"))
+                .anyMatch(called(metal)::contains);
     }
 
     /** Walls at the ends of the tubes of the drawing, thinnest first; a butted tube is not welded in its middle. */

@@ -42,11 +42,12 @@ final class LeftAtTheTorch {
                         shop.act(qa),
                         worker,
                         Qualification.of(
-                                "WELD:AL:141",
-                                "ISO 9606-2",
-                                LocalDate.of(2025, 1, 1),
-                                LocalDate.of(2027, 1, 1),
-                                false));
+                                        "WELD:AL:141",
+                                        "ISO 9606-2",
+                                        LocalDate.of(2025, 1, 1),
+                                        LocalDate.of(2027, 1, 1),
+                                        false)
+                                .covering("aluminium", "141", new BigDecimal("0.5"), BigDecimal.TEN, "FW"));
         WholeShop.Frame frame = shop.frame(SmallRoute.of(SmallRoute.op(operation)
                         .qualified("WELD:AL:141")
                         .step(new StepSheet("node", "", false, true, null, null, null))
@@ -116,6 +117,6 @@ final class LeftAtTheTorch {
                 new HeatRules(null, null, null, null, 0),
                 new NodeRules(null, null, null, false, false, 2),
                 new LookRules("", "", ""),
-                new Papers("ISO 9606", "shop rule", "1", "sheet"));
+                new Papers("ISO 9606-2", "shop rule", "1", "sheet"));
     }
 }

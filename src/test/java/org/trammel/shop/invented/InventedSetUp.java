@@ -135,6 +135,8 @@ public abstract class InventedSetUp {
                 "0,5",
                 "thicknessToMm",
                 "2,5",
+                "joint",
+                "BW, FW",
                 "issuedOn",
                 "2026-01-10",
                 "expiresOn",

@@ -167,7 +167,10 @@ class Workshop {
         other = hire("OT", "Otho Tveit", Role.STATION_WORKER);
         qualify(cutter, "CONDUCTIVITY");
         qualifications.enter(
-                act(owner), welder.id(), Qualification.of("WELD:AL:141", "ISO 9606-2", LAST_AUTUMN, NEXT_YEAR, false));
+                act(owner),
+                welder.id(),
+                Qualification.of("WELD:AL:141", "ISO 9606-2", LAST_AUTUMN, NEXT_YEAR, false)
+                        .covering("aluminium", "141", new BigDecimal("0.7"), new BigDecimal("3"), "BW, FW"));
         qualify(aligner, "ALIGN");
         qualify(aligner, "PENETRANT");
         qualify(aligner, "VISUAL");

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -45,6 +46,8 @@ import org.trammel.shop.travellers.Signing;
 /** A shop with a procedure of the test's own, a welder who is qualified for it, and what welds are measured with. */
 @FloorTest
 abstract class AtTheTorch {
+
+    private static final Map<String, String> METALS = Map.of("AL", "aluminium", "TI", "titanium", "STEEL", "steel");
 
     private static final AtomicInteger NUMBER = new AtomicInteger();
 
@@ -133,12 +136,14 @@ abstract class AtTheTorch {
                 new LookRules("", "", ""));
     }
 
+    /** For the metal and the process that the kind is called after. */
     protected static Qualification held(
             String kind, String standard, @Nullable String from, @Nullable String to, @Nullable String joint) {
+        String[] of = kind.split(":");
         return Qualification.of(kind, standard, LocalDate.of(2025, 1, 1), LocalDate.of(2027, 1, 1), false)
                 .covering(
-                        null,
-                        null,
+                        of.length < 3 ? "steel" : METALS.get(of[1]),
+                        of.length < 3 ? "912" : of[2],
                         from == null ? null : new BigDecimal(from),
                         to == null ? null : new BigDecimal(to),
                         joint);

@@ -3,13 +3,18 @@ package org.trammel.shop.welding;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.shop.floor.Floor;
 import org.trammel.shop.materials.LotKind;
 import org.trammel.shop.nonconformance.Decision;
+import org.trammel.shop.people.Qualification;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
@@ -109,25 +114,52 @@ class NodeTest extends AtTheTorch {
         inForce(plain());
         Floor.Frame frame = atTheArc();
         long right = welder;
+        BigDecimal wall = new BigDecimal("0.7");
         welder = welder(held(kind, "ISO 9606-2", "1.5", "3", "BW, FW"));
         refused(() -> begin(frame, "Node 1", null, null), "for walls of 1.5 to 3 mm", "0.7");
         welder = welder(held(kind, "ISO 9606-2", "0.7", "3", "BW"));
         refused(() -> begin(frame, "Node 1", null, null), "it is for BW, and BW and FW are welded");
         welder = welder(held(kind, "shop rule", null, null, null));
-        refused(() -> begin(frame, "Node 1", null, null), "the procedure asks for ISO 9606");
-        welder = welder(held(kind, "ISO 9606-2", "0.7", "3", null).covering("steel", "141", null, null, null));
+        refused(() -> begin(frame, "Node 1", null, null), "the procedure asks for ISO 9606-2");
+        welder = welder(held(kind, "ISO 9606-1", "0.7", "3", "BW, FW"));
+        refused(() -> begin(frame, "Node 1", null, null), "the procedure asks for ISO 9606-2");
+        welder = welder(held(kind, "ISO 9606-2", "0.7", "3", null).covering("steel", "141", wall, wall, "BW, FW"));
         refused(() -> begin(frame, "Node 1", null, null), "it is for steel");
-        welder = welder(held(kind, "ISO 9606-2", "0.7", "3", null).covering("aluminium", "131", null, null, null));
+        welder = welder(held(kind, "ISO 9606-2", "0.7", "3", null).covering("aluminium", "131", wall, wall, "BW, FW"));
         refused(() -> begin(frame, "Node 1", null, null), "it is for process 131, and this is 141");
         welder = floor.hire(Role.WELDER);
         refused(() -> begin(frame, "Node 1", null, null), "holds no qualification to weld aluminium (WELD:AL:141)");
-        welder = welder(held(kind, "ISO 9606-2", null, null, null).covering("aluminium", "141", null, null, null));
+        welder = welder(held(kind, "ISO 9606-2:2004", "0.7", "3", null)
+                .covering("EN AW-6061", "141", new BigDecimal("0.7"), null, "BW, FW"));
         begin(frame, "Node 1", null, null);
         welder = welder(held(kind, "ISO 9606-2", "1.5", "3", null));
         refused(() -> end(frame, "Node 1"), "for walls of 1.5 to 3 mm");
         welder = right;
         end(frame, "Node 1");
         assertThat(record(frame, "Node 1").ticked()).isTrue();
+    }
+
+    /** What is left empty on a certificate was not tested, and one alloy is not the other. */
+    @ParameterizedTest
+    @CsvSource({
+        ", 141, 0.7, 3, 'BW, FW', it names no metal",
+        "aluminium, , 0.7, 3, 'BW, FW', it names no process",
+        "aluminium, 141, , , 'BW, FW', it names no range of walls",
+        "aluminium, 141, 0.7, 3, , it names no joint",
+        "AL 7005, 141, 0.7, 3, 'BW, FW', it is for AL 7005"
+    })
+    void whatAQualificationLeavesEmptyItDoesNotCover(
+            @Nullable String metal,
+            @Nullable String process,
+            @Nullable BigDecimal from,
+            @Nullable BigDecimal to,
+            @Nullable String joint,
+            String gap) {
+        inForce(plain());
+        Floor.Frame frame = atTheArc();
+        welder = welder(Qualification.of(kind, "ISO 9606-2", LocalDate.of(2025, 1, 1), LocalDate.of(2027, 1, 1), false)
+                .covering(metal, process, from, to, joint));
+        refused(() -> begin(frame, "Node 1", null, null), gap);
     }
 
     @Test

@@ -117,7 +117,7 @@ class TitaniumAndBrazeTest extends AtTheTorch {
                 new LookRules("", "", ""),
                 new Papers("ISO 13585", "shop rule", "1", "written for a test")));
         kind = "BRAZE";
-        welder = welder(held(kind, "ISO 13585", null, null, "FW"));
+        welder = welder(held(kind, "ISO 13585", "0.5", "3", "FW"));
         Floor.Frame tig = frame("STEEL");
         assertThat(procedures.guarding(floor.sheet(tig).head(), weld, null)).isEmpty();
         Floor.Frame frame = brazed();

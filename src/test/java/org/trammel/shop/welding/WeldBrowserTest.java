@@ -73,8 +73,13 @@ class WeldBrowserTest extends AtOneStation {
         qualifications.enter(
                 crew.act(crew.hire(Role.QA_LEAD)),
                 keeper,
-                Qualification.of(
-                        "WELD:AL:141", "ISO 9606-2", LocalDate.of(2025, 1, 1), LocalDate.of(2027, 1, 1), false));
+                Qualification.of("WELD:AL:141", "ISO 9606-2", LocalDate.of(2025, 1, 1), LocalDate.of(2027, 1, 1), false)
+                        .covering(
+                                "aluminium",
+                                "141",
+                                new java.math.BigDecimal("0.5"),
+                                new java.math.BigDecimal("10"),
+                                "BW, FW"));
         page.locator("summary:has-text('Before its turn')").first().click();
         page.locator("form:has(button:has-text('Open it now')) input[name=reason]")
                 .first()

@@ -35,7 +35,8 @@ final class Written {
                         1),
                 new NodeRules(null, null, null, false, false, 2),
                 new LookRules("C", "B: head tube", "ISO-5817-2014"),
-                new Papers("ISO 9606", "ISO 15609-1", "2019", "written for a test"));
+                new Papers(
+                        metal.equals("TI") ? "ISO 9606-5" : "ISO 9606-2", "ISO 15609-1", "2019", "written for a test"));
     }
 
     static NewProcedure with(NewProcedure c, HeatRules heat, NodeRules nodes, LookRules looks) {
