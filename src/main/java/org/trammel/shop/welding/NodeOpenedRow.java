@@ -47,6 +47,9 @@ class NodeOpenedRow {
     @Column(name = "most_interpass_degc")
     private @Nullable BigDecimal mostInterpass_degC;
 
+    @Column(name = "interpass_guard_degc")
+    private @Nullable BigDecimal interpassGuard_degC;
+
     @Column(name = "gauge")
     private @Nullable String gauge;
 
@@ -73,6 +76,7 @@ class NodeOpenedRow {
         this.gases = opened.gases();
         this.interpass_degC = opened.interpass_degC();
         this.mostInterpass_degC = opened.mostInterpass_degC();
+        this.interpassGuard_degC = opened.interpassGuard_degC();
         this.gauge = opened.gauge();
         this.reason = opened.reason();
         this.by = act.by();
@@ -93,6 +97,7 @@ class NodeOpenedRow {
     }
 
     NodeRecord.Opened opened() {
-        return new NodeRecord.Opened(id, fillers, gases, interpass_degC, mostInterpass_degC, gauge, reason, by, at);
+        return new NodeRecord.Opened(
+                id, fillers, gases, interpass_degC, mostInterpass_degC, interpassGuard_degC, gauge, reason, by, at);
     }
 }

@@ -76,6 +76,7 @@ class NodeOpening {
                 gases,
                 asked ? entry.interpass_degC() : null,
                 asked ? most : null,
+                gauge == null ? null : gauges.guard(gauge),
                 gauge == null ? null : gauge.code(),
                 reason,
                 act.by(),
@@ -179,11 +180,16 @@ class NodeOpening {
         }
         Means gauge =
                 gauges.read(entry.gauge() == null ? "" : entry.gauge(), "gauge", WeldGauges.HEAT, "°C", read, deed);
-        if (read.compareTo(most) > 0) {
+        BigDecimal guard = gauges.guard(gauge);
+        if (read.add(guard).compareTo(most) > 0) {
             throw Refusal.input(
                     "interpass",
                     deed,
-                    "The frame is at " + said(read) + " °C beside the last bead; at most " + said(most)
+                    "The frame is at " + said(read) + " °C beside the last bead"
+                            + (guard.signum() == 0
+                                    ? ""
+                                    : ", and the doubt of " + gauge.code() + " counts " + said(guard) + " °C")
+                            + "; at most " + said(most)
                             + " °C are allowed between nodes.",
                     "Let it cool, and read it again.");
         }

@@ -63,6 +63,7 @@ public record NodeRecord(
      * A node begun.
      *
      * @param interpass_degC beside the last bead; null where it was not asked
+     * @param interpassGuard_degC what the doubt of the thermometer took from the limit
      * @param reason why it was begun before an earlier one
      */
     public record Opened(
@@ -71,6 +72,7 @@ public record NodeRecord(
             String gases,
             @Nullable BigDecimal interpass_degC,
             @Nullable BigDecimal mostInterpass_degC,
+            @Nullable BigDecimal interpassGuard_degC,
             @Nullable String gauge,
             @Nullable String reason,
             long by,

@@ -1,7 +1,6 @@
 package org.trammel.shop.welding;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +13,6 @@ import org.trammel.shop.records.Act;
 import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
-import org.trammel.shop.settings.Settings;
 
 /** Records the oxygen inside a frame. One above the limit is recorded too, and no arc is struck on it. */
 @Service
@@ -29,14 +27,12 @@ public class Purges {
     private final PurgeRepository rows;
     private final WeldTurn turn;
     private final WeldGauges gauges;
-    private final Settings settings;
     private final ActLog log;
 
-    Purges(PurgeRepository rows, WeldTurn turn, WeldGauges gauges, Settings settings, ActLog log) {
+    Purges(PurgeRepository rows, WeldTurn turn, WeldGauges gauges, ActLog log) {
         this.rows = rows;
         this.turn = turn;
         this.gauges = gauges;
-        this.settings = settings;
         this.log = log;
     }
 
@@ -81,9 +77,7 @@ public class Purges {
                     "Read the meter at the outlet, in ppm.");
         }
         Means meter = gauges.read(entry.gauge(), "gauge", WeldGauges.OXYGEN, "ppm", oxygen, deed);
-        BigDecimal guard = meter.u() == null
-                ? BigDecimal.ZERO
-                : settings.number("guard.factor").multiply(meter.u()).setScale(2, RoundingMode.CEILING);
+        BigDecimal guard = gauges.guard(meter);
         Purge purge = value(Purge.to(most), deed);
         BigDecimal room = inside("room", "The volume inside", entry.room_L(), MOST_ROOM_L, "L", deed);
         BigDecimal flow = inside("flow", "The flow", entry.flow_L_per_min(), MOST_FLOW_L_PER_MIN, "L/min", deed);

@@ -1,6 +1,7 @@
 package org.trammel.shop.welding;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,13 @@ class WeldGauges {
         String kind = kinds.stream().filter(own::contains).findFirst().orElse(kinds.get(0));
         gauges.keep(List.of(code));
         return gauges.require(code, kind, unit, List.of(figure), settings.today());
+    }
+
+    /** What the doubt of a reading takes from an upper limit. */
+    BigDecimal guard(Means means) {
+        return means.u() == null
+                ? BigDecimal.ZERO
+                : settings.number("guard.factor").multiply(means.u()).setScale(2, RoundingMode.CEILING);
     }
 
     Map<String, String> usable(List<String> kinds, String unit) {

@@ -48,7 +48,11 @@ class NodeTest extends AtTheTorch {
         refused(() -> begin(frame, "Node 2", "120.5", hot), "120,5 °C", "at most 120 °C", "Let it cool");
         refused(() -> begin(frame, "Node 2", "80", ""), "not said what it was read with");
         refused(() -> begin(frame, "Node 2", "80", gauge("HYGRO", "°C", "1")), "asks for infrared thermometer");
-        begin(frame, "Node 2", "120", hot);
+        // Guard band 1.65 · 2 °C = 3.3 °C, so that 116.7 °C is the last reading a node may be begun on.
+        refused(() -> begin(frame, "Node 2", "116.8", hot), "116,8 °C", "the doubt of " + hot + " counts 3,3 °C");
+        begin(frame, "Node 2", "116.7", hot);
+        NodeRecord.Opened begun = Objects.requireNonNull(record(frame, "Node 2").opened());
+        assertThat(begun.interpassGuard_degC()).isEqualByComparingTo("3.3");
         end(frame, "Node 2");
         begin(frame, "Node 3", "60", hot);
         WeldSheet sheet = end(frame, "Node 3");
