@@ -12,6 +12,8 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.BeanFactory;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -19,6 +21,8 @@ import org.trammel.shop.ShopTest;
 import org.trammel.shop.designs.PlantedGate;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
+import org.trammel.shop.gauges.Failure;
+import org.trammel.shop.gauges.GaugeRegister;
 import org.trammel.shop.orders.OwnPartDetails;
 import org.trammel.shop.orders.OwnParts;
 import org.trammel.shop.people.Role;
@@ -126,6 +130,31 @@ class OwnPartTest {
         shop.tickAll(frame, worker);
         assertThat(why()).contains("measures 207.9 mm");
         assertThat(shop.at(frame).line().code()).isEqualTo(fit);
+    }
+
+    /** By hand: a calliper that read 0.5 mm too much had 207.7 before it, 2.3 mm off; or 208.5, 1.5 mm off, within 2. */
+    @ParameterizedTest
+    @CsvSource({"208.2, true", "209, false"})
+    void aCalliperFoundWrongHoldsTheFrameWhosePartMayNotFit(String measured, boolean held) {
+        long shock = part();
+        ownParts.arrive(shop.act(worker), frame.orderId(), shock, "210 eye to eye");
+        drawn("210");
+        checkIn(shock, OwnPartCheck.Figure.SHOCK_LENGTH, measured);
+        beans.getBean(GaugeRegister.class)
+                .fail(
+                        shop.act(qa),
+                        calliper,
+                        new Failure(
+                                LocalDate.of(2026, 3, 18),
+                                new BigDecimal("0.5"),
+                                "mm",
+                                BigDecimal.valueOf(200),
+                                "read against a rod"));
+        assertThat(shop.sheet(frame).holds()).hasSize(held ? 1 : 0);
+        if (held) {
+            assertThat(shop.sheet(frame).holds().get(0).words())
+                    .contains(calliper + " was found wrong", "own part", "Measure it again");
+        }
     }
 
     /** 209 is 1 mm off 210 and 2.5 mm off what the next revision draws, beyond the 2 mm of the setting. */
