@@ -117,19 +117,13 @@ public class DesignGate {
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(GateCheck.class)));
     }
 
-    /** The checks that nobody says are met, since inputs of the drawing are missing for a figure. */
+    /** The checks that nobody says are met, since something is missing for a figure. */
     @Transactional(readOnly = true)
     public Set<GateCheck> notComputed(long revisionId) {
-        DesignSheet sheet = opening.load(revisionId).sheet();
-        return stand.figures(sheet).entrySet().stream()
-                .filter(one -> uncomputed(sheet, one.getKey(), one.getValue()))
+        return stand.figures(opening.load(revisionId).sheet()).entrySet().stream()
+                .filter(one -> one.getKey().isUncomputed(one.getValue()))
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(GateCheck.class)));
-    }
-
-    /** Of a frame all whose numbers are typed nothing is computed; people look at its checks. */
-    private static boolean uncomputed(DesignSheet sheet, GateCheck check, CheckFigures now) {
-        return check.isComputed() && sheet.isDrawn() && !now.lacking().isEmpty();
     }
 
     /** The checks that the gate asks of a revision. */
@@ -185,12 +179,19 @@ public class DesignGate {
                     "Not met: " + now.whyRed() + ".",
                     "Change the inputs in a draft, or decide it in writing for this frame.");
         }
-        if (answer == GateAnswer.MEETS && uncomputed(revision.sheet(), check, now)) {
+        if (check.isUncomputed(now) && answer != GateAnswer.DECIDED) {
             throw Refusal.input(
                     field,
                     deed,
                     "It was not computed: " + String.join(" ", now.lacking()),
                     "Enter that in a draft, or decide it in writing for this frame.");
+        }
+        if (!check.takes(now).contains(answer)) {
+            throw Refusal.input(
+                    field,
+                    deed,
+                    check.label() + " concerns every frame; what is computed of this one stands beside it.",
+                    "Say that it is met, or decide it in writing for this frame.");
         }
         GateEntry entry =
                 entries.findByRevisionIdAndCheck(revisionId, check).orElseGet(() -> new GateEntry(revisionId, check));

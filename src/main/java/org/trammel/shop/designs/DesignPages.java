@@ -67,10 +67,6 @@ class DesignPages {
     String sheet(@PathVariable long id, SignedOn who, Model model) {
         RevisionStory story = show(id, who, model);
         model.addAttribute("signers", story.sheet().state() == DesignState.APPROVED ? signers(story) : Map.of());
-        Map<String, String> answers = new LinkedHashMap<>();
-        Arrays.stream(GateAnswer.values()).forEach(answer -> answers.put(answer.name(), answer.word()));
-        model.addAttribute("answers", answers);
-        model.addAttribute("onlyDecided", Map.of(GateAnswer.DECIDED.name(), GateAnswer.DECIDED.word()));
         return "designs/sheet";
     }
 

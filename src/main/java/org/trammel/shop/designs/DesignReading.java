@@ -177,6 +177,7 @@ class DesignReading {
                         .toList(),
                 now.lacking(),
                 now.cannot(),
+                List.copyOf(check.takes(now)),
                 entry == null ? List.of() : entry.figures());
     }
 

@@ -36,9 +36,4 @@ public record DesignSheet(
         geometry = Map.copyOf(geometry);
         components = List.copyOf(components);
     }
-
-    /** Whether it has inputs to compute a frame from; without any, all its numbers are typed. */
-    boolean isDrawn() {
-        return !geometry.isEmpty();
-    }
 }

@@ -1,5 +1,7 @@
 package org.trammel.shop.designs;
 
+import java.util.EnumSet;
+import java.util.Set;
 import org.trammel.shop.routes.Kinds;
 
 /** What owner and QA lead look at before a drawing goes to the shop. */
@@ -38,9 +40,10 @@ public enum GateCheck {
     }
 
     /** Whether its figures say all that is to say of it, so that one that was not computed leaves it open. */
-    boolean isComputed() {
+    private boolean isComputed() {
         return switch (this) {
-            case TYRE_CLEARANCE,
+            case CLOSURE,
+                    TYRE_CLEARANCE,
                     TYRE_STAYS,
                     SWING,
                     TOE_CLEARANCE,
@@ -48,9 +51,28 @@ public enum GateCheck {
                     HEAD_NODES,
                     MITRES,
                     SEATPOST,
-                    OVERALL_LENGTH -> true;
-            case RIDER_DATA, COMPONENTS, CLOSURE, TRAIL, TEST_FAMILY, COUNTRY, NOMINALS, DEPOSIT -> false;
+                    OVERALL_LENGTH,
+                    NOMINALS -> true;
+            case RIDER_DATA, COMPONENTS, TRAIL, TEST_FAMILY, COUNTRY, DEPOSIT -> false;
         };
+    }
+
+    /** Whether it may say nothing about a frame: one for the shop's own stock has no rider, no country and no deposit. */
+    boolean mayNotConcern() {
+        return this == RIDER_DATA || this == COUNTRY || this == DEPOSIT;
+    }
+
+    /** A figure of it is missing, for whatever reason: nobody says that it is met, or that it does not matter. */
+    boolean isUncomputed(CheckFigures now) {
+        return isComputed() && !now.lacking().isEmpty();
+    }
+
+    /** The answers that it takes on these figures. */
+    Set<GateAnswer> takes(CheckFigures now) {
+        if (now.red() || isUncomputed(now)) {
+            return EnumSet.of(GateAnswer.DECIDED);
+        }
+        return mayNotConcern() ? EnumSet.allOf(GateAnswer.class) : EnumSet.of(GateAnswer.MEETS, GateAnswer.DECIDED);
     }
 
     public String label() {

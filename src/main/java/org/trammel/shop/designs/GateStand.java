@@ -120,7 +120,7 @@ class GateStand {
     static boolean counts(@Nullable GateEntry entry, CheckFigures now) {
         return entry != null
                 && entry.givenOn().equals(now.givenOn())
-                && (!now.red() || entry.answer() == GateAnswer.DECIDED);
+                && entry.check().takes(now).contains(entry.answer());
     }
 
     /** Refuses unless every check has an answer that holds for the inputs as they are now. */
@@ -138,6 +138,7 @@ class GateStand {
                 .collect(Collectors.toMap(GateEntry::check, Function.identity()));
         List<String> open = new ArrayList<>();
         List<String> lapsed = new ArrayList<>();
+        List<String> uncomputed = new ArrayList<>();
         Map<GateCheck, CheckFigures> red = new EnumMap<>(GateCheck.class);
         figures.forEach((check, now) -> {
             GateEntry entry = answered.get(check);
@@ -145,6 +146,8 @@ class GateStand {
                 open.add(check.label());
             } else if (now.red() && entry.answer() != GateAnswer.DECIDED) {
                 red.put(check, now);
+            } else if (check.isUncomputed(now) && entry.answer() != GateAnswer.DECIDED) {
+                uncomputed.add(check.label() + " (" + now.lacking().get(0).replaceFirst("\\.$", "") + ")");
             } else if (!counts(entry, now)) {
                 lapsed.add(check.label());
             }
@@ -164,6 +167,14 @@ class GateStand {
                                     .collect(Collectors.joining(", "))
                             + (red.size() > NAMED ? " and " + (red.size() - NAMED) + " more" : "") + ".",
                     "Change the inputs in a draft, or let owner or QA lead decide it in writing for this frame.");
+        }
+        if (!uncomputed.isEmpty()) {
+            throw Refusal.state(
+                    deed,
+                    "Not computed and not decided: "
+                            + uncomputed.stream().limit(NAMED).collect(Collectors.joining(", "))
+                            + (uncomputed.size() > NAMED ? " and " + (uncomputed.size() - NAMED) + " more" : "") + ".",
+                    "Enter what is missing in a draft, or let owner or QA lead decide it in writing for this frame.");
         }
         if (!lapsed.isEmpty()) {
             throw Refusal.state(

@@ -49,6 +49,7 @@ record RevisionStory(
      * @param red a figure is not met, or the inputs contradict each other
      * @param lacking which inputs are missing for a figure
      * @param cannot why the inputs cannot be together
+     * @param takes the answers that it takes on these figures
      * @param answeredOn the figures of the answer, as they were then
      */
     record CheckLine(
@@ -62,7 +63,26 @@ record RevisionStory(
             List<CheckFigure> figures,
             List<String> lacking,
             List<String> cannot,
-            List<CheckFigure> answeredOn) {}
+            List<GateAnswer> takes,
+            List<CheckFigure> answeredOn) {
+
+        /** Only a decision in writing lets the frame pass it. */
+        public boolean decidedOnly() {
+            return takes.equals(List.of(GateAnswer.DECIDED));
+        }
+
+        /** The answer to begin with: the one that was given, if it may still be given. */
+        public GateAnswer first() {
+            return answer != null && takes.contains(answer) ? answer : takes.get(0);
+        }
+
+        /** The words of the answers by what a form sends. */
+        public Map<String, String> options() {
+            Map<String, String> options = new LinkedHashMap<>();
+            takes.forEach(one -> options.put(one.name(), one.word()));
+            return options;
+        }
+    }
 
     record SignatureLine(Role capacity, String by, Instant at) {
 

@@ -92,12 +92,12 @@ class DesignGateTest {
     void whatMeetsTheRuleMayStandAloneAndAnyOtherAnswerSaysWhy() {
         long approved = frame.approved();
         for (GateAnswer other : List.of(GateAnswer.NOT_CONCERNED, GateAnswer.DECIDED)) {
-            assertThat(refusal(() -> gate.answer(owner(), approved, GateCheck.TOE_CLEARANCE, other, " "))
+            assertThat(refusal(() -> gate.answer(owner(), approved, GateCheck.DEPOSIT, other, " "))
                             .field())
-                    .isEqualTo("check.TOE_CLEARANCE");
+                    .isEqualTo("check.DEPOSIT");
         }
-        gate.answer(owner(), approved, GateCheck.TOE_CLEARANCE, GateAnswer.NOT_CONCERNED, "built for a fixed fork");
-        gate.answer(owner(), approved, GateCheck.TOE_CLEARANCE, GateAnswer.MEETS, null);
+        gate.answer(owner(), approved, GateCheck.DEPOSIT, GateAnswer.NOT_CONCERNED, "built for the shop's own stock");
+        gate.answer(owner(), approved, GateCheck.DEPOSIT, GateAnswer.MEETS, null);
     }
 
     @Test

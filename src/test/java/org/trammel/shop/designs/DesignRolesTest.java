@@ -96,7 +96,7 @@ class DesignRolesTest {
                         crew.act(person),
                         revision,
                         new Approval("A", DrawnFrame.FILE, "Rider One", LocalDate.of(2026, 3, 18)));
-            case "answer" -> gate.answer(crew.act(person), revision, GateCheck.CLOSURE, GateAnswer.MEETS, null);
+            case "answer" -> gate.answer(crew.act(person), revision, GateCheck.DEPOSIT, GateAnswer.MEETS, null);
             case "sign" -> {
                 frame.givePin(person);
                 gate.sign(crew.act(person), revision, person, role, DrawnFrame.PIN);
