@@ -52,8 +52,10 @@ public enum GateCheck {
                     MITRES,
                     SEATPOST,
                     OVERALL_LENGTH,
+                    TRAIL,
+                    TEST_FAMILY,
                     NOMINALS -> true;
-            case RIDER_DATA, COMPONENTS, TRAIL, TEST_FAMILY, COUNTRY, DEPOSIT -> false;
+            case RIDER_DATA, COMPONENTS, COUNTRY, DEPOSIT -> false;
         };
     }
 

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +32,7 @@ import org.trammel.shop.settings.Setting;
 final class GateFigures {
 
     /** What the order lacks, as the input of a gap. */
-    private static final String ORDER = "order";
+    static final String ORDER = "order";
 
     private final GivenInputs in;
     private final ComputedFrame frame;
@@ -78,20 +80,20 @@ final class GateFigures {
 
     private Map<GateCheck, CheckFigures> all() {
         put(GateCheck.CLOSURE, frame.geometry(), this::closure);
-        put(GateCheck.TRAIL, frame.geometry(), this::trail);
+        put(GateCheck.TRAIL, trail());
         put(GateCheck.TYRE_CLEARANCE, frame.geometry(), this::tyre);
         put(GateCheck.TYRE_STAYS, new TyreFigures(in, frame, limits).all());
         if (GateCheck.SWING.concerns(sheet)) {
             put(GateCheck.SWING, new SwingFigures(in, frame, limits).all());
         }
         put(GateCheck.TOE_CLEARANCE, frame.geometry(), this::toes);
-        put(GateCheck.STANDOVER, frame.axes(), this::standover);
+        put(GateCheck.STANDOVER, standover());
         put(GateCheck.HEAD_NODES, frame.axes(), this::nodes);
         put(GateCheck.MITRES, frame.cuts(), list -> Answer.of(List.of(mitres(list))));
         put(GateCheck.SEATPOST, frame.geometry(), this::seatpost);
         put(GateCheck.OVERALL_LENGTH, frame.geometry(), this::longest);
         put(GateCheck.COUNTRY, order(), this::lever);
-        put(GateCheck.TEST_FAMILY, frame.geometry(), this::family);
+        put(GateCheck.TEST_FAMILY, new FamilyFigures(sheet.testFamily(), family.orElse(null), frame, told).all());
         put(GateCheck.NOMINALS, frame.geometry(), geometry -> Answer.of(nominals));
         for (GateCheck check : GateCheck.values()) {
             if (check.concerns(sheet)) {
@@ -147,17 +149,32 @@ final class GateFigures {
                                 limits.of("stack.off")))));
     }
 
-    /** Inside the band of the category that was ordered. */
-    private Answer<List<CheckFigure>> trail(FrameGeometry geometry) {
-        double trail = geometry.trail_mm();
-        if (told == null) {
-            return Answer.of(List.of(CheckFigure.information("trail, no category told", trail)));
-        }
-        return Answer.of(limits.trail(told.category())
-                .map(band -> List.of(
-                        CheckFigure.atLeast("trail", trail, band.least()),
-                        CheckFigure.atMost("trail", trail, band.most())))
-                .orElseGet(() -> List.of(CheckFigure.information("trail, no band for the category", trail))));
+    /** Inside the band of the category that was ordered; without one it is shown, and nobody says that it is met. */
+    private List<Answer<List<CheckFigure>>> trail() {
+        Answer<GateLimits.TrailBand> band = order().then(order -> limits.trail(order.category())
+                .map(Answer::of)
+                .orElseGet(() -> Answer.none(
+                        ORDER, "The shop keeps no band of trail for the category of use that was ordered.")));
+        Answer<Double> trail = frame.geometry().then(geometry -> Answer.of(geometry.trail_mm()));
+        return shownOrJudged(
+                trail,
+                mm -> CheckFigure.information("trail", mm),
+                band,
+                (mm, between) -> List.of(
+                        CheckFigure.atLeast("trail", mm, between.least()),
+                        CheckFigure.atMost("trail", mm, between.most())));
+    }
+
+    /** A figure against what it is judged by; where that is not known the figure alone, and what is missing. */
+    private static <T> List<Answer<List<CheckFigure>>> shownOrJudged(
+            Answer<Double> figure,
+            DoubleFunction<CheckFigure> shown,
+            Answer<T> by,
+            BiFunction<Double, T, List<CheckFigure>> judged) {
+        return by instanceof Answer.Determined<T> there
+                ? List.of(figure.then(mm -> Answer.of(judged.apply(mm, there.value()))))
+                : List.of(
+                        figure.then(mm -> Answer.of(List.of(shown.apply(mm)))), by.then(never -> Answer.of(List.of())));
     }
 
     private Answer<List<CheckFigure>> tyre(FrameGeometry geometry) {
@@ -182,7 +199,24 @@ final class GateFigures {
                                 : List.of(CheckFigure.atLeast(label, room.value_mm(), limits.of("pedal")))));
     }
 
-    private Answer<List<CheckFigure>> standover(TubeAxes axes) {
+    private List<Answer<List<CheckFigure>>> standover() {
+        String label = "over the top tube, "
+                + DecimalSign.COMMA.write(
+                        new BigDecimal(limits.of("standover.ahead").value())) + " ahead";
+        Answer<BigDecimal> inseam = order().then(order -> order.inseam_mm() == null
+                ? Answer.none(ORDER, "The order tells no inseam.")
+                : Answer.of(order.inseam_mm()));
+        return shownOrJudged(
+                frame.axes().then(this::overTheTopTube_mm),
+                mm -> CheckFigure.information(label, mm),
+                inseam,
+                (mm, leg) -> List.of(
+                        CheckFigure.atMost(label, mm, leg.doubleValue() - limits.number("standover.spare"), "mm")
+                                .by(limits.of("standover.spare"))
+                                .aboutTheRider()));
+    }
+
+    private Answer<Double> overTheTopTube_mm(TubeAxes axes) {
         return in.all(GeometryInput.TOP_TUBE_OUTSIDE)
                 .then(there -> Clearances.standover(
                         axes.geometry(),
@@ -191,21 +225,7 @@ final class GateFigures {
                         in.number(GeometryInput.TOP_TUBE_OUTSIDE) / 2,
                         limits.number("standover.ahead"),
                         Double.MAX_VALUE))
-                .then(room -> Answer.of(List.of(standover(room.value_mm()))));
-    }
-
-    private CheckFigure standover(double height_mm) {
-        BigDecimal inseam = told == null ? null : told.inseam_mm();
-        String label = "over the top tube, "
-                + DecimalSign.COMMA.write(
-                        new BigDecimal(limits.of("standover.ahead").value())) + " ahead";
-        if (inseam == null) {
-            return CheckFigure.information(label + ", no inseam told", height_mm);
-        }
-        double most = inseam.doubleValue() - limits.number("standover.spare");
-        return CheckFigure.atMost(label, height_mm, most, "mm")
-                .by(limits.of("standover.spare"))
-                .aboutTheRider();
+                .then(room -> Answer.of(room.value_mm()));
     }
 
     /** As wide as the tubes stand on the head tube: formed ends as they are formed. */
@@ -306,46 +326,5 @@ final class GateFigures {
                         "front brake lever for " + order.country(), ordered, ordered.equals("none") ? null : side)
                 .by(list);
         return Answer.of(List.of(figure));
-    }
-
-    /** Fork, stack and rider against what the named family was tested up to. */
-    private Answer<List<CheckFigure>> family(FrameGeometry geometry) {
-        if (family.isEmpty()) {
-            return Answer.none(
-                    ORDER,
-                    sheet.testFamily() == null
-                            ? "The revision names no test family."
-                            : "No test family " + sheet.testFamily() + " is kept, so nothing is compared.");
-        }
-        TestFamily tested = family.get();
-        List<CheckFigure> made = new ArrayList<>();
-        if (tested.longestFork_mm() != null) {
-            made.add(CheckFigure.atMost(
-                            "fork",
-                            geometry.layout().forkLength_mm(),
-                            tested.longestFork_mm().doubleValue(),
-                            "mm")
-                    .from(tested.source()));
-        }
-        if (tested.leastStack_mm() != null) {
-            made.add(CheckFigure.atLeast(
-                            "stack", geometry.stack_mm(), tested.leastStack_mm().doubleValue())
-                    .from(tested.source()));
-        }
-        if (tested.mostStack_mm() != null) {
-            made.add(CheckFigure.atMost(
-                            "stack", geometry.stack_mm(), tested.mostStack_mm().doubleValue(), "mm")
-                    .from(tested.source()));
-        }
-        if (tested.heaviestRider_kg() != null && told != null && told.mass_kg() != null) {
-            made.add(CheckFigure.atMost(
-                            "rider",
-                            told.mass_kg().doubleValue(),
-                            tested.heaviestRider_kg().doubleValue(),
-                            "kg")
-                    .from(tested.source())
-                    .aboutTheRider());
-        }
-        return Answer.of(made);
     }
 }

@@ -7,9 +7,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Refusal;
 
@@ -18,13 +20,10 @@ class GateAnswersTest extends AtTheDrawingDesk {
 
     /** What people alone know: nothing of the drawing is missing for it. */
     private static final Set<GateCheck> LOOKED_AT =
-            EnumSet.of(
-            GateCheck.RIDER_DATA,
-            GateCheck.COMPONENTS,
-            GateCheck.TRAIL,
-            GateCheck.TEST_FAMILY,
-            GateCheck.COUNTRY,
-            GateCheck.DEPOSIT);
+            EnumSet.of(GateCheck.RIDER_DATA, GateCheck.COMPONENTS, GateCheck.COUNTRY, GateCheck.DEPOSIT);
+
+    @Autowired
+    private TestFamilies families;
 
     @Test
     void aFrameWhoseGeometryIsEmptiedPassesNoComputedCheckWithoutWords() {
@@ -96,6 +95,72 @@ class GateAnswersTest extends AtTheDrawingDesk {
         frame.retype(id, "");
         assertThat(refused(id, GateCheck.CLOSURE, GateAnswer.MEETS))
                 .isEqualTo("It was not computed: Stack asked for is not given.");
+    }
+
+    @Test
+    void withoutAnOrderNeitherStandoverNorTrailIsMet() {
+        long id = frame.trail("");
+        assertThat(refused(id, GateCheck.STANDOVER, GateAnswer.MEETS))
+                .isEqualTo("It was not computed: No order tells about it.");
+        assertThat(refused(id, GateCheck.TRAIL, GateAnswer.MEETS))
+                .isEqualTo("It was not computed: No order tells about it.");
+        assertThat(line(id, GateCheck.TRAIL).figures()).as("still shown").hasSize(1);
+    }
+
+    @Test
+    void aFamilyThatNobodyKeepsCoversNothing() {
+        long id = of("F-" + UUID.randomUUID().toString().substring(0, 8));
+        assertThat(refused(id, GateCheck.TEST_FAMILY, GateAnswer.MEETS)).contains("is kept, so nothing is compared");
+    }
+
+    @Test
+    void aFamilyThatLimitsTheRiderCoversNobodyWhoseMassIsNotTold() {
+        String code = kept("110");
+        assertThat(refused(of(code), GateCheck.TEST_FAMILY, GateAnswer.MEETS))
+                .isEqualTo("It was not computed: No order tells the rider's mass, and test family " + code
+                        + " limits it.");
+    }
+
+    @Test
+    void aFamilyWithoutALimitCoversNothing() {
+        String code = kept(null);
+        assertThat(refused(of(code), GateCheck.TEST_FAMILY, GateAnswer.MEETS))
+                .isEqualTo("It was not computed: Test family " + code + " has no limit, so nothing is compared.");
+    }
+
+    private String kept(String heaviest) {
+        String code = "F-" + UUID.randomUUID().toString().substring(0, 8);
+        families.enter(
+                hands.act(frame.qa),
+                new TestFamilies.Covered(
+                        code,
+                        "hardtail",
+                        null,
+                        heaviest == null ? null : new BigDecimal(heaviest),
+                        null,
+                        null,
+                        "report 7, invented"),
+                null);
+        return code;
+    }
+
+    private long of(String family) {
+        long id = frame.begin();
+        DesignDraft plain = frame.draft(TrailFrame.nothingRed(""));
+        office.change(
+                hands.act(frame.owner),
+                id,
+                null,
+                new DesignDraft(
+                        plain.description(),
+                        plain.metal(),
+                        plain.kind(),
+                        plain.routeRevisionId(),
+                        family,
+                        plain.components(),
+                        plain.geometry(),
+                        true));
+        return id;
     }
 
     private String refused(long id, GateCheck check, GateAnswer answer) {

@@ -65,7 +65,7 @@ class GateComparesTest extends AtTheDrawingDesk {
 
         assertThat(line(id, GateCheck.TEST_FAMILY).lacking())
                 .containsExactly("No test family HT-AL-A is kept, so nothing is compared.");
-        gate.answer(hands.act(frame.qa), id, GateCheck.TEST_FAMILY, GateAnswer.MEETS, "as people know it");
+        gate.answer(hands.act(frame.qa), id, GateCheck.TEST_FAMILY, GateAnswer.DECIDED, "test of its own booked");
     }
 
     /** The trail of this frame is 120,3: (370 cos 65,5° − 44) / sin 65,5°. */
@@ -80,11 +80,9 @@ class GateComparesTest extends AtTheDrawingDesk {
         assertThat(racing.givenOn()).isNotEqualTo(mountain.givenOn());
         CheckFigures other = trail(id, "OTHER");
         assertThat(other.red()).isFalse();
-        assertThat(other.figures()).extracting(CheckFigure::label).containsExactly("trail, no band for the category");
-        assertThat(line(id, GateCheck.TRAIL).figures())
-                .as("no order tells")
-                .extracting(CheckFigure::label)
-                .containsExactly("trail, no category told");
+        assertThat(other.figures()).extracting(CheckFigure::words).containsExactly("trail 120,3 mm");
+        assertThat(other.lacking())
+                .containsExactly("The shop keeps no band of trail for the category of use that was ordered.");
     }
 
     /** Clamp (748 sin 74,5° − 45) / sin 74,5° = 701,30, so 271,30 stand out of a post of 400. */
