@@ -90,7 +90,7 @@ final class GateFigures {
         put(GateCheck.STANDOVER, standover());
         put(GateCheck.HEAD_NODES, frame.axes(), this::nodes);
         put(GateCheck.MITRES, frame.cuts(), list -> Answer.of(List.of(mitres(list))));
-        put(GateCheck.SEATPOST, frame.geometry(), this::seatpost);
+        put(GateCheck.SEATPOST, new PostFigures(in, frame).all());
         put(GateCheck.OVERALL_LENGTH, frame.geometry(), this::longest);
         put(GateCheck.COUNTRY, order(), this::lever);
         put(GateCheck.TEST_FAMILY, new FamilyFigures(sheet.testFamily(), family.orElse(null), frame, told).all());
@@ -257,50 +257,6 @@ final class GateFigures {
                 .count();
         return CheckFigure.count(
                 "joints to form or decide", edges + list.notCut().size(), 0);
-    }
-
-    /**
-     * Against the post's mark, against the top tube's node and, where it is given, against what stops a post. The saddle's
-     * clamp is where it was typed, else where the fit sheet puts it.
-     */
-    private Answer<List<CheckFigure>> seatpost(FrameGeometry geometry) {
-        boolean byFit = !in.has(GeometryInput.SADDLE_CLAMP) && in.has(GeometryInput.SADDLE_HEIGHT);
-        Answer<GivenInputs> needed = byFit
-                ? in.all(
-                        GeometryInput.SADDLE_HEIGHT,
-                        GeometryInput.SADDLE_STACK,
-                        GeometryInput.SEATPOST,
-                        GeometryInput.SEATPOST_MARK,
-                        GeometryInput.TOP_TUBE_AT_SEAT)
-                : in.all(
-                        GeometryInput.SADDLE_CLAMP,
-                        GeometryInput.SEATPOST,
-                        GeometryInput.SEATPOST_MARK,
-                        GeometryInput.TOP_TUBE_AT_SEAT);
-        return needed.then(there -> byFit
-                        ? new FitInputs(in).saddle(geometry).then(fit -> Answer.of(fit.clamp_mm()))
-                        : Answer.of(in.number(GeometryInput.SADDLE_CLAMP)))
-                .then(clamp -> Clearances.seatpost(
-                        geometry,
-                        in.number(GeometryInput.SEATPOST),
-                        in.number(GeometryInput.SEATPOST_MARK),
-                        clamp,
-                        in.number(GeometryInput.TOP_TUBE_AT_SEAT),
-                        in.number(GeometryInput.SEATPOST_DEPTH, Double.MAX_VALUE)))
-                .then(room ->
-                        Answer.of(seatpost(room.mark().value_mm(), byFit ? "inserted by the fit sheet" : "inserted")));
-    }
-
-    private List<CheckFigure> seatpost(double inside_mm, String inserted) {
-        List<CheckFigure> made = new ArrayList<>(List.of(
-                CheckFigure.atLeast(inserted + ", to the mark", inside_mm, in.number(GeometryInput.SEATPOST_MARK)),
-                CheckFigure.atLeast(
-                        inserted + ", to the top tube", inside_mm, in.number(GeometryInput.TOP_TUBE_AT_SEAT))));
-        if (in.has(GeometryInput.SEATPOST_DEPTH)) {
-            made.add(CheckFigure.atMost(
-                    inserted + ", in the free depth", inside_mm, in.number(GeometryInput.SEATPOST_DEPTH), "mm"));
-        }
-        return made;
     }
 
     /** Of a frame with a swing arm the front part: the arm enters an oven by itself. */

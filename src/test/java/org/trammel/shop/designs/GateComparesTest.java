@@ -87,16 +87,24 @@ class GateComparesTest extends AtTheDrawingDesk {
 
     /** Clamp (748 sin 74,5° − 45) / sin 74,5° = 701,30, so 271,30 stand out of a post of 400. */
     @Test
-    void theSeatpostIsJudgedByTheFitSheetWhereNobodyTypedTheClamp() {
+    void theSeatpostIsJudgedByTheFitSheetWhateverClampWasTyped() {
         String fit = "SADDLE_HEIGHT 748 SADDLE_STACK 45 SEATPOST 360 SEATPOST_MARK 100";
         CheckFigures post = told(frame.trail(fit), "SE", "left", "780").get(GateCheck.SEATPOST);
         assertThat(post.whyRed())
                 .isEqualTo("inserted by the fit sheet, to the mark 88,7 mm, limit 100,0 mm or more, margin −11,3 mm");
-        assertThat(told(frame.trail(fit + " SADDLE_CLAMP 680"), "SE", "left", "780")
-                        .get(GateCheck.SEATPOST)
-                        .red())
-                .as("typed goes first")
-                .isFalse();
+        assertThat(post.figures())
+                .extracting(CheckFigure::source)
+                .containsExactly(
+                        "input of this drawing: least insertion by the seatpost's mark",
+                        "input of this drawing: top tube below the top of the seat tube");
+        CheckFigures both = told(frame.trail(fit + " SADDLE_CLAMP 680"), "SE", "left", "780")
+                .get(GateCheck.SEATPOST);
+        assertThat(both.whyRed())
+                .as("what was typed before the fit sheet hides nothing of it")
+                .isEqualTo(post.whyRed());
+        assertThat(both.figures())
+                .extracting(CheckFigure::words)
+                .contains("inserted, to the mark 110,0 mm, limit 100,0 mm or more, margin 10,0 mm");
         assertThat(told(frame.trail("SADDLE_HEIGHT 748 SEATPOST 360 SEATPOST_MARK 100"), "SE", "left", "780")
                         .get(GateCheck.SEATPOST)
                         .lacking())
