@@ -217,14 +217,19 @@ final class GateFigures {
     }
 
     private Answer<Double> overTheTopTube_mm(TubeAxes axes) {
-        return in.all(GeometryInput.TOP_TUBE_OUTSIDE)
-                .then(there -> Clearances.standover(
-                        axes.geometry(),
-                        axes.topTubeAtSeat(),
-                        axes.topTubeAtHead(),
-                        in.number(GeometryInput.TOP_TUBE_OUTSIDE) / 2,
-                        limits.number("standover.ahead"),
-                        Double.MAX_VALUE))
+        Point along = axes.topTubeAtHead().minus(axes.topTubeAtSeat());
+        double share = (limits.number("standover.ahead") - axes.topTubeAtSeat().x_mm()) / along.x_mm();
+        TubeInputs tubes = new TubeInputs(in);
+        return TubeInputs.with(
+                        tubes.highest_mm(FormedPlace.TOP_TUBE_AT_SEAT, share * along.length_mm()),
+                        tubes.highest_mm(FormedPlace.TOP_TUBE_AT_HEAD, (1 - share) * along.length_mm()),
+                        (atSeat, atHead) -> Clearances.standover(
+                                axes.geometry(),
+                                axes.topTubeAtSeat(),
+                                axes.topTubeAtHead(),
+                                Math.max(atSeat, atHead) / 2,
+                                limits.number("standover.ahead"),
+                                Double.MAX_VALUE))
                 .then(room -> Answer.of(room.value_mm()));
     }
 

@@ -76,6 +76,8 @@ final class GateInputs {
                         GeometryInput.TOP_TUBE_AT_HEAD,
                         GeometryInput.TOP_TUBE_AT_SEAT,
                         GeometryInput.TOP_TUBE_OUTSIDE,
+                        GeometryInput.HEAD_TUBE_OUTSIDE,
+                        GeometryInput.SEAT_TUBE_OUTSIDE,
                         GeometryInput.FORMED_TOP_TUBE_HEAD,
                         GeometryInput.FORMED_TOP_TUBE_HEAD_ZONE,
                         GeometryInput.FORMED_TOP_TUBE_SEAT,

@@ -163,6 +163,26 @@ final class TubeInputs {
                 : in.all(outside).then(there -> Answer.of(in.number(outside)));
     }
 
+    /**
+     * How high a tube stands so far from its node: as round as it is, or as high as its end is formed as far as that
+     * reaches. An end that is pressed lower grows round again, so it is taken as round all along.
+     */
+    Answer<Double> highest_mm(FormedPlace place, double fromNode_mm) {
+        return outermost_mm(place).then(outermost -> {
+            boolean reaches = fromNode_mm <= in.number(mate(place), 0) / 2 + in.number(zone(place), 0);
+            return Answer.of(
+                    reaches ? outermost : in.number(TubeWalls.of(place.tube()).outside()));
+        });
+    }
+
+    private static GeometryInput mate(FormedPlace place) {
+        return switch (place) {
+            case DOWN_TUBE_AT_HEAD, TOP_TUBE_AT_HEAD -> GeometryInput.HEAD_TUBE_OUTSIDE;
+            case TOP_TUBE_AT_SEAT -> GeometryInput.SEAT_TUBE_OUTSIDE;
+            case DOWN_TUBE_AT_SHELL, SEAT_TUBE_AT_SHELL, CHAINSTAY_AT_SHELL -> GeometryInput.SHELL_OUTSIDE;
+        };
+    }
+
     /** Twice what a tube with this end may stand out of its axis in the frame's plane: round, or higher where it is formed so. */
     Answer<Double> outermost_mm(FormedPlace place) {
         return upright_mm(place)

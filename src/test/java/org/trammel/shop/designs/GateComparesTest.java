@@ -7,6 +7,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -109,6 +110,33 @@ class GateComparesTest extends AtTheDrawingDesk {
                         .get(GateCheck.SEATPOST)
                         .lacking())
                 .containsExactly("Saddle's top above its clamp is not given.");
+    }
+
+    /**
+     * By hand: from the seat tube's axis (−102,89; 371) to 20 ahead of the shell the top tube's axis runs 122,89 × 623,35 /
+     * 573,33 = 133,6 along; formed 40 high it stands (40 − 31,8) / 2 × 623,35 / 573,33 = 4,46 higher there than round.
+     */
+    @Test
+    void whoStandsOverAnEndThatIsFormedHigherStandsOverThat() {
+        assertThat(standover("")).isEqualTo("752.7");
+        assertThat(standover("FORMED_TOP_TUBE_SEAT 40 FORMED_TOP_TUBE_SEAT_ZONE 150"))
+                .isEqualTo("757.2");
+        assertThat(standover("FORMED_TOP_TUBE_SEAT 40 FORMED_TOP_TUBE_SEAT_ZONE 100"))
+                .as("round again before it")
+                .isEqualTo("752.7");
+        assertThat(standover("FORMED_TOP_TUBE_SEAT 25 FORMED_TOP_TUBE_SEAT_ZONE 150"))
+                .as("pressed lower, and growing round again")
+                .isEqualTo("752.7");
+    }
+
+    private String standover(String inputs) {
+        return told(frame.trail(inputs), "SE", "left", "780")
+                .get(GateCheck.STANDOVER)
+                .figures()
+                .get(0)
+                .value()
+                .setScale(1, RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 
     private CheckFigures trail(long id, String category) {
