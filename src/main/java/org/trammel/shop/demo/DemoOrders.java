@@ -303,7 +303,10 @@ class DemoOrders {
             case TOE_CLEARANCE ->
                 "A touring bicycle: the overlap is known to the rider and wanted, decided for this frame, invented.";
             case MITRES ->
-                "Equal tubes: feather edge dressed by hand, down tube formed where it meets the shell, invented.";
+                order.geometry() != null && order.geometry().containsKey(GeometryInput.SEAT_TUBE_OFFSET.code())
+                        ? "The seat tube stands ahead of the shell and is joined to it through the yoke of the pivot, as"
+                                + " drawn; equal tubes are formed or dressed by hand, invented."
+                        : "Equal tubes: feather edge dressed by hand, down tube formed where it meets the shell, invented.";
             case STANDOVER -> "The rider stands over the frame before with as little, and wants it so, invented.";
             case SEATPOST -> "The post is chosen at assembly, and its own mark decides; invented.";
             default -> "Seen and decided for this frame, invented.";

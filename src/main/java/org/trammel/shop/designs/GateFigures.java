@@ -34,6 +34,13 @@ final class GateFigures {
     /** What the order lacks, as the input of a gap. */
     static final String ORDER = "order";
 
+    /** What the cut list warns of and no bench mends; of saws and templates it tells the bench alone. */
+    private static final Map<Caution.Kind, String> WARNED = new EnumMap<>(Map.of(
+            Caution.Kind.SHORT_ZONE, "ends formed over less than their cut",
+            Caution.Kind.SHORT_BUTT, "butts left short at a weld",
+            Caution.Kind.BESIDE_MATE, "tubes that stand beside their mate",
+            Caution.Kind.SLOT_BREAKS_OUT, "slots through the side of a stay"));
+
     private final GivenInputs in;
     private final ComputedFrame frame;
     private final GateLimits limits;
@@ -89,7 +96,7 @@ final class GateFigures {
         put(GateCheck.TOE_CLEARANCE, frame.geometry(), this::toes);
         put(GateCheck.STANDOVER, standover());
         put(GateCheck.HEAD_NODES, frame.axes(), this::nodes);
-        put(GateCheck.MITRES, frame.cuts(), list -> Answer.of(List.of(mitres(list))));
+        put(GateCheck.MITRES, frame.cuts(), list -> Answer.of(mitres(list)));
         put(GateCheck.SEATPOST, new PostFigures(in, frame).all());
         put(GateCheck.OVERALL_LENGTH, frame.geometry(), this::longest);
         put(GateCheck.COUNTRY, order(), this::lever);
@@ -254,14 +261,30 @@ final class GateFigures {
                                 "below the down tube", room.lowerEnd().value_mm(), limits.of("head.edge")))));
     }
 
-    /** How many joints are no plain mitre: a tube wider than its mate, or a feather edge. */
-    private static CheckFigure mitres(CutList list) {
-        long edges = list.pieces().stream()
+    /** How many joints are no plain mitre: a tube wider than its mate, a feather edge, or what the cut list warns of. */
+    private static List<CheckFigure> mitres(CutList list) {
+        List<CheckFigure> made = new ArrayList<>();
+        made.add(undecided(
+                "joints to form or decide",
+                warned(list, Caution.Kind.FEATHER_EDGE) + list.notCut().size()));
+        WARNED.forEach((kind, label) -> {
+            long warned = warned(list, kind);
+            if (warned > 0) {
+                made.add(undecided(label, warned));
+            }
+        });
+        return made;
+    }
+
+    private static long warned(CutList list, Caution.Kind kind) {
+        return list.pieces().stream()
                 .flatMap(piece -> piece.cautions().stream())
-                .filter(caution -> caution.kind() == Caution.Kind.FEATHER_EDGE)
+                .filter(caution -> caution.kind() == kind)
                 .count();
-        return CheckFigure.count(
-                "joints to form or decide", edges + list.notCut().size(), 0);
+    }
+
+    private static CheckFigure undecided(String label, long count) {
+        return CheckFigure.count(label, count, 0).from("none without a decision, common practice");
     }
 
     /** Of a frame with a swing arm the front part: the arm enters an oven by itself. */

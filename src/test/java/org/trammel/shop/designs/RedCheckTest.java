@@ -50,6 +50,9 @@ class RedCheckTest extends AtTheDrawingDesk {
             HEAD_NODES,     DOWN_TUBE_AT_HEAD 34,  "below the down tube 0,4 mm, limit 4,0 mm or more, margin −3,6 mm", DOWN_TUBE_AT_HEAD 40
             TOE_CLEARANCE,  REACH 310 CRANK 175,   "with a crank of 175 82,7 mm, limit 100,0 mm or more, margin −17,3 mm", REACH 310 CRANK 175 FEET_HELD 1
             MITRES,         TOP_TUBE_OUTSIDE 34.9, "joints to form or decide 1, limit 0 or less", TOP_TUBE_OUTSIDE 31.8
+            MITRES,         TOP_TUBE_LENGTH 700 TOP_TUBE_BUTT_AT_HEAD 100 TOP_TUBE_MIDDLE_WALL 0.8 TOP_TUBE_BUTT_AT_SEAT 30, "butts left short at a weld 2, limit 0 or less", TOP_TUBE_LENGTH 620 TOP_TUBE_BUTT_AT_HEAD 100 TOP_TUBE_MIDDLE_WALL 0.8 TOP_TUBE_BUTT_AT_SEAT 100
+            MITRES,         FORMED_DOWN_TUBE_SHELL 35 FORMED_DOWN_TUBE_SHELL_ZONE 5, "ends formed over less than their cut 1, limit 0 or less", FORMED_DOWN_TUBE_SHELL 35 FORMED_DOWN_TUBE_SHELL_ZONE 60
+            MITRES,         DROPOUT_PLATE 8 SLOT_PLAY 0.2 SLOT_DEPTH 60, "slots through the side of a stay 2, limit 0 or less", DROPOUT_PLATE 6
             SEATPOST,       SADDLE_CLAMP 700 SEATPOST 350 SEATPOST_MARK 100, "inserted, to the mark 80,0 mm, limit 100,0 mm or more, margin −20,0 mm", SADDLE_CLAMP 700 SEATPOST 400 SEATPOST_MARK 100
             SEATPOST,       SADDLE_CLAMP 700 SEATPOST 310 SEATPOST_MARK 30, "inserted, to the top tube 40,0 mm, limit 45,0 mm or more, margin −5,0 mm", SADDLE_CLAMP 700 SEATPOST 320 SEATPOST_MARK 30
             SEATPOST,       SADDLE_CLAMP 700 SEATPOST 400 SEATPOST_MARK 100 SEATPOST_DEPTH 120, "inserted, in the free depth 130,0 mm, limit 120,0 mm or less, margin −10,0 mm", SADDLE_CLAMP 700 SEATPOST 390 SEATPOST_MARK 100 SEATPOST_DEPTH 120
