@@ -17,6 +17,9 @@ import org.trammel.shop.routes.RouteBook;
 @Component
 class DrawnNominals {
 
+    /** Finer than any gauge, coarser than what a computation rounds off. */
+    private static final int COMPUTED_DECIMALS = 6;
+
     private final SawDrawer saws;
     private final MassBasis masses;
     private final Tolerances tolerances;
@@ -32,14 +35,15 @@ class DrawnNominals {
     /**
      * A nominal from the drawing.
      *
-     * @param value rounded to what the characteristic shows
+     * @param value rounded to what the characteristic shows: what is frozen, printed and read back is one number
+     * @param exact as it was computed; what is typed is held against this
      * @param tolerance of its kind
      */
-    record FromDrawing(BigDecimal value, Tolerance tolerance) {
+    record FromDrawing(BigDecimal value, BigDecimal exact, Tolerance tolerance) {
 
-        /** A typed nominal lies further from it than its kind allows. */
+        /** A typed nominal lies further from it than its kind allows; one that is typed as it is printed never does. */
         boolean contradicts(BigDecimal typed) {
-            return tolerance.isBeyond(typed, value);
+            return typed.compareTo(value) != 0 && tolerance.isBeyond(typed, exact);
         }
     }
 
@@ -64,6 +68,7 @@ class DrawnNominals {
                                 line.code(),
                                 new FromDrawing(
                                         rounded(value.getAsDouble(), line.decimals()),
+                                        rounded(value.getAsDouble(), COMPUTED_DECIMALS),
                                         Objects.requireNonNull(classes.get(feature.toleranceClass()))));
                     }
                 });
@@ -95,9 +100,16 @@ class DrawnNominals {
         BigDecimal lower = later(line.routeLower(), drawn.tolerance().lower(), 1);
         BigDecimal upper = later(line.routeUpper(), drawn.tolerance().upper(), -1);
         boolean own = !same(lower, line.routeLower()) || !same(upper, line.routeUpper());
-        return own && (lower == null || upper == null || lower.compareTo(upper) < 0)
+        return own && !excludeEachOther(line, drawn.tolerance())
                 ? new Nominal(drawn.value(), lower, upper, true)
                 : Nominal.of(drawn.value());
+    }
+
+    /** Nothing can be inside the limits of both, so that one of them is wrong; the gate says so. */
+    static boolean excludeEachOther(CharacteristicLine line, Tolerance tolerance) {
+        BigDecimal lower = later(line.routeLower(), tolerance.lower(), 1);
+        BigDecimal upper = later(line.routeUpper(), tolerance.upper(), -1);
+        return lower != null && upper != null && lower.compareTo(upper) >= 0;
     }
 
     private static @Nullable BigDecimal later(@Nullable BigDecimal one, @Nullable BigDecimal other, int sign) {

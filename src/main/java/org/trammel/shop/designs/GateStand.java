@@ -1,6 +1,5 @@
 package org.trammel.shop.designs;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -12,7 +11,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
-import org.trammel.calc.units.DecimalSign;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.RouteBook;
 import org.trammel.shop.routes.RouteSheet;
@@ -25,7 +23,6 @@ import org.trammel.shop.routes.RouteSheet;
 class GateStand {
 
     private static final int NAMED = 3;
-    private static final int LABEL = 80;
 
     private final GateEntryRepository entries;
     private final SawDrawer saws;
@@ -76,40 +73,12 @@ class GateStand {
                 ComputedFrame.of(sheet.geometry(), saws.rules()),
                 limits,
                 order == null ? null : order.told(sheet.drawnFor()).orElse(null),
-                contradicting(sheet, lines, fromDrawing),
+                NominalFigures.of(sheet, lines, fromDrawing),
                 Optional.ofNullable(sheet.testFamily()).flatMap(families::named));
     }
 
     CheckFigures figures(DesignSheet sheet, GateCheck check) {
         return Objects.requireNonNull(figures(sheet).get(check));
-    }
-
-    /** Typed nominals that lie further from the drawing's than their kind allows; the count of them comes first. */
-    private static List<CheckFigure> contradicting(
-            DesignSheet sheet, List<CharacteristicLine> lines, Map<String, DrawnNominals.FromDrawing> fromDrawing) {
-        List<CheckFigure> off = new ArrayList<>();
-        for (CharacteristicLine line : lines) {
-            DrawnNominals.FromDrawing from = fromDrawing.get(line.code());
-            Nominal typed = sheet.nominals().get(line.code());
-            if (from != null && typed != null && from.contradicts(typed.nominal())) {
-                off.add(CheckFigure.word(
-                        shortened(line.code() + " " + line.name()),
-                        written(typed.nominal(), line.unit()),
-                        written(from.value(), line.unit()) + " by the drawing"));
-            }
-        }
-        List<CheckFigure> figures = new ArrayList<>();
-        figures.add(CheckFigure.count("typed nominals off the drawing", off.size(), 0));
-        figures.addAll(off.subList(0, Math.min(off.size(), NAMED)));
-        return figures;
-    }
-
-    private static String written(BigDecimal number, String unit) {
-        return DecimalSign.COMMA.write(Nominal.plain(number)) + (unit.equals("°") ? "" : " ") + unit;
-    }
-
-    private static String shortened(String label) {
-        return label.length() <= LABEL ? label : label.substring(0, LABEL - 1) + "…";
     }
 
     /**

@@ -214,6 +214,57 @@ class DrawnNominalsTest extends AtTheDrawingDesk {
         return reading.story(id, true);
     }
 
+    /** The head angle of 65,46° is printed as 65,5°: 65,8° is 0,30° from what is printed and 0,34° from the frame. */
+    @Test
+    void aTypedNominalIsComparedWithTheDrawingBeforeItIsRounded() {
+        long id = frame.trail("HEAD_ANGLE 65.46");
+        assertThat(designs.revision(id).nominals().get(CODE).nominal())
+                .as("what is printed and read back")
+                .isEqualByComparingTo("65.5");
+        assertThat(gate.notMet(id)).isEmpty();
+        give(id, "65.5");
+        assertThat(gate.notMet(id)).as("typed as it is printed").isEmpty();
+        give(id, "65.7");
+        assertThat(gate.notMet(id)).isEmpty();
+        give(id, "65.8");
+        assertThat(gate.notMet(id)).containsExactly(GateCheck.NOMINALS);
+    }
+
+    @Test
+    void limitsOfRouteAndClassThatExcludeEachOtherAreNotPassedOverInSilence() {
+        jdbc.sql("update route_characteristic set lower_deviation = 0.4, upper_deviation = 0.6 where code = ?"
+                        + " and operation_id in (select id from route_operation where revision_id = ?)")
+                .params(CODE, frame.route)
+                .update();
+        long id = frame.trail("");
+        Refusal refused = DrawnFrame.refusal(
+                () -> gate.answer(hands.act(frame.qa), id, GateCheck.NOMINALS, GateAnswer.MEETS, null));
+        assertThat(refused.why())
+                .contains(
+                        "limits of route and tolerance class that exclude each other 1, limit 0 or less",
+                        "080-7 Head angle as built route 0,4° to 0,6°, wanted class −0,3° to 0,3°");
+    }
+
+    /** A characteristic says by its name what it asks for; of one that was renamed the drawing knows nothing. */
+    @Test
+    void whatIsTypedBesideTheDrawingIsNamedAtTheGateAndOnTheSheet() throws Exception {
+        long known = frame.trail("");
+        assertThat(line(known).figures())
+                .extracting(CheckFigure::label)
+                .containsExactly("typed nominals off the drawing");
+        jdbc.sql("update route_characteristic set name = 'Head angle, built' where code = ?"
+                        + " and operation_id in (select id from route_operation where revision_id = ?)")
+                .params(CODE, frame.route)
+                .update();
+        long id = frame.trail("");
+        give(id, "70");
+        assertThat(line(id).figures())
+                .extracting(CheckFigure::words)
+                .contains("typed, of which the drawing says nothing 1: 080-7");
+        assertThat(page("/designs/" + id)).contains("typed, of which the drawing says nothing", "1: 080-7");
+        assertThat(page("/designs/" + id + "/characteristics")).contains("typed; the drawing says nothing of it");
+    }
+
     private RevisionStory.CheckLine line(long id) {
         return story(id).checks().stream()
                 .filter(line -> line.check() == GateCheck.NOMINALS)
