@@ -45,6 +45,14 @@ public final class Clearances {
     public record HeadTubeRoom(Clearance nodes, Clearance toes, Clearance upperEnd, Clearance lowerEnd) {}
 
     /**
+     * An end of a frame.
+     *
+     * @param centre on the axis of its tube
+     * @param radius_mm how far tube or dropout reach around it
+     */
+    public record End(Point centre, double radius_mm) {}
+
+    /**
      * Seatpost in the seat tube.
      *
      * @param mark inserted length against the post's mark
@@ -167,12 +175,19 @@ public final class Clearances {
         return judged(Clearance.atMost(geometry.layout().forkLength_mm(), longest_mm));
     }
 
-    /** The longest straight line between points of a frame, against what an oven takes. */
-    public static Answer<Clearance> overallLength(List<Point> points, double oven_mm) {
+    /**
+     * The longest straight line of a frame, against what an oven takes: between the centres of two ends and out to what
+     * stands around them, so that it is never shorter than the frame.
+     */
+    public static Answer<Clearance> overallLength(List<End> ends, double oven_mm) {
         double longest = 0;
-        for (Point one : points) {
-            for (Point other : points) {
-                longest = Math.max(longest, one.distance_mm(other));
+        for (int i = 0; i < ends.size(); i++) {
+            for (int j = i + 1; j < ends.size(); j++) {
+                longest = Math.max(
+                        longest,
+                        ends.get(i).centre().distance_mm(ends.get(j).centre())
+                                + ends.get(i).radius_mm()
+                                + ends.get(j).radius_mm());
             }
         }
         return isLength(longest)

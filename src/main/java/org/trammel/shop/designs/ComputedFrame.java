@@ -2,6 +2,7 @@ package org.trammel.shop.designs;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.trammel.calc.geometry.ArmTubes;
 import org.trammel.calc.geometry.BentStay;
 import org.trammel.calc.geometry.CutList;
@@ -11,19 +12,23 @@ import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.FrameTube;
 import org.trammel.calc.geometry.JointPlaces;
 import org.trammel.calc.geometry.Layout;
+import org.trammel.calc.geometry.Point;
 import org.trammel.calc.geometry.RearView;
 import org.trammel.calc.geometry.SawRules;
 import org.trammel.calc.geometry.SideView;
 import org.trammel.calc.geometry.StaySet;
+import org.trammel.calc.geometry.Tandem;
 import org.trammel.calc.geometry.TubeAxes;
 import org.trammel.calc.geometry.TubeSet;
 import org.trammel.calc.units.Answer;
+import org.trammel.shop.routes.Kinds;
 
 /**
  * What follows from the geometry inputs of a revision. Whatever cannot be computed says which input is missing or cannot
  * be; nothing is guessed in its place.
  *
- * @param geometry nodes and lengths
+ * @param geometry nodes and lengths; of a tandem those of its front part, as if the chainstay began at the front shell
+ * @param tandem where its rear shell lies; null for a frame with one shell
  * @param axes top tube and down tube
  * @param side the view from the drive side
  * @param tubes what they are made of, and how their ends are formed
@@ -34,6 +39,7 @@ import org.trammel.calc.units.Answer;
  */
 record ComputedFrame(
         Answer<FrameGeometry> geometry,
+        @Nullable Answer<Tandem> tandem,
         Answer<TubeAxes> axes,
         Answer<SideView> side,
         Answer<TubeSet> tubes,
@@ -42,21 +48,47 @@ record ComputedFrame(
         Answer<ArmTubes> arm,
         Answer<CutList> cuts) {
 
+    /** What is not computed for a tandem, as the input of a gap. */
+    static final String TANDEM = "tandem";
+
     /** Outsides of stays where the drawing gives none: they are drawn, never cut, by these. */
     private static final double DRAWN_CHAINSTAY_MM = 22;
 
     private static final double DRAWN_SEATSTAY_MM = 16;
 
+    /** Of a revision, whose kind says whether a second shell is missing. */
+    static ComputedFrame of(DesignSheet sheet, SawRules rules) {
+        return of(new GivenInputs(sheet.geometry()), sheet.kind().equals(Kinds.TANDEM), rules);
+    }
+
     static ComputedFrame of(Map<String, String> typed, SawRules rules) {
-        GivenInputs in = new GivenInputs(typed);
+        return of(new GivenInputs(typed), false, rules);
+    }
+
+    private static ComputedFrame of(GivenInputs in, boolean tandem, SawRules rules) {
         Answer<FrameGeometry> geometry = layout(in).then(FrameGeometry::of);
         Answer<TubeAxes> axes = TubeInputs.with(geometry, places(in), TubeAxes::of);
         Answer<TubeSet> tubes = geometry.then(there -> new TubeInputs(in).set(there));
         RearInputs rear = new RearInputs(in);
         Answer<CutList> front = TubeInputs.with(axes, tubes, (there, set) -> CutList.of(there, set, rules));
         Answer<ArmTubes> arm = geometry.then(rear::tubes);
+        if (tandem || in.has(GeometryInput.SHELL_TO_SHELL)) {
+            Answer<GivenInputs> shells = in.all(GeometryInput.SHELL_TO_SHELL);
+            return new ComputedFrame(
+                    geometry,
+                    shells.then(there -> layout(in))
+                            .then(layout -> Tandem.of(layout, in.number(GeometryInput.SHELL_TO_SHELL))),
+                    axes,
+                    notOfATandem("The view from the drive side"),
+                    tubes,
+                    notOfATandem("The view of the rear end"),
+                    shells.then(there -> front),
+                    arm,
+                    shells.then(there -> front));
+        }
         return new ComputedFrame(
                 geometry,
+                null,
                 axes,
                 axes.then(there -> side(in, there)),
                 tubes,
@@ -64,6 +96,29 @@ record ComputedFrame(
                 front,
                 arm,
                 rear.asksForTheArmsTubes() ? front.then(list -> Answer.of(list.and(cut(arm, rules)))) : front);
+    }
+
+    boolean isTandem() {
+        return tandem != null;
+    }
+
+    /** Nothing is drawn of a tandem behind its front seat tube but where the rear shell and the rear axle lie. */
+    static <T> Answer<T> notOfATandem(String what) {
+        return Answer.none(TANDEM, what + " of a tandem is not computed.");
+    }
+
+    /** Its centre, from the front shell of a tandem, else from the shell. */
+    Answer<Point> rearAxle() {
+        return tandem == null
+                ? geometry.then(frame -> Answer.of(frame.rearAxle()))
+                : tandem.then(frame -> Answer.of(frame.rearAxle()));
+    }
+
+    /** Axle to axle along the ground. */
+    Answer<Double> wheelbase_mm() {
+        return tandem == null
+                ? geometry.then(frame -> Answer.of(frame.wheelbase_mm()))
+                : tandem.then(frame -> Answer.of(frame.wheelbase_mm()));
     }
 
     /** What keeps the arm from being cut keeps nothing else. */
@@ -92,6 +147,9 @@ record ComputedFrame(
     /** The view from the drive side alone. */
     static Answer<SideView> side(Map<String, String> typed) {
         GivenInputs in = new GivenInputs(typed);
+        if (in.has(GeometryInput.SHELL_TO_SHELL)) {
+            return notOfATandem("The view from the drive side");
+        }
         return TubeInputs.with(layout(in).then(FrameGeometry::of), places(in), TubeAxes::of)
                 .then(axes -> side(in, axes));
     }

@@ -15,6 +15,7 @@ import org.trammel.calc.geometry.FormedEnd;
 import org.trammel.calc.geometry.FormedPlace;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.FrameTube;
+import org.trammel.calc.geometry.Point;
 import org.trammel.calc.geometry.TubeAxes;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.routes.Kinds;
@@ -40,7 +41,7 @@ enum DrawnFeature {
     DOWN_TUBE_TO_SEAT_TUBE("CUT_ANGLE", "°", axes(TubeAxes::downTubeToSeatTube_rad), "Angle down tube to seat tube"),
     JIG_REACH("JIG_PLACE", "mm", layout(frame -> frame.layout().reach_mm()), "Jig read-back, reach"),
     JIG_STACK("JIG_PLACE", "mm", layout(FrameGeometry::stack_mm), "Jig read-back, stack"),
-    JIG_AXLE_X("JIG_PLACE", "mm", layout(frame -> frame.rearAxle().x_mm()), "Jig read-back, rear axle x"),
+    JIG_AXLE_X("JIG_PLACE", "mm", drawn -> value(drawn.frame().rearAxle(), Point::x_mm), "Jig read-back, rear axle x"),
     JIG_AXLE_Y("JIG_PLACE", "mm", layout(frame -> frame.rearAxle().y_mm()), "Jig read-back, rear axle y"),
     JIG_HEAD_ANGLE("JIG_ANGLE", "°", input(GeometryInput.HEAD_ANGLE), "Jig read-back, head angle"),
     JIG_SEAT_ANGLE("JIG_ANGLE", "°", input(GeometryInput.SEAT_ANGLE), "Jig read-back, seat angle"),
@@ -58,7 +59,8 @@ enum DrawnFeature {
     SEAT_ANGLE("BUILT_ANGLE", "°", input(GeometryInput.SEAT_ANGLE), "Seat angle as built", "Seat angle"),
     STACK("BUILT_PLACE", "mm", layout(FrameGeometry::stack_mm), "Stack as built", "Stack"),
     REACH("BUILT_PLACE", "mm", layout(frame -> frame.layout().reach_mm()), "Reach as built", "Reach"),
-    WHEELBASE("WHEELBASE", "mm", layout(FrameGeometry::wheelbase_mm), "Wheelbase"),
+    SHELL_TO_SHELL("BUILT_PLACE", "mm", input(GeometryInput.SHELL_TO_SHELL), "Shell to shell"),
+    WHEELBASE("WHEELBASE", "mm", drawn -> value(drawn.frame().wheelbase_mm(), Function.identity()), "Wheelbase"),
     REAR_AXLE_HEIGHT("AXLE_HEIGHT", "mm", layout(frame -> frame.rearAxle().y_mm()), "Rear axle height over shell"),
     FRONT_AXLE_HEIGHT("AXLE_HEIGHT", "mm", layout(frame -> frame.frontAxle().y_mm()), "Front axle height over shell"),
     AXLE_WIDTH("AXLE_WIDTH", "mm", input(GeometryInput.AXLE_WIDTH), "Axle width inside"),

@@ -50,7 +50,7 @@ class DrawnNominals {
     /** By code, for those lines of a list that the route leaves to the design and the frame knows. */
     Map<String, FromDrawing> of(List<CharacteristicLine> lines, DesignSheet sheet) {
         SawRules rules = saws.rules();
-        ComputedFrame computed = ComputedFrame.of(sheet.geometry(), rules);
+        ComputedFrame computed = ComputedFrame.of(sheet, rules);
         Answer<MassBasis.Metal> metal = masses.of(sheet.metal());
         DrawnFeature.Drawn frame = new DrawnFeature.Drawn(
                 new GivenInputs(sheet.geometry()),

@@ -38,6 +38,9 @@ final class FrameMass {
 
     /** Without an answer where the metal, the cut list or an input is missing. */
     static Answer<ExpectedMass> of(Map<String, String> typed, ComputedFrame frame, Answer<MassBasis.Metal> metal) {
+        if (frame.isTandem()) {
+            return ComputedFrame.notOfATandem("The mass");
+        }
         return metal.then(of -> {
             FrameMass mass = new FrameMass(new GivenInputs(typed), of);
             return frame.frontCuts().then(mass::expected);

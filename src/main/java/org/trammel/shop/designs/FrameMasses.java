@@ -63,7 +63,7 @@ public class FrameMasses {
     }
 
     private Optional<WeighedFrame> compared(DesignSheet sheet, WeighedPart part, double weighed_g, double scaleU_g) {
-        ComputedFrame frame = ComputedFrame.of(sheet.geometry(), saws.rules());
+        ComputedFrame frame = ComputedFrame.of(sheet, saws.rules());
         Answer<MassBasis.Metal> metal = basis.of(sheet.metal());
         Answer<ExpectedMass> mass = part == WeighedPart.SWING_ARM
                 ? FrameMass.ofArm(sheet.geometry(), frame, saws.rules(), metal)

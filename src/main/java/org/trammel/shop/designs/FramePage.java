@@ -16,6 +16,7 @@ import org.trammel.calc.geometry.EndCut;
 import org.trammel.calc.geometry.FrameGeometry;
 import org.trammel.calc.geometry.FrameTube;
 import org.trammel.calc.geometry.Paper;
+import org.trammel.calc.geometry.Point;
 import org.trammel.calc.units.Answer;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.web.Formats;
@@ -112,7 +113,10 @@ class FramePage {
     Shown of(RevisionStory story, Paper paper) {
         DesignSheet sheet = story.sheet();
         ComputedFrame frame = computed(sheet);
-        List<String> gaps = gaps(frame.geometry(), frame.axes(), frame.side(), frame.cuts());
+        Answer<?> tandem = frame.tandem();
+        List<String> gaps = tandem == null
+                ? gaps(frame.geometry(), frame.axes(), frame.side(), frame.cuts())
+                : gaps(frame.geometry(), tandem, frame.axes(), frame.side(), frame.rear(), frame.cuts());
         List<DrawnSheet> drawn = drawn(story, frame, paper);
         return new Shown(
                 // what the last sheet says stands in the page's own tables
@@ -162,29 +166,40 @@ class FramePage {
 
     /** What follows from the inputs by the settings of now. */
     ComputedFrame computed(DesignSheet sheet) {
-        return ComputedFrame.of(sheet.geometry(), saws.rules());
+        return ComputedFrame.of(sheet, saws.rules());
     }
 
     private static List<Figure> figures(ComputedFrame frame) {
-        return frame.geometry() instanceof Answer.Determined<FrameGeometry> there ? figures(there.value()) : List.of();
+        return frame.geometry() instanceof Answer.Determined<FrameGeometry> there
+                ? figures(there.value(), frame)
+                : List.of();
     }
 
     private List<Tube> tubes(ComputedFrame frame) {
         return frame.cuts() instanceof Answer.Determined<CutList> list ? tubes(list.value(), frame.paths()) : List.of();
     }
 
-    private static List<Figure> figures(FrameGeometry frame) {
-        return List.of(
+    private static List<Figure> figures(FrameGeometry frame, ComputedFrame computed) {
+        List<Figure> figures = new ArrayList<>(List.of(
                 new Figure("Stack", frame.stack_mm(), "mm"),
                 new Figure("Reach", frame.layout().reach_mm(), "mm"),
-                new Figure("Effective top tube", frame.effectiveTopTube_mm(), "mm"),
-                new Figure("Wheelbase", frame.wheelbase_mm(), "mm"),
-                new Figure("Front centre", frame.frontCentre_mm(), "mm"),
-                new Figure("Rear axle behind the shell", -frame.rearAxle().x_mm(), "mm"),
+                new Figure("Effective top tube", frame.effectiveTopTube_mm(), "mm")));
+        if (computed.wheelbase_mm() instanceof Answer.Determined<Double> there) {
+            figures.add(new Figure("Wheelbase", there.value(), "mm"));
+        }
+        figures.add(new Figure("Front centre", frame.frontCentre_mm(), "mm"));
+        if (computed.rearAxle() instanceof Answer.Determined<Point> there) {
+            figures.add(new Figure(
+                    computed.isTandem() ? "Rear axle behind the front shell" : "Rear axle behind the shell",
+                    -there.value().x_mm(),
+                    "mm"));
+        }
+        figures.addAll(List.of(
                 new Figure("Shell below the rear axle", frame.layout().rearDrop_mm(), "mm"),
                 new Figure("Shell above the ground", frame.shellHeight_mm(), "mm"),
                 new Figure("Trail", frame.trail_mm(), "mm"),
-                new Figure("Flop of the wheel", frame.flop_mm(), "mm"));
+                new Figure("Flop of the wheel", frame.flop_mm(), "mm")));
+        return figures;
     }
 
     private List<Tube> tubes(CutList list, Map<FrameTube, BentStay> paths) {

@@ -20,7 +20,8 @@ public enum GateCheck {
     SEATPOST("Seatpost", "in past its mark and past the top-tube node"),
     TEST_FAMILY("Test family", "covers tube set, size, fork length and rider mass"),
     COUNTRY("Country rules", "bell, reflectors, lights, lever side known"),
-    OVERALL_LENGTH("Overall length", "fits every oven the frame must enter"),
+    OVERALL_LENGTH(
+            "Overall length", "at most what the shop set for its shortest oven; the ovens of the route are not asked"),
     NOMINALS("Typed nominals", "none contradicts the drawing by more than its tolerance"),
     DEPOSIT("Deposit", "paid or waived");
 

@@ -34,6 +34,8 @@ final class GateFigures {
     /** What the order lacks, as the input of a gap. */
     static final String ORDER = "order";
 
+    private static final Set<String> OUTSIDE_THE_DRAWING = Set.of(ORDER, ComputedFrame.TANDEM);
+
     /** What the cut list warns of and no bench mends; of saws and templates it tells the bench alone. */
     private static final Map<Caution.Kind, String> WARNED = new EnumMap<>(Map.of(
             Caution.Kind.SHORT_ZONE, "ends formed over less than their cut",
@@ -88,17 +90,23 @@ final class GateFigures {
     private Map<GateCheck, CheckFigures> all() {
         put(GateCheck.CLOSURE, frame.geometry(), this::closure);
         put(GateCheck.TRAIL, trail());
-        put(GateCheck.TYRE_CLEARANCE, frame.geometry(), this::tyre);
-        put(GateCheck.TYRE_STAYS, new TyreFigures(in, frame, limits).all());
+        put(
+                GateCheck.TYRE_CLEARANCE,
+                behind("The rear tyre's room", List.of(frame.geometry().then(this::tyre))));
+        put(GateCheck.TYRE_STAYS, behind("The rear tyre's room", new TyreFigures(in, frame, limits).all()));
         if (GateCheck.SWING.concerns(sheet)) {
             put(GateCheck.SWING, new SwingFigures(in, frame, limits).all());
         }
         put(GateCheck.TOE_CLEARANCE, frame.geometry(), this::toes);
-        put(GateCheck.STANDOVER, standover());
+        put(GateCheck.STANDOVER, andBehind("The rear rider's standover", standover()));
         put(GateCheck.HEAD_NODES, frame.axes(), this::nodes);
-        put(GateCheck.MITRES, frame.cuts(), list -> Answer.of(mitres(list)));
-        put(GateCheck.SEATPOST, new PostFigures(in, frame).all());
-        put(GateCheck.OVERALL_LENGTH, frame.geometry(), this::longest);
+        put(
+                GateCheck.MITRES,
+                andBehind(
+                        "What joins behind the front seat tube",
+                        List.of(frame.cuts().then(list -> Answer.of(mitres(list))))));
+        put(GateCheck.SEATPOST, andBehind("The rear seatpost", new PostFigures(in, frame).all()));
+        put(GateCheck.OVERALL_LENGTH, longest());
         put(GateCheck.COUNTRY, order(), this::lever);
         put(GateCheck.TEST_FAMILY, new FamilyFigures(sheet.testFamily(), family.orElse(null), frame, told).all());
         put(GateCheck.NOMINALS, frame.geometry(), geometry -> Answer.of(nominals));
@@ -111,6 +119,19 @@ final class GateFigures {
             }
         }
         return figures;
+    }
+
+    /** The figures of a frame with one shell; what a tandem is drawn by says nothing of them. */
+    private List<Answer<List<CheckFigure>>> behind(String what, List<Answer<List<CheckFigure>>> figures) {
+        return frame.isTandem() ? List.of(ComputedFrame.notOfATandem(what)) : figures;
+    }
+
+    /** The figures of the front part, and of a tandem that there are none of the rest. */
+    private List<Answer<List<CheckFigure>>> andBehind(String what, List<Answer<List<CheckFigure>>> figures) {
+        return frame.isTandem()
+                ? Stream.concat(figures.stream(), Stream.of(ComputedFrame.<List<CheckFigure>>notOfATandem(what)))
+                        .toList()
+                : figures;
     }
 
     private Answer<OrderTells.Told> order() {
@@ -131,7 +152,9 @@ final class GateFigures {
                 there.addAll(found.value());
             } else if (answer instanceof Answer.NotDeterminable<List<CheckFigure>> none) {
                 none.gaps()
-                        .forEach(gap -> (gap.input().equals(ORDER) || in.isMissing(gap) ? lacking : cannot)
+                        .forEach(gap -> (OUTSIDE_THE_DRAWING.contains(gap.input()) || in.isMissing(gap)
+                                        ? lacking
+                                        : cannot)
                                 .add(written(gap.words())));
             }
         }
@@ -287,16 +310,35 @@ final class GateFigures {
         return CheckFigure.count(label, count, 0).from("none without a decision, common practice");
     }
 
-    /** Of a frame with a swing arm the front part: the arm enters an oven by itself. */
-    private Answer<List<CheckFigure>> longest(FrameGeometry geometry) {
-        List<Point> points = new ArrayList<>(List.of(
-                geometry.headTubeTop(), geometry.headTubeBottom(), FrameGeometry.SHELL, geometry.seatTubeTop()));
-        if (!in.has(GeometryInput.PIVOT_AHEAD)) {
-            points.add(geometry.rearAxle());
-        }
-        return Clearances.overallLength(points, limits.number("oven.length"))
-                .then(room -> Answer.of(
-                        List.of(CheckFigure.atMost("longest line", room.value_mm(), limits.of("oven.length")))));
+    /**
+     * From the outside of one tube to that of another. Of a frame with a swing arm the front part: the arm enters an oven
+     * by itself. Outsides that are not given are left out and named, for what is too long without them is too long.
+     */
+    private List<Answer<List<CheckFigure>>> longest() {
+        Answer<List<CheckFigure>> line = frame.geometry()
+                .then(geometry -> in.has(GeometryInput.PIVOT_AHEAD)
+                        ? Answer.of(ends(geometry))
+                        : frame.rearAxle().then(axle -> {
+                            List<Clearances.End> ends = ends(geometry);
+                            ends.add(new Clearances.End(axle, new TubeInputs(in).behindTheAxle_mm()));
+                            return Answer.of(ends);
+                        }))
+                .then(ends -> Clearances.overallLength(ends, limits.number("oven.length")))
+                .then(room -> Answer.of(List.of(CheckFigure.atMost(
+                        "longest line over tubes and dropouts", room.value_mm(), limits.of("oven.length")))));
+        return List.of(
+                line,
+                in.all(GeometryInput.HEAD_TUBE_OUTSIDE, GeometryInput.SHELL_OUTSIDE, GeometryInput.SEAT_TUBE_OUTSIDE)
+                        .then(there -> Answer.of(List.of())));
+    }
+
+    private List<Clearances.End> ends(FrameGeometry geometry) {
+        double head = in.number(GeometryInput.HEAD_TUBE_OUTSIDE, 0) / 2;
+        return new ArrayList<>(List.of(
+                new Clearances.End(geometry.headTubeTop(), head),
+                new Clearances.End(geometry.headTubeBottom(), head),
+                new Clearances.End(FrameGeometry.SHELL, in.number(GeometryInput.SHELL_OUTSIDE, 0) / 2),
+                new Clearances.End(geometry.seatTubeTop(), in.number(GeometryInput.SEAT_TUBE_OUTSIDE, 0) / 2)));
     }
 
     private Answer<List<CheckFigure>> lever(OrderTells.Told order) {

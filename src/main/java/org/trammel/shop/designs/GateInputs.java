@@ -100,13 +100,21 @@ final class GateInputs {
                         union(
                                 union(SEAT_AXIS, of(GeometryInput.Group.SUSPENSION, input -> true)),
                                 union(named("SEAT_TUBE_"), union(named("FORMED_SEAT_TUBE"), named("SEATPOST")))),
+                        GeometryInput.SHELL_TO_SHELL,
                         GeometryInput.SADDLE_CLAMP,
                         GeometryInput.SADDLE_HEIGHT,
                         GeometryInput.SADDLE_STACK,
                         GeometryInput.TOP_TUBE_AT_SEAT,
                         GeometryInput.TOP_TUBE_OUTSIDE,
                         GeometryInput.SEATSTAY_AT_SEAT);
-            case OVERALL_LENGTH -> with(CLOSED, GeometryInput.PIVOT_AHEAD);
+            case OVERALL_LENGTH ->
+                with(
+                        CLOSED,
+                        GeometryInput.PIVOT_AHEAD,
+                        GeometryInput.AXLE_TO_STAY,
+                        GeometryInput.HEAD_TUBE_OUTSIDE,
+                        GeometryInput.SHELL_OUTSIDE,
+                        GeometryInput.SEAT_TUBE_OUTSIDE);
             case MITRES -> drawnBut(GeometryInput.Group.PARTS, GeometryInput.Group.FIT);
             case TEST_FAMILY -> drawnBut(GeometryInput.Group.PARTS, GeometryInput.Group.FIT);
             case COMPONENTS ->

@@ -70,7 +70,7 @@ class GateStand {
         OrderTells order = orders.getIfAvailable();
         return GateFigures.of(
                 sheet,
-                ComputedFrame.of(sheet.geometry(), saws.rules()),
+                ComputedFrame.of(sheet, saws.rules()),
                 limits,
                 order == null ? null : order.told(sheet.drawnFor()).orElse(null),
                 NominalFigures.of(sheet, lines, fromDrawing),

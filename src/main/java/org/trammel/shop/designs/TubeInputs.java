@@ -44,14 +44,15 @@ final class TubeInputs {
         this.in = in;
     }
 
-    /** All of them; the stays only where no swing arm takes their place. */
+    /** All of them; the stays only where no swing arm takes their place, and none of a tandem's behind its front part. */
     Answer<TubeSet> set(FrameGeometry geometry) {
         return each(
                         in.all(GeometryInput.HEAD_TUBE_OUTSIDE, GeometryInput.SHELL_OUTSIDE),
                         List.of(FrameTube.DOWN_TUBE, FrameTube.TOP_TUBE, FrameTube.SEAT_TUBE))
-                .then(stock -> formed().then(ends -> in.has(GeometryInput.PIVOT_AHEAD)
-                        ? Answer.of(set(stock, ends, null))
-                        : stays(geometry).then(stays -> Answer.of(set(stock, ends, stays)))));
+                .then(stock -> formed().then(ends ->
+                        in.has(GeometryInput.PIVOT_AHEAD) || in.has(GeometryInput.SHELL_TO_SHELL)
+                                ? Answer.of(set(stock, ends, null))
+                                : stays(geometry).then(stays -> Answer.of(set(stock, ends, stays)))));
     }
 
     /** Of what the lower and the upper members of a swing arm are made. */
@@ -181,6 +182,11 @@ final class TubeInputs {
             case TOP_TUBE_AT_SEAT -> GeometryInput.SEAT_TUBE_OUTSIDE;
             case DOWN_TUBE_AT_SHELL, SEAT_TUBE_AT_SHELL, CHAINSTAY_AT_SHELL -> GeometryInput.SHELL_OUTSIDE;
         };
+    }
+
+    /** How far a dropout reaches behind its axle: as far as its stay ends before it, which is common practice. */
+    double behindTheAxle_mm() {
+        return in.number(GeometryInput.AXLE_TO_STAY, AXLE_TO_STAY_MM);
     }
 
     /** Twice what a tube with this end may stand out of its axis in the frame's plane: round, or higher where it is formed so. */

@@ -164,9 +164,21 @@ class ClearancesTest {
         assertThat(value(Clearances.forkLength(row("O-101").geometry(), 551)).margin())
                 .hasValue(10);
         Clearance length =
-                value(Clearances.overallLength(List.of(new Point(0, 0), new Point(300, 400), new Point(100, 0)), 499));
+                value(Clearances.overallLength(List.of(end(0, 0, 0), end(300, 400, 0), end(100, 0, 0)), 499));
         assertThat(length.value_mm()).isEqualTo(500);
         assertThat(length.isMet()).isFalse();
+        assertThat(value(Clearances.overallLength(List.of(end(0, 0, 18), end(300, 400, 27), end(100, 0, 90)), 499))
+                        .value_mm())
+                .as(
+                        "3, 4, 5 and out to what stands around both ends; the third is nearer, √(200² + 400²) + 117 = 564,2")
+                .isCloseTo(Math.sqrt(200 * 200 + 400 * 400) + 117, within(1e-9));
+        assertThat(value(Clearances.overallLength(List.of(end(0, 0, 18), end(300, 400, 27)), 499))
+                        .value_mm())
+                .isEqualTo(545);
+    }
+
+    private static Clearances.End end(double x_mm, double y_mm, double radius_mm) {
+        return new Clearances.End(new Point(x_mm, y_mm), radius_mm);
     }
 
     @Test

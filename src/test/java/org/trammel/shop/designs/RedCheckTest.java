@@ -37,7 +37,7 @@ class RedCheckTest extends AtTheDrawingDesk {
      * at (61 × 54 + 24 × 393) / 396,69 = 32,08, less 20 and 11; the seatstay's, from
      * (446,69; 17,45), passes (357,5; 0) at (428,69 × 78 − 339,5 × 60,55) / 432,94 = 29,75, less 12,5 and 12; pedal √((310 + 663 cos 65,5° + 44 sin 65,5°)² + 58²) − 370 − 170 = 87,66; the down tube's edge on the head
      * tube 34 − 27 / tan 64,96° − 19 / sin 64,96° = 0,42; seatpost 350 − (700 − 430); longest
-     * √((503,62 + √(1000² − 58²))² + (542,96 − 58)²).
+     * √((503,62 + √(1000² − 58²))² + (542,96 − 58)²), and half a head tube of 54 and a dropout of 18 beyond it.
      */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(quoteCharacter = '"', textBlock = """
@@ -56,7 +56,7 @@ class RedCheckTest extends AtTheDrawingDesk {
             SEATPOST,       SADDLE_CLAMP 700 SEATPOST 350 SEATPOST_MARK 100, "inserted, to the mark 80,0 mm, limit 100,0 mm or more, margin −20,0 mm", SADDLE_CLAMP 700 SEATPOST 400 SEATPOST_MARK 100
             SEATPOST,       SADDLE_CLAMP 700 SEATPOST 310 SEATPOST_MARK 30, "inserted, to the top tube 40,0 mm, limit 45,0 mm or more, margin −5,0 mm", SADDLE_CLAMP 700 SEATPOST 320 SEATPOST_MARK 30
             SEATPOST,       SADDLE_CLAMP 700 SEATPOST 400 SEATPOST_MARK 100 SEATPOST_DEPTH 120, "inserted, in the free depth 130,0 mm, limit 120,0 mm or less, margin −10,0 mm", SADDLE_CLAMP 700 SEATPOST 390 SEATPOST_MARK 100 SEATPOST_DEPTH 120
-            OVERALL_LENGTH, CHAINSTAY 1000,        "longest line 1578,3 mm, limit 1500,0 mm or less, margin −78,3 mm", CHAINSTAY 432
+            OVERALL_LENGTH, CHAINSTAY 1000,        "longest line over tubes and dropouts 1623,3 mm, limit 1500,0 mm or less, margin −123,3 mm", CHAINSTAY 432
             """)
     void redIsRefusedThenDecidedThenCuredByAnotherInput(GateCheck check, String red, String why, String cured) {
         long id = frame.trail(red);
