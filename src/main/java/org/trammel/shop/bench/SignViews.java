@@ -2,6 +2,7 @@ package org.trammel.shop.bench;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.people.Crew;
@@ -14,6 +15,7 @@ import org.trammel.shop.routes.Signer;
 import org.trammel.shop.travellers.Evidence;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OperationState;
+import org.trammel.shop.travellers.Signing;
 import org.trammel.shop.web.Formats;
 
 /** Lays out a point to sign: which signatures are outstanding and who may give them. */
@@ -22,12 +24,14 @@ class SignViews {
 
     private final FrameViews frames;
     private final Evidence evidence;
+    private final Signing signing;
     private final Crew crew;
     private final Formats formats;
 
-    SignViews(FrameViews frames, Evidence evidence, Crew crew, Formats formats) {
+    SignViews(FrameViews frames, Evidence evidence, Signing signing, Crew crew, Formats formats) {
         this.frames = frames;
         this.evidence = evidence;
+        this.signing = signing;
         this.crew = crew;
         this.formats = formats;
     }
@@ -71,11 +75,17 @@ class SignViews {
     private List<SignView.Candidate> candidates(FrameSheet.OperationSheetOfFrame at, Signer as, SignedOn who) {
         Set<Long> barred = evidence.barredFrom(at.line().operationId(), as);
         Set<Long> took = evidence.tookPart(at.line().operationId());
+        Set<Long> signed = at.signatures().stream()
+                .filter(FrameSheet.SignatureLine::counts)
+                .map(FrameSheet.SignatureLine::signedBy)
+                .collect(Collectors.toSet());
+        Set<Long> worked = as == Signer.WORKER ? signing.asWorker(at.line().operationId(), signed) : Set.of();
         List<Person> may = crew.active().stream()
                 .filter(Person::maySign)
                 .filter(person -> holds(person, as))
                 .filter(person -> !barred.contains(person.id()))
-                .filter(person -> at.signatures().stream().noneMatch(s -> s.counts() && s.signedBy() == person.id()))
+                .filter(person -> !signed.contains(person.id()))
+                .filter(person -> worked.isEmpty() || worked.contains(person.id()))
                 .sorted((a, b) -> Boolean.compare(here(b, who), here(a, who)))
                 .toList();
         return may.stream()

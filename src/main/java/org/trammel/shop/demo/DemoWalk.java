@@ -201,7 +201,7 @@ class DemoWalk {
                 continue;
             }
             clock.pass(until(at.line().code(), step));
-            String by = penetrant(step) ? "TR" : doer(order, at);
+            String by = penetrant(step) ? "TR" : step.secondPerson() ? "JA" : doer(order, at);
             if (step.photo()) {
                 remarks.photo(acts.by(by), step.stepId(), picture());
             }

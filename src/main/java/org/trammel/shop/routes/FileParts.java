@@ -49,7 +49,8 @@ final class FileParts {
     }
 
     static StepSheet step(Entry entry) {
-        entry.only(Set.of("text", "do", "photo", "irreversible", "lot", "starts", "qualified", "proof"));
+        entry.only(
+                Set.of("text", "do", "photo", "irreversible", "lot", "starts", "qualified", "proof", "second-person"));
         return new StepSheet(
                 entry.text("text"),
                 entry.text("do", ""),
@@ -58,7 +59,8 @@ final class FileParts {
                 entry.optional("lot"),
                 entry.optional("starts"),
                 entry.optional("qualified"),
-                entry.has("proof") ? entry.choice("proof", Proof.class, null) : null);
+                entry.has("proof") ? entry.choice("proof", Proof.class, null) : null,
+                entry.flag("second-person", false));
     }
 
     static CharacteristicSheet characteristic(Entry entry) {

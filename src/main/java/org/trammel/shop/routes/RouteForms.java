@@ -58,7 +58,8 @@ final class RouteForms {
             @Nullable String lotKind,
             @Nullable String startsClock,
             @Nullable String qualification,
-            @Nullable Proof proof) {
+            @Nullable Proof proof,
+            @Nullable Boolean secondPerson) {
 
         Edit edit() {
             StepSheet step = new StepSheet(
@@ -69,7 +70,8 @@ final class RouteForms {
                     lotKind,
                     startsClock,
                     qualification,
-                    proof);
+                    proof,
+                    yes(secondPerson));
             return number == null ? new StepEdit.Add(op, step) : new StepEdit.Change(op, number, step);
         }
     }

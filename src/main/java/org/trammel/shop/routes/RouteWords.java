@@ -161,6 +161,7 @@ public class RouteWords {
                 notes,
                 step.proof() != null,
                 step.proof() == null ? "" : step.proof().words());
+        add(notes, step.secondPerson(), "by somebody who did none of the work");
         return notes;
     }
 

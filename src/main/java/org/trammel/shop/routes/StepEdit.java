@@ -71,7 +71,8 @@ sealed interface StepEdit extends Edit {
                                 whole.lotKind(),
                                 null,
                                 whole.qualification(),
-                                null));
+                                null,
+                                whole.secondPerson()));
                 steps.add(
                         index + 1,
                         new StepSheet(
@@ -82,7 +83,8 @@ sealed interface StepEdit extends Edit {
                                 null,
                                 whole.startsClock(),
                                 whole.qualification(),
-                                whole.proof()));
+                                whole.proof(),
+                                whole.secondPerson()));
                 return steps;
             });
         }
@@ -125,6 +127,7 @@ sealed interface StepEdit extends Edit {
                 Said.wordOrNone("lotKind", "The kind of lot", step.lotKind()),
                 Said.wordOrNone("startsClock", "The clock", step.startsClock()),
                 Said.wordOrNone("qualification", "The qualification", step.qualification()),
-                step.proof());
+                step.proof(),
+                step.secondPerson());
     }
 }

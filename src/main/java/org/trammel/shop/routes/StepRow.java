@@ -57,6 +57,9 @@ class StepRow {
     @JdbcTypeCode(SqlTypes.VARCHAR)
     private @Nullable Proof proof;
 
+    @Column(name = "second_person", nullable = false)
+    private boolean secondPerson;
+
     void becomes(OperationRow owner, int position, StepSheet sheet) {
         operation = owner;
         sequence = position;
@@ -68,6 +71,7 @@ class StepRow {
         startsClock = sheet.startsClock();
         qualification = sheet.qualification();
         proof = sheet.proof();
+        secondPerson = sheet.secondPerson();
     }
 
     @PreUpdate
@@ -77,6 +81,7 @@ class StepRow {
     }
 
     StepSheet sheet() {
-        return new StepSheet(text, instruction, photo, irreversible, lotKind, startsClock, qualification, proof);
+        return new StepSheet(
+                text, instruction, photo, irreversible, lotKind, startsClock, qualification, proof, secondPerson);
     }
 }

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param qualification what whoever ticks must hold, where it is more than the operation's, such as PENETRANT
  * @param proof what the tick rests on, recorded before it; not written where there is none, so that the seal of a revision that
  *     knew no proofs stays what it was
+ * @param secondPerson ticked by somebody who did none of the operation's work; not written where it is not asked, for the
+ *     same reason
  */
 public record StepSheet(
         String text,
@@ -24,7 +26,8 @@ public record StepSheet(
         @Nullable String lotKind,
         @Nullable String startsClock,
         @Nullable String qualification,
-        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Proof proof) {
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Proof proof,
+        @JsonInclude(JsonInclude.Include.NON_DEFAULT) boolean secondPerson) {
 
     public StepSheet(
             String text,
@@ -34,6 +37,18 @@ public record StepSheet(
             @Nullable String lotKind,
             @Nullable String startsClock,
             @Nullable String qualification) {
-        this(text, instruction, photo, irreversible, lotKind, startsClock, qualification, null);
+        this(text, instruction, photo, irreversible, lotKind, startsClock, qualification, null, false);
+    }
+
+    public StepSheet(
+            String text,
+            String instruction,
+            boolean photo,
+            boolean irreversible,
+            @Nullable String lotKind,
+            @Nullable String startsClock,
+            @Nullable String qualification,
+            @Nullable Proof proof) {
+        this(text, instruction, photo, irreversible, lotKind, startsClock, qualification, proof, false);
     }
 }

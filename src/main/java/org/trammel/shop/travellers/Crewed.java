@@ -98,14 +98,24 @@ class Crewed {
         crew.requireQualified(person.id(), qualification, settings.dayOf(at), deed);
     }
 
+    /** Whoever ticks a step is qualified for it; a second person who looks, only for what the step itself asks for. */
+    void mayTick(Person person, Step step, Operation operation, Instant at) {
+        qualified(
+                person,
+                step.qualification() == null && !step.secondPerson() ? operation.qualification() : step.qualification(),
+                operation.id(),
+                "Step " + step.position() + " of operation " + operation.called() + " was not ticked.",
+                at);
+    }
+
     /** Whoever takes work up again must be able to do what comes next in it. */
     void goingOn(Act act, Operation operation, List<Step> all) {
         Person person = worker(act.by(), "Taking work up again");
-        String own = all.stream()
-                .filter(s -> !s.ticked())
-                .findFirst()
-                .map(Step::qualification)
-                .orElse(null);
+        Step next = all.stream().filter(s -> !s.ticked()).findFirst().orElse(null);
+        String own = next == null ? null : next.qualification();
+        if (own == null && next != null && next.secondPerson()) {
+            return;
+        }
         String deed = "Operation " + operation.called() + " was not taken up again.";
         qualified(person, own == null ? operation.qualification() : own, operation.id(), deed, act.at());
     }

@@ -148,6 +148,8 @@ public record FrameSheet(
             @Nullable String lotKind,
             @Nullable String startsClock,
             @Nullable Proof proof,
+            boolean secondPerson,
+            @Nullable String qualification,
             boolean ticked,
             @Nullable Long tickedBy,
             @Nullable String tickedByName,

@@ -125,13 +125,7 @@ class Gate {
             refuseFirst(heldForGood(traveller, operation, "go on"));
         }
         Awaited.AtItsGate at = atItsGate(traveller, operation);
-        if (step.proof() != null) {
-            Awaited.ProvenStep proven = new Awaited.ProvenStep(step.text(), step.proof());
-            refuseFirst(awaited.orderedStream()
-                    .map(one -> one.proof(at, proven))
-                    .flatMap(Optional::stream)
-                    .toList());
-        }
+        refuseFirst(unproven(at, step));
         if (step.irreversible()) {
             Awaited.NoWayBack no = new Awaited.NoWayBack(
                     step.id(),
@@ -144,6 +138,22 @@ class Gate {
                     .flatMap(Optional::stream)
                     .toList());
         }
+    }
+
+    /** What the tick of a step rests on and is not recorded yet. */
+    List<Refusal> unproven(Traveller traveller, Operation operation, Step step) {
+        return step.proof() == null ? List.of() : unproven(atItsGate(traveller, operation), step);
+    }
+
+    private List<Refusal> unproven(Awaited.AtItsGate at, Step step) {
+        if (step.proof() == null) {
+            return List.of();
+        }
+        Awaited.ProvenStep proven = new Awaited.ProvenStep(step.text(), step.proof());
+        return awaited.orderedStream()
+                .map(one -> one.proof(at, proven))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** Open holds that cover the operation and were not freed for it. */

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Person;
@@ -25,6 +26,7 @@ public class Signing {
     private final Bench bench;
     private final SignatureRepository signatures;
     private final Doers doers;
+    private final SecondLook secondLook;
     private final Progress progress;
     private final Gate gate;
     private final Crewed crewed;
@@ -37,6 +39,7 @@ public class Signing {
             Bench bench,
             SignatureRepository signatures,
             Doers doers,
+            SecondLook secondLook,
             Progress progress,
             Gate gate,
             Crewed crewed,
@@ -47,6 +50,7 @@ public class Signing {
         this.bench = bench;
         this.signatures = signatures;
         this.doers = doers;
+        this.secondLook = secondLook;
         this.progress = progress;
         this.gate = gate;
         this.crewed = crewed;
@@ -72,6 +76,7 @@ public class Signing {
             Gate.refuseFirst(gate.heldForGood(traveller, operation, "be signed"));
             Gate.refuseFirst(gate.awaited(traveller, operation));
             requireConcessions(operation, act, deed);
+            secondLook.requireStands(operation, deed);
             List<Signature> before = signatures.findByOperationIdOrderById(operationId).stream()
                     .filter(operation::counts)
                     .toList();
@@ -151,6 +156,9 @@ public class Signing {
                     person.name() + " ticked or measured at this operation; the one who signs took no part in it.",
                     "Call somebody who took no part.");
         }
+        if (as == Signer.WORKER) {
+            requireWorked(operation, person, before, deed);
+        }
         switch (as) {
             case QA -> crewed.holding(person.id(), Role.QA_LEAD, deed);
             case OWNER -> crewed.holding(person.id(), Role.OWNER, deed);
@@ -163,6 +171,32 @@ public class Signing {
             case WORKER, SECOND -> {
                 // any worker who may sign
             }
+        }
+    }
+
+    /**
+     * Who signs the point of an operation as the worker; empty where anybody may.
+     *
+     * @param signed who signed it already
+     */
+    @Transactional(readOnly = true)
+    public Set<Long> asWorker(long operationId, Set<Long> signed) {
+        return doers.signingAsWorker(operationId, signed);
+    }
+
+    private void requireWorked(Operation operation, Person person, List<Signature> before, String deed) {
+        Set<Long> did = doers.signingAsWorker(
+                operation.id(), before.stream().map(Signature::personId).collect(Collectors.toSet()));
+        if (!did.isEmpty() && !did.contains(person.id())) {
+            throw Refusal.person(
+                    deed + " as worker is not open to " + person.name() + ".",
+                    person.name() + " did none of the work of it; the worker's signature is that of somebody who did.",
+                    "Call "
+                            + did.stream()
+                                    .map(id -> crewed.person(id).name())
+                                    .sorted()
+                                    .collect(Collectors.joining(" or "))
+                            + " to sign as worker.");
         }
     }
 
@@ -191,6 +225,7 @@ public class Signing {
             Gate.refuseFirst(gate.heldForGood(traveller, operation, "be passed"));
             Gate.refuseFirst(gate.awaited(traveller, operation));
             requireConcessions(operation, act, deed);
+            secondLook.requireStands(operation, deed);
             operation.signedOff(act.at());
             log.event(traveller.chain(), "witness point passed unattended", Map.of("operation", operationId));
             progress.done(act, traveller, operation);

@@ -46,6 +46,9 @@ class Step {
     @JdbcTypeCode(SqlTypes.VARCHAR)
     private @Nullable Proof proof;
 
+    @Column(name = "second_person")
+    private boolean secondPerson;
+
     private boolean ticked;
 
     @Column(name = "ticked_by")
@@ -70,6 +73,7 @@ class Step {
         this.startsClock = sheet.startsClock();
         this.qualification = sheet.qualification();
         this.proof = sheet.proof();
+        this.secondPerson = sheet.secondPerson();
     }
 
     Step again(long operationId) {
@@ -84,6 +88,7 @@ class Step {
         copy.startsClock = startsClock;
         copy.qualification = qualification;
         copy.proof = proof;
+        copy.secondPerson = secondPerson;
         return copy;
     }
 
@@ -145,6 +150,11 @@ class Step {
     @Nullable
     Proof proof() {
         return proof;
+    }
+
+    /** Whether somebody ticks it who did none of the work of its operation. */
+    boolean secondPerson() {
+        return secondPerson;
     }
 
     boolean ticked() {

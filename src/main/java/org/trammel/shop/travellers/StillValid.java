@@ -70,6 +70,9 @@ final class StillValid {
         if (step.proof() != null && step.proof() != was.proof()) {
             return Optional.of("it was not asked for that " + step.proof().words() + " at the step " + step.text());
         }
+        if (step.secondPerson() && !was.secondPerson()) {
+            return Optional.of("no second person was asked for at the step " + step.text());
+        }
         if (step.irreversible() && !was.irreversible()) {
             return Optional.of(
                     "what the step " + step.text() + " waits for because it cannot be undone was not asked for");

@@ -24,6 +24,7 @@ class Ticking {
     private final PhotoRepository photos;
     private final Progress progress;
     private final Gate gate;
+    private final SecondLook secondLook;
     private final WindowWork windowWork;
     private final StruckAnew struckAnew;
     private final Crewed crewed;
@@ -38,6 +39,7 @@ class Ticking {
             PhotoRepository photos,
             Progress progress,
             Gate gate,
+            SecondLook secondLook,
             WindowWork windowWork,
             StruckAnew struckAnew,
             Crewed crewed,
@@ -50,6 +52,7 @@ class Ticking {
         this.photos = photos;
         this.progress = progress;
         this.gate = gate;
+        this.secondLook = secondLook;
         this.windowWork = windowWork;
         this.struckAnew = struckAnew;
         this.crewed = crewed;
@@ -119,17 +122,13 @@ class Ticking {
         progress.begin(act, traveller, operation);
         operation.requireAt("worked on", OperationState.IN_WORK);
         Gate.refuseFirst(gate.earlier(traveller, operation));
-        crewed.qualified(
-                person,
-                step.qualification() == null ? operation.qualification() : step.qualification(),
-                operation.id(),
-                "Step " + step.position() + " of operation " + operation.called() + " was not ticked.",
-                act.at());
+        crewed.mayTick(person, step, operation, act.at());
         List<Step> all = one.all();
         windowWork.requireSet(
                 traveller, operation, "Step " + step.position() + ", " + step.text() + ", was not ticked.", act.at());
         List<FrameClock> windows = windowWork.toMeet(traveller, operation, all, act.at());
         requireOrder(all, step, reason);
+        secondLook.requireApart(operation, step, all, person);
         gate.requireOpenTo(traveller, operation, step, all, act.by());
         if (step.photo() && !photos.existsByStepId(step.id())) {
             throw Refusal.state(

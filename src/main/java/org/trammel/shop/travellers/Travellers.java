@@ -286,6 +286,8 @@ public class Travellers {
                 s.lotKind(),
                 s.startsClock(),
                 s.proof(),
+                s.secondPerson(),
+                s.qualification(),
                 s.ticked(),
                 s.tickedBy(),
                 s.tickedBy() == null ? null : name(names, s.tickedBy()),

@@ -141,11 +141,12 @@ final class Ride {
             if (step.proof() != null) {
                 prove(sheet, at, step, doer, tablet);
             }
+            Hand by = step.secondPerson() ? shop.witness : doer;
             // The closing of a node ticks it.
             if (step.proof() != Proof.WELDED && (first || step.photo())) {
-                tick(sheet, at, doer, step);
+                tick(sheet, at, by, step);
             } else if (step.proof() != Proof.WELDED) {
-                elsewhere.tick(doer, step.stepId(), step.lotKind() == null ? null : shop.lotOf(step.lotKind()));
+                elsewhere.tick(by, step.stepId(), step.lotKind() == null ? null : shop.lotOf(step.lotKind()));
             }
             first = false;
         }
