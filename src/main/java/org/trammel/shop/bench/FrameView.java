@@ -23,6 +23,7 @@ import org.trammel.shop.web.RouteView;
  * @param measured characteristics of the operation at hand
  * @param pictures photographs of the operation at hand, oldest first
  * @param ahead the operations that follow, where nothing is measured at the one at hand
+ * @param waiting letter of a signed revision of the drawing that is not released yet; null if there is none
  * @param drawing the frame with the part that the step at hand is about; null where there is none to show
  */
 record FrameView(
@@ -40,6 +41,7 @@ record FrameView(
         List<Ahead> ahead,
         List<FrameSheet.NoteLine> notes,
         List<Picture> pictures,
+        @Nullable String waiting,
         @Nullable DrawnSheet drawing) {
 
     /** How many characteristics fit beside the plate without folding; one fewer where a hold stands above it. */
@@ -132,6 +134,10 @@ record FrameView(
         POINT,
         /** Something keeps the next thing from being done. */
         BLOCKED,
+        /** Whoever is signed on may not tick the step, and the plate says why. */
+        BARRED,
+        /** What the step rests on is recorded first, on a sheet of its own. */
+        FIRST,
         /** Work was broken off. */
         STOPPED,
         /** The frame is with somebody outside. */

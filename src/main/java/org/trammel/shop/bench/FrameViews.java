@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.trammel.shop.designs.Designs;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.people.SignedOn;
 import org.trammel.shop.records.Refusal;
@@ -37,6 +38,7 @@ class FrameViews {
     private final Formats formats;
     private final Settings settings;
     private final Clock clock;
+    private final Designs designs;
 
     FrameViews(
             AtHand atHand,
@@ -46,7 +48,9 @@ class FrameViews {
             Words words,
             Formats formats,
             Settings settings,
-            Clock clock) {
+            Clock clock,
+            Designs designs) {
+        this.designs = designs;
         this.atHand = atHand;
         this.plates = plates;
         this.strips = strips;
@@ -97,6 +101,7 @@ class FrameViews {
                 at == null || !at.characteristics().isEmpty() ? List.of() : ahead(sheet, at),
                 sheet.notes(),
                 pictures(at),
+                waiting(sheet.head()),
                 at == null || !at.characteristics().isEmpty() ? null : drawings.of(sheet.head(), current));
     }
 
@@ -117,6 +122,14 @@ class FrameViews {
                                                 .orElse("")
                                         + formats.moment(p.at())))
                         .toList();
+    }
+
+    /** Work goes on by the older revision until the newer one is released; whoever does it is told. */
+    private @Nullable String waiting(FrameSheet.Head head) {
+        Long drawn = head.designRevisionId();
+        return drawn == null || !head.state().open()
+                ? null
+                : designs.waitingAfter(drawn).orElse(null);
     }
 
     /** A clock is told where it matters; elsewhere while it runs out within a day, for the sheet has little room. */
@@ -203,11 +216,23 @@ class FrameViews {
             return null;
         }
         boolean own = last.by() != null && last.by() == who.person().id();
+        boolean passed = passed(sheet, last, atHandNow);
+        if (passed && !who.person().is(Role.QA_LEAD)) {
+            return null;
+        }
         return new FrameView.Past(
                 last.stepId(),
                 String.valueOf(last.number()),
                 last.text() + ", done " + formats.moment(last.at()),
-                own && fresh ? formats.time(free) : null);
+                own && fresh && !passed ? formats.time(free) : null);
+    }
+
+    /** Once somebody signed that it is done, only the QA lead takes a tick back, with a reason. */
+    private static boolean passed(FrameSheet sheet, AtHand.LastTick last, boolean atHandNow) {
+        return atHandNow
+                ? sheet.at().signatures().stream().anyMatch(FrameSheet.SignatureLine::counts)
+                : sheet.operations().stream()
+                        .anyMatch(o -> o.operationId() == last.operationId() && o.point() != Point.NONE);
     }
 
     private List<FrameView.ToCome> toCome(FrameSheet sheet, FrameSheet.@Nullable StepLine current) {

@@ -72,10 +72,12 @@ class NextFrames {
 
     /**
      * What a window closes soonest first, held or not: a hold stops no clock, and somebody has to lift or free it in
-     * time. Then begun work, then the longest released; held frames whose clock does not run last, alike.
+     * time. Then begun work, then the longest released; then held frames whose clock does not run, alike, and last what
+     * is not there yet because its parts are worked on elsewhere.
      */
     private static Comparator<AtHand.Line> pressing() {
-        return Comparator.comparing(NextFrames::closes, Comparator.nullsLast(Comparator.<Instant>naturalOrder()))
+        return Comparator.comparing(AtHand.Line::partsToCome)
+                .thenComparing(NextFrames::closes, Comparator.nullsLast(Comparator.<Instant>naturalOrder()))
                 .thenComparing(line -> !line.holds().isEmpty())
                 .thenComparing(line -> line.operation().state() == OperationState.WAITING);
     }
@@ -96,7 +98,9 @@ class NextFrames {
                 Words.called(line.operation()) + " " + line.operation().name(),
                 formats.station(line.operation().station()),
                 line.next() == null ? "" : line.next().text(),
-                line.operation().state().word(),
+                line.partsToCome()
+                        ? "not there yet: its parts are in work"
+                        : line.operation().state().word(),
                 words.mark(line.operation().state()),
                 line.clocks().stream()
                         .filter(c -> !c.closedAt(now)
@@ -159,6 +163,7 @@ class NextFrames {
         boolean open = line.operation().state() == OperationState.WAITING
                 || line.operation().state() == OperationState.IN_WORK;
         return line.together()
+                && !line.partsToCome()
                 && open
                 && line.next() != null
                 && !line.next().photo()

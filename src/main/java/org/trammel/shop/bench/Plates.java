@@ -17,6 +17,7 @@ import org.trammel.shop.routes.Point;
 import org.trammel.shop.routes.Proof;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.AtHand;
+import org.trammel.shop.travellers.Beforehand;
 import org.trammel.shop.travellers.ClockView;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.travellers.OperationState;
@@ -35,8 +36,16 @@ class Plates {
     private final Formats formats;
     private final Clock clock;
     private final TorqueSheets torques;
+    private final Beforehand beforehand;
 
-    Plates(AtHand atHand, Settings settings, Formats formats, Clock clock, TorqueSheets torques) {
+    Plates(
+            AtHand atHand,
+            Settings settings,
+            Formats formats,
+            Clock clock,
+            TorqueSheets torques,
+            Beforehand beforehand) {
+        this.beforehand = beforehand;
         this.torques = torques;
         this.atHand = atHand;
         this.settings = settings;
@@ -70,7 +79,7 @@ class Plates {
                         "Work stopped",
                         Objects.requireNonNullElse(at.line().stateReason(), ""),
                         "Take the work up again");
-            default -> work(sheet, at, asked);
+            default -> work(sheet, who, at, asked);
         };
     }
 
@@ -140,7 +149,7 @@ class Plates {
                 .orElseGet(() -> Plate.of(Kind.AWAY, "Away", "It comes back with a certificate.", "Book back"));
     }
 
-    private Plate work(FrameSheet sheet, FrameSheet.OperationSheetOfFrame at, FrameViews.Asked asked) {
+    private Plate work(FrameSheet sheet, SignedOn who, FrameSheet.OperationSheetOfFrame at, FrameViews.Asked asked) {
         List<FrameSheet.StepLine> open =
                 at.steps().stream().filter(s -> !s.ticked()).toList();
         FrameSheet.StepLine next = open.stream()
@@ -160,7 +169,7 @@ class Plates {
         }
         if (next != null) {
             boolean held = !sheet.inTheWay().isEmpty() && (next.irreversible() || at.irreversible());
-            return held ? blocked(sheet, at, next, sheet.inTheWay().get(0)) : step(at, next, open);
+            return held ? blocked(sheet, at, next, sheet.inTheWay().get(0)) : step(who, at, next, open);
         }
         if (begun && sheet.holds().isEmpty()) {
             Optional<Plate> torque = torque(sheet, at);
@@ -184,6 +193,16 @@ class Plates {
                 : blocked(sheet, at, null, sheet.inTheWay().get(0));
     }
 
+    /** Whether what a step rests on is recorded on another sheet, to which the plate leads. */
+    private static boolean elsewhere(@Nullable Proof proof) {
+        return proof != null
+                && (proof == Proof.LOOKED || proof.sheet() == Proof.Sheet.TUBES || proof.sheet() == Proof.Sheet.BUILD);
+    }
+
+    private static Plate onlyTold(Kind kind, FrameSheet.StepLine step, String words, String action, Refusal obstacle) {
+        return new Plate(kind, step.text(), words, action, step, false, false, obstacle, null, false);
+    }
+
     private static boolean restsOnTorques(FrameSheet.StepLine step) {
         return step.proof() != null && step.proof().sheet() == Proof.Sheet.TORQUE;
     }
@@ -195,7 +214,33 @@ class Plates {
                 .map(words -> Plate.of(Kind.TORQUE, words, "", "Open the torque sheet"));
     }
 
-    private Plate step(FrameSheet.OperationSheetOfFrame at, FrameSheet.StepLine next, List<FrameSheet.StepLine> open) {
+    private Plate step(
+            SignedOn who,
+            FrameSheet.OperationSheetOfFrame at,
+            FrameSheet.StepLine next,
+            List<FrameSheet.StepLine> open) {
+        if (at.qualification() != null || next.qualification() != null || next.secondPerson()) {
+            Refusal bars = beforehand.bars(next.stepId(), who.person().id()).orElse(null);
+            if (bars != null) {
+                return onlyTold(
+                        Kind.BARRED,
+                        next,
+                        bars.why() + " " + bars.instead(),
+                        who.person().name() + " may not tick step " + next.number(),
+                        bars);
+            }
+        }
+        if (elsewhere(next.proof())) {
+            Refusal first = beforehand.unproven(next.stepId()).orElse(null);
+            if (first != null) {
+                return onlyTold(
+                        Kind.FIRST,
+                        next,
+                        next.instruction(),
+                        "First: " + next.proof().words(),
+                        first);
+            }
+        }
         if (next.proof() == Proof.WELDED) {
             return new Plate(
                     Kind.WELD,

@@ -75,7 +75,15 @@ class ReadingForms {
             if (side == null && wanted.points().size() == 1) {
                 side = form.getFirst("side");
             }
-            BigDecimal figure = Keyed.figure("value" + i, what, form.getFirst("value" + i));
+            String typed = form.getFirst("value" + i);
+            if (wanted.points().size() > 1 && (typed == null || typed.isBlank())) {
+                throw Refusal.input(
+                        "value" + i,
+                        what,
+                        "Nothing is entered at " + wanted.points().get(i) + ".",
+                        "Key what the gauge shows there, then Enter.");
+            }
+            BigDecimal figure = Keyed.figure("value" + i, what, typed);
             raw.add(wanted.sided() ? toSide("value" + i, what, figure, side) : figure);
         }
         return raw;

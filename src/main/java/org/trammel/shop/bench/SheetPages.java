@@ -183,7 +183,9 @@ class SheetPages {
     private ConfirmationOverrides.@Nullable Lapsed unconfirmed(
             FrameSheet sheet, @Nullable FrameView view, SignedOn who) {
         FrameSheet.OperationSheetOfFrame at = sheet.at();
-        return at == null || view == null || !view.plate().is("STEP")
+        return at == null
+                        || view == null
+                        || !view.plate().is("STEP") && !view.plate().is("BARRED")
                 ? null
                 : overrides.lapsed(who.person().id(), at);
     }

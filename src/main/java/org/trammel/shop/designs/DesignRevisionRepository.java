@@ -21,6 +21,15 @@ interface DesignRevisionRepository extends JpaRepository<DesignRevision, Long> {
     @Query("select d.drawnFor from Design d where d.id = :designId")
     Optional<String> drawnForOfDesign(long designId);
 
+    /** Letters of the later revisions of the same design whose gate is signed and which are not released. */
+    @Query("""
+            select r.letter from DesignRevision r, DesignRevision mine
+            where mine.id = :id and r.design = mine.design and r.position > mine.position
+              and r.state = org.trammel.shop.designs.DesignState.CHECKED
+            order by r.position
+            """)
+    List<String> waitingAfter(long id);
+
     /** Id of the revision, input, amount. */
     @Query("select r.id, key(g), value(g) from DesignRevision r join r.geometry g where r.id in :ids")
     List<Object[]> inputs(Collection<Long> ids);

@@ -57,6 +57,12 @@ public class Designs {
         return opening.load(revisionId).sheet();
     }
 
+    /** The letter of a later revision that is signed at its gate and waits to be released; empty if none does. */
+    @Transactional(readOnly = true)
+    public Optional<String> waitingAfter(long revisionId) {
+        return revisions.waitingAfter(revisionId).stream().reduce((earlier, later) -> later);
+    }
+
     /** The history of a design, first revision first. */
     @Transactional(readOnly = true)
     public List<RevisionSummary> revisions(long designId) {

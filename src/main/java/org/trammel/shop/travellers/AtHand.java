@@ -53,6 +53,7 @@ public class AtHand {
      * @param clocks those that run or ran out
      * @param holds reasons of the open holds that stop the operation at hand
      * @param ahead reasons of the open holds of operations further on, which stop nothing yet
+     * @param partsToCome a part that is to be joined is not finished, so that there is nothing to work on yet
      */
     public record Line(
             FrameSheet.Head head,
@@ -62,7 +63,8 @@ public class AtHand {
             FrameSheet.@Nullable StepLine next,
             List<ClockView> clocks,
             List<HoldReason> holds,
-            List<HoldReason> ahead) {}
+            List<HoldReason> ahead,
+            boolean partsToCome) {}
 
     /** Frames, parts and checks whose operation at hand is at one of the stations, longest released first. */
     public List<Line> at(Collection<String> stations) {
@@ -85,6 +87,13 @@ public class AtHand {
                         .collect(Collectors.groupingBy(FrameClock::travellerId));
         List<Hold> open = holds.openOnAny(
                 standing.stream().map(Traveller::serial).distinct().toList());
+        List<Long> joined = standing.stream()
+                .filter(traveller -> traveller.currentOperationId() != null
+                        && atHand.containsKey(traveller.currentOperationId())
+                        && atHand.get(traveller.currentOperationId()).sinceJoin())
+                .map(Traveller::id)
+                .toList();
+        Set<Long> apart = joined.isEmpty() ? Set.of() : travellers.withPartsInWork(joined);
         return standing.stream()
                 .filter(traveller -> atHand.containsKey(traveller.currentOperationId()))
                 .map(traveller -> {
@@ -111,7 +120,8 @@ public class AtHand {
                                             && !hold.covers(traveller, operation))
                                     .map(Hold::reason)
                                     .distinct()
-                                    .toList());
+                                    .toList(),
+                            apart.contains(traveller.id()));
                 })
                 .toList();
     }

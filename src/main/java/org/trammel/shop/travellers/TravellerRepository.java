@@ -54,6 +54,13 @@ interface TravellerRepository extends JpaRepository<Traveller, Long> {
             """)
     List<Traveller> standingAt(Collection<String> stations, Limit limit);
 
+    /** Of these frames, those of which a part is not finished. */
+    @Query("""
+            select distinct t.parentId from Traveller t
+            where t.parentId in :wholeIds and t.state in ('RELEASED', 'IN_WORK')
+            """)
+    Set<Long> withPartsInWork(Collection<Long> wholeIds);
+
     /** Every frame and part that is not shipped, scrapped or withdrawn. */
     @Query("""
             select t from Traveller t

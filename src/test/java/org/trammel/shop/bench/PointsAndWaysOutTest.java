@@ -128,6 +128,14 @@ class PointsAndWaysOutTest extends AtTheTablet {
                 .sheet());
         assertThat(page(address(frame))).contains("Keep the photograph").doesNotContain("Tick step 1");
         assertThat(sent(tick(frame))).contains("asks for a photograph");
+        assertThat(sent(multipart(address(frame) + "/photo")
+                        .param("step", "" + nextStep(frame).stepId())
+                        .param("actId", UUID.randomUUID().toString())
+                        .header(HttpHeaders.REFERER, "http://localhost" + address(frame))
+                        .header(HttpHeaders.HOST, "localhost")
+                        .with(csrf())))
+                .contains("No file came with it.")
+                .doesNotContain("file is missing");
         assertThat(sent(photo(frame, new byte[0]))).contains("No photograph was kept");
         assertThat(sent(photo(frame, "not a picture".getBytes(java.nio.charset.StandardCharsets.UTF_16))))
                 .contains("Keep the photograph");

@@ -147,6 +147,21 @@ class ReadingSheetTest extends AtTheTablet {
     }
 
     @Test
+    void anEmptyPlaceAmongSeveralIsNamed() throws Exception {
+        Floor.Frame frame = onTheTable();
+        String dial = floor.gauge("DIAL", "mm", "0.010");
+        String empty = floor.at(frame).characteristics().get(OFFSET).points().get(1);
+        assertThat(sent(form(address(frame) + "/read", address(frame) + "?read=" + id(frame, OFFSET))
+                        .param("characteristic", "" + id(frame, OFFSET))
+                        .param("gauge", dial)
+                        .param("value0", "0,40")
+                        .param("side0", "DRIVE")
+                        .param("value1", "")))
+                .contains("Nothing is entered at " + empty + ".")
+                .doesNotContain("Nothing was typed");
+    }
+
+    @Test
     void whatIsReadBackBlindIsNotShownBeforeNorTheFirstFigureToTheSecondPerson() throws Exception {
         Floor.Frame frame = onTheTable();
         String calliper = floor.gauge("CALLIPER", "mm", "0.005");
