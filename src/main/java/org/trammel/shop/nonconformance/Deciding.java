@@ -41,6 +41,7 @@ public class Deciding {
     private final Orders orders;
     private final Settings settings;
     private final Voices voices;
+    private final LooksAgain looks;
     private final ObjectProvider<RecordedFaults> records;
     private final ActLog log;
 
@@ -57,6 +58,7 @@ public class Deciding {
             Orders orders,
             Settings settings,
             Voices voices,
+            LooksAgain looks,
             ObjectProvider<RecordedFaults> records,
             ActLog log) {
         this.all = all;
@@ -71,6 +73,7 @@ public class Deciding {
         this.orders = orders;
         this.settings = settings;
         this.voices = voices;
+        this.looks = looks;
         this.records = records;
         this.log = log;
     }
@@ -210,6 +213,15 @@ public class Deciding {
         return voices.allows(person, n);
     }
 
+    /** Whether somebody could still agree to the decision put forward; for what a page offers. */
+    @Transactional(readOnly = true)
+    public boolean agrees(long id, Person person) {
+        Nonconformance n = find(id);
+        return n.state() == NonconformanceState.PROPOSED
+                && voices.allows(person, n)
+                && !voices.rolesOf(person, n).isEmpty();
+    }
+
     /** Whether somebody who decides it agrees as QA lead and as owner, because nobody else may; for what a page says. */
     @Transactional(readOnly = true)
     public boolean alone(long id, Person person) {
@@ -249,6 +261,7 @@ public class Deciding {
                             "Have it recorded again; it is cleared once the newest record conforms, or decide otherwise.");
                 });
         if (n.characteristicId() == null) {
+            looks.requireLooked(n, what);
             return;
         }
         Evidence.Wanted wanted = evidence.wanted(n.characteristicId());

@@ -30,8 +30,10 @@ class NonconformanceApi {
     private final Deciding deciding;
     private final NonconformanceReads reads;
     private final Opening opening;
+    private final LooksAgain looks;
 
-    NonconformanceApi(Deciding deciding, NonconformanceReads reads, Opening opening) {
+    NonconformanceApi(Deciding deciding, NonconformanceReads reads, Opening opening, LooksAgain looks) {
+        this.looks = looks;
         this.deciding = deciding;
         this.reads = reads;
         this.opening = opening;
@@ -180,6 +182,13 @@ class NonconformanceApi {
     NonconformanceLine agree(Act act, @PathVariable long id, @RequestBody Agreed agreed) {
         deciding.agree(act, id, agreed.number());
         return deciding.byId(id);
+    }
+
+    @PostMapping("/{id}/look")
+    @Operation(summary = "Records what somebody saw who looked again and took no part in the operation at fault.")
+    List<LooksAgain.Seen> look(Act act, @PathVariable long id, @RequestBody Words words) {
+        looks.look(act, id, words.said());
+        return looks.of(id);
     }
 
     @PostMapping("/{id}/closing")

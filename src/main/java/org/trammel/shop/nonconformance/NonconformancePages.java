@@ -29,8 +29,11 @@ class NonconformancePages {
     private final NonconformanceReads reads;
     private final Opening opening;
     private final Sheets sheets;
+    private final LooksAgain looks;
 
-    NonconformancePages(Deciding deciding, NonconformanceReads reads, Opening opening, Sheets sheets) {
+    NonconformancePages(
+            Deciding deciding, NonconformanceReads reads, Opening opening, Sheets sheets, LooksAgain looks) {
+        this.looks = looks;
         this.deciding = deciding;
         this.reads = reads;
         this.opening = opening;
@@ -77,6 +80,12 @@ class NonconformancePages {
     @PostMapping("/nonconformances/{id}/fault")
     String blame(Act act, @PathVariable long id, @RequestParam String fault) {
         deciding.blame(act, id, fault);
+        return "redirect:/nonconformances/" + id;
+    }
+
+    @PostMapping("/nonconformances/{id}/look")
+    String look(Act act, @PathVariable long id, @RequestParam(defaultValue = "") String seen) {
+        looks.look(act, id, seen);
         return "redirect:/nonconformances/" + id;
     }
 

@@ -19,8 +19,11 @@ import org.trammel.shop.travellers.FrameSheet;
  * @param readings every reading of the characteristic, oldest first
  * @param tookPart names of those who took part in the operation at fault: none of them decides
  * @param mayDecide true if the reader may
+ * @param mayAgree true if the reader could still agree to the decision put forward
  * @param alone true if the reader would decide in both roles, because nobody else may
  * @param mustAgree roles that must agree to the decision put forward
+ * @param looks what was seen by those who looked again
+ * @param mayLook true if the reader may look again: it was seen and not measured, and the reader took no part
  * @param room what a cold-set may still do; null where it is about no characteristic
  * @param operations operations of the traveller up to where it was found, for the choice of a loop
  * @param since what was begun after where it was found; a loop does it over unless it is said to be valid still
@@ -35,8 +38,11 @@ record NonconformanceSheet(
         List<ReadingLine> readings,
         List<String> tookPart,
         boolean mayDecide,
+        boolean mayAgree,
         boolean alone,
         Set<Role> mustAgree,
+        List<LooksAgain.Seen> looks,
+        boolean mayLook,
         ColdSets.@Nullable Room room,
         Map<String, String> operations,
         List<DoneSince.Done> since,

@@ -24,6 +24,7 @@ class Sheets {
     private final NonconformanceRepository all;
     private final Deciding deciding;
     private final Opening opening;
+    private final LooksAgain looks;
     private final Readings readings;
     private final Evidence evidence;
     private final ColdSets coldSets;
@@ -36,6 +37,7 @@ class Sheets {
             NonconformanceRepository all,
             Deciding deciding,
             Opening opening,
+            LooksAgain looks,
             Readings readings,
             Evidence evidence,
             ColdSets coldSets,
@@ -46,6 +48,7 @@ class Sheets {
         this.all = all;
         this.deciding = deciding;
         this.opening = opening;
+        this.looks = looks;
         this.readings = readings;
         this.evidence = evidence;
         this.coldSets = coldSets;
@@ -58,7 +61,8 @@ class Sheets {
     @Transactional(readOnly = true)
     NonconformanceSheet of(long id, Person reader) {
         NonconformanceLine line = deciding.byId(id);
-        Set<Long> causers = opening.causers(all.findById(id).orElseThrow());
+        Nonconformance n = all.findById(id).orElseThrow();
+        Set<Long> causers = opening.causers(n);
         FrameSheet.Head head = travellers.head(line.travellerId());
         Map<Long, String> names = crew.names();
         Evidence.Wanted wanted = line.characteristicId() == null ? null : evidence.wanted(line.characteristicId());
@@ -74,8 +78,11 @@ class Sheets {
                         .sorted()
                         .toList(),
                 deciding.allows(id, reader),
+                deciding.agrees(id, reader),
                 deciding.alone(id, reader),
                 deciding.mustAgree(id),
+                looks.of(id),
+                looks.wanted(n) && reader.mayWork() && !causers.contains(reader.id()),
                 line.characteristicId() == null ? null : coldSets.room(line.characteristicId(), clock.instant()),
                 operations(line),
                 deciding.doneSince(id),

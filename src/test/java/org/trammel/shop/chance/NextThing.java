@@ -17,6 +17,7 @@ import org.trammel.shop.inspection.ColdSets;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.nonconformance.Deciding;
 import org.trammel.shop.nonconformance.Decision;
+import org.trammel.shop.nonconformance.LooksAgain;
 import org.trammel.shop.nonconformance.Proposal;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.routes.Signer;
@@ -238,6 +239,11 @@ final class NextThing {
         Decision decision = settled
                 ? Decision.CLEARED
                 : Seen.any(List.of(Decision.REWORK, Decision.REWORK, Decision.CONCESSION, Decision.REPAIR), chance);
+        if (found.characteristicId() == null && chance.nextBoolean()) {
+            Act look = act(Seen.any(List.of(world.cast().owner, world.cast().lead, world.cast().both), chance), who);
+            return Attempt.of(
+                    look, "look again", () -> world.bean(LooksAgain.class).look(look, found.id(), "nothing is there"));
+        }
         if (chance.nextInt(25) == 0) {
             decision = Decision.SCRAP;
         }
