@@ -33,6 +33,18 @@ interface RevisionRepository extends JpaRepository<RouteRevision, Long> {
             """)
     List<ToleranceAsked> tolerancesOf(Collection<String> gaugeKinds);
 
+    /** An operation that a station does. */
+    record AtStation(String station, String name) {}
+
+    @Query("""
+            select distinct new org.trammel.shop.routes.RevisionRepository$AtStation(o.station, o.name)
+            from OperationRow o join o.revision r
+            where o.station <> '' and r.state in (org.trammel.shop.routes.RevisionState.DRAFT,
+              org.trammel.shop.routes.RevisionState.RELEASED)
+            order by o.station, o.name
+            """)
+    List<AtStation> atStations();
+
     @Query("""
             select distinct new org.trammel.shop.routes.ProofAsked(r.route.metal, r.route.kind, o.code, s.proof)
             from StepRow s join s.operation o join o.revision r

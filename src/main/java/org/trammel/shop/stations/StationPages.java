@@ -2,7 +2,11 @@ package org.trammel.shop.stations;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -22,8 +26,10 @@ class StationPages {
     private final Stations stations;
     private final Devices devices;
     private final Settings settings;
+    private final ObjectProvider<StationsNamed> named;
 
-    StationPages(Stations stations, Devices devices, Settings settings) {
+    StationPages(Stations stations, Devices devices, Settings settings, ObjectProvider<StationsNamed> named) {
+        this.named = named;
         this.stations = stations;
         this.devices = devices;
         this.settings = settings;
@@ -32,10 +38,19 @@ class StationPages {
     @GetMapping
     String list(Model model) {
         model.addAttribute("stations", stations.all());
+        model.addAttribute("named", missing());
         model.addAttribute("jigs", stations.jigs());
         model.addAttribute("tablets", devices.tablets());
         model.addAttribute("today", settings.today());
         return "stations/list";
+    }
+
+    /** What routes want done at codes no station has yet. */
+    private Map<String, List<String>> missing() {
+        Map<String, List<String>> missing = new TreeMap<>();
+        named.forEach(one -> missing.putAll(one.named()));
+        stations.all().forEach(station -> missing.remove(station.code()));
+        return missing;
     }
 
     @PostMapping
