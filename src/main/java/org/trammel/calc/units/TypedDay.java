@@ -2,6 +2,7 @@ package org.trammel.calc.units;
 
 import java.time.LocalDate;
 import java.time.Month;
+import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
 import org.jspecify.annotations.Nullable;
 
@@ -35,8 +36,20 @@ public sealed interface TypedDay {
         try {
             return of(LocalDate.parse(text));
         } catch (DateTimeParseException e) {
-            return new Unreadable("There is no such day. It is written as 2026-03-18, year, month, day.");
+            return new Unreadable(why(text));
         }
+    }
+
+    private static String why(String text) {
+        if (!text.matches("\\d{4}-\\d{2}-\\d{2}")) {
+            return "There is no such day. It is written as 2026-03-18, year, month, day.";
+        }
+        int month = Integer.parseInt(text.substring(5, 7));
+        if (month < 1 || month > 12) {
+            return "There is no such day: a year has no month " + text.substring(5, 7) + ".";
+        }
+        YearMonth of = YearMonth.of(Integer.parseInt(text.substring(0, 4)), month);
+        return "There is no such day: that month has " + of.lengthOfMonth() + " days.";
     }
 
     /** Whether a shop can mean the day. */

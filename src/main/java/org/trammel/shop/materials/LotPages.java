@@ -107,6 +107,7 @@ class LotPages {
         Lot lot = find(code);
         LocalDate today = settings.today();
         model.addAttribute("lot", lot);
+        model.addAttribute("today", today);
         model.addAttribute("line", LotLine.of(lot, today, settings.whole("lot.warn.days")));
         model.addAttribute("wentInto", lots.wentInto(lot.code()));
         model.addAttribute("remnants", lots.remnants(lot.code()));

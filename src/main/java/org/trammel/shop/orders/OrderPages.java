@@ -2,6 +2,7 @@ package org.trammel.shop.orders;
 
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -101,11 +102,15 @@ class OrderPages {
         model.addAttribute("scrapped", fates.stream().anyMatch(fate -> fate.scrapped(story.sheet())));
         model.addAttribute("colours", colours.history(id));
         model.addAttribute("warnings", before.warnings(story.checked()));
-        Map<String, Boolean> may = Arrays.stream(OrderVerb.values())
+        Map<String, Boolean> may = new HashMap<>(Arrays.stream(OrderVerb.values())
                 .collect(Collectors.toMap(
                         OrderVerb::name,
                         verb -> person.isAny(verb.by())
-                                && verb.allowedFrom(story.sheet().state())));
+                                && verb.allowedFrom(story.sheet().state()))));
+        // Another revision in the place of the one in the shop is the QA lead's alone.
+        may.put(
+                "REPLACE",
+                may.get("BEGIN") && (story.sheet().state() != OrderState.IN_WORK || person.is(Role.QA_LEAD)));
         model.addAttribute("may", may);
         model.addAttribute("money", OrderReading.seesMoney(person));
         model.addAttribute("books", person.mayWork() && !person.roles().equals(Set.of(Role.APPRENTICE)));

@@ -86,6 +86,13 @@ class OrderTerms {
 
     /** Refuses a share of promises that nobody can mean to keep, whether or not a day is promised yet. */
     static void requireKeepable(String deed, BigDecimal percentile) {
+        if (percentile.stripTrailingZeros().scale() > 0) {
+            throw Refusal.input(
+                    "percentile",
+                    deed,
+                    DecimalSign.COMMA.write(percentile) + " in 100 is finer than any forecast tells.",
+                    "Enter a whole number from 50 to 99.");
+        }
         if (percentile.compareTo(EVEN) < 0 || percentile.compareTo(SURE) > 0) {
             throw Refusal.input(
                     "percentile",

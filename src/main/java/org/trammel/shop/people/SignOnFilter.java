@@ -33,6 +33,12 @@ final class SignOnFilter extends OncePerRequestFilter {
                 request.getRequestURI().substring(request.getContextPath().length()));
     }
 
+    /** What failed before this filter, such as a page token, is answered at the device that sent it. */
+    @Override
+    protected boolean shouldNotFilterErrorDispatch() {
+        return false;
+    }
+
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {

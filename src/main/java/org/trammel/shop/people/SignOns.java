@@ -135,8 +135,8 @@ public class SignOns {
     private static Refusal chooseFirst(String field, String named) {
         return Refusal.input(
                 field,
-                DEED,
-                "This " + named + " was given to be changed at the first sign-on.",
-                "Type it once more, and beside it a " + named + " of your own.");
+                "One thing is left: a " + named + " of your own.",
+                "The one you typed is right; it was given to be changed at the first sign-on.",
+                "Type it once more, and beside it the new one.");
     }
 }

@@ -44,7 +44,7 @@ public class Signatures {
             throw Refusal.person(
                     "Not signed.",
                     "The PIN of " + row.initials() + " was given to be changed at the first sign-on.",
-                    "Sign on at a tablet and choose your own PIN first.");
+                    "At a tablet, or at a desk under your name at the foot of the sheet, choose your own PIN first.");
         }
         return crew.byId(personId);
     }

@@ -2,6 +2,7 @@ package org.trammel.shop.web;
 
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Locale;
 import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -47,6 +48,12 @@ class Faults implements ErrorController {
                         + " X-XSRF-TOKEN.");
     }
 
+    /** Whether it is a form without a file. */
+    private static boolean typed(HttpServletRequest request) {
+        String type = request.getContentType();
+        return type != null && type.toLowerCase(Locale.ROOT).startsWith("application/x-www-form-urlencoded");
+    }
+
     private static Refusal words(HttpStatusCode status, String path, HttpServletRequest request) {
         if (status.value() == HttpStatus.NOT_FOUND.value()) {
             return Translated.nowhere(path);
@@ -69,6 +76,13 @@ class Faults implements ErrorController {
                     "If you need it, ask the QA lead or the owner.");
         }
         if (status.value() == HttpStatus.CONTENT_TOO_LARGE.value()) {
+            if (typed(request)) {
+                return Refusal.input(
+                        "words",
+                        "Nothing was recorded.",
+                        "What was typed is longer than one sheet takes.",
+                        "Open the sheet again and write the few words that matter; send a long text as a file.");
+            }
             return Refusal.input(
                     "file",
                     "Nothing was recorded.",

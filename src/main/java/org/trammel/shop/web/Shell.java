@@ -30,6 +30,9 @@ class Shell {
             new Tab("routes", "Routes", "/routes"),
             new Tab("shop", "Shop", "/shop"));
 
+    /** How many stations of a tablet the title block has room to name. */
+    private static final int MOST_NAMED = 2;
+
     /** Scripts a page may ask for by data-behaviour. */
     private static final List<String> MODULES =
             List.of("send", "keypad", "scan", "countdown", "theme", "wipe", "camera", "lock", "print");
@@ -103,7 +106,10 @@ class Shell {
     }
 
     private String place(SignedOn signedOn) {
-        return signedOn.stations().stream().map(house::station).collect(Collectors.joining(", "));
+        List<String> stations = signedOn.stations();
+        return stations.size() <= MOST_NAMED
+                ? stations.stream().map(house::station).collect(Collectors.joining(", "))
+                : house.station(stations.get(0)) + " and " + (stations.size() - 1) + " more stations";
     }
 
     private static String theme() {

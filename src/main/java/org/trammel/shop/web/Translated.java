@@ -120,7 +120,11 @@ class Translated {
             return new Answer(unreadable(missing.getParameterName(), missing.getParameterName() + " is missing."));
         }
         if (failure instanceof MissingServletRequestPartException missing) {
-            return new Answer(unreadable(missing.getRequestPartName(), missing.getRequestPartName() + " is missing."));
+            return new Answer(Refusal.input(
+                    missing.getRequestPartName(),
+                    NOTHING,
+                    "No file came with it.",
+                    "Take the photograph or choose the file, then send it."));
         }
         if (failure instanceof TypeMismatchException mismatch) {
             String name = failure instanceof MethodArgumentTypeMismatchException argument

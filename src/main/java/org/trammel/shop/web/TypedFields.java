@@ -84,7 +84,7 @@ public final class TypedFields {
         wrong(
                 field,
                 "“" + cut(text(field)) + "” is no day. " + ((TypedDay.Unreadable) typed).reason(),
-                "Enter it as 2026-03-18.");
+                "Choose the day that is meant.");
         return null;
     }
 

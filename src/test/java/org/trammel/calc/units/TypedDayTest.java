@@ -19,12 +19,25 @@ class TypedDayTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"2026-02-30", "2026-02-29", "31.02.2026", "18/03/2026", "2026-3-18", "tomorrow", "+9999-01-01x"})
+    @ValueSource(strings = {"31.02.2026", "18/03/2026", "2026-3-18", "tomorrow", "+9999-01-01x"})
     void whatIsNoDayIsRefused(String typed) {
         assertThat(TypedDay.of(typed))
                 .isEqualTo(new TypedDay.Unreadable(
                         "There is no such day. It is written as 2026-03-18, year, month, day."));
+    }
+
+    /** Days of the months by the Gregorian calendar, as ISO 8601 takes it. */
+    @ParameterizedTest
+    @CsvSource({
+        "2026-02-31, that month has 28 days.",
+        "2026-02-29, that month has 28 days.",
+        "2024-02-30, that month has 29 days.",
+        "2026-04-31, that month has 30 days.",
+        "2026-13-01, a year has no month 13.",
+        "2026-00-10, a year has no month 00."
+    })
+    void aDayTheCalendarDoesNotHaveIsToldSo(String typed, String why) {
+        assertThat(TypedDay.of(typed)).isEqualTo(new TypedDay.Unreadable("There is no such day: " + why));
     }
 
     @ParameterizedTest

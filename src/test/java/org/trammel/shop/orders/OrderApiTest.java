@@ -169,6 +169,7 @@ class OrderApiTest {
                 "\"kind\": \"HARDTAIL\"|\"kind\": \"REPAIR\"|returnedSerial",
                 "\"price\": 2850, \"promised\": \"2026-05-22\"|\"percentile\": 0|percentile",
                 "\"price\": 2850, \"promised\": \"2026-05-22\"|\"percentile\": 101|percentile",
+                "\"price\": 2850, \"promised\": \"2026-05-22\"|\"percentile\": 85.5|percentile",
                 "\"promised\": \"2026-05-22\"|\"percentile\": 90|promised",
                 "\"price\": 2850|\"customerId\": 1|customer.name"
             })

@@ -91,6 +91,20 @@ class FaceInServiceTest {
                 .andExpect(jsonPath("$.detail").value(org.hamcrest.Matchers.containsString("20 MB")));
     }
 
+    /** Where no file was sent, nobody is told to make one smaller. */
+    @Test
+    void whoTypedMoreThanASheetTakesIsToldToWriteLess() throws Exception {
+        mvc.perform(get("/error")
+                        .accept(MediaType.APPLICATION_JSON)
+                        .contentType(MediaType.APPLICATION_FORM_URLENCODED)
+                        .requestAttr(RequestDispatcher.ERROR_STATUS_CODE, 413)
+                        .requestAttr(RequestDispatcher.ERROR_REQUEST_URI, "/station/AV261019/note"))
+                .andExpect(status().isContentTooLarge())
+                .andExpect(jsonPath("$.detail").value(org.hamcrest.Matchers.containsString("What was typed")))
+                .andExpect(jsonPath("$.instead")
+                        .value(org.hamcrest.Matchers.not(org.hamcrest.Matchers.containsString("smaller"))));
+    }
+
     @Test
     void aSheetThatWasOpenTooLongIsToldFromARoleThatDoesNotAllowIt() throws Exception {
         mvc.perform(fault().requestAttr(RequestDispatcher.ERROR_REQUEST_URI, "/station/check")
