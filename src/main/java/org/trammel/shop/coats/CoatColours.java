@@ -73,6 +73,16 @@ class CoatColours {
         return sheets.of(lot);
     }
 
+    /** That a lot is of another colour than the order asks for, as a sentence; empty where it is not, or nobody can tell. */
+    Optional<String> other(long travellerId, String operation, Finish finish, String lot) {
+        return asked(travellerId, operation, finish)
+                .filter(asked -> asked.colour() != null)
+                .flatMap(asked -> sheets.of(lot)
+                        .filter(sheet -> !same(sheet.colour(), asked.colour()))
+                        .map(sheet -> lot + " is " + sheet.colour() + "; order " + asked.order() + " asks for "
+                                + asked.colour() + asked.words() + "."));
+    }
+
     /** Refuses a lot of another colour, or of one that nobody entered; null where nothing speaks against it. */
     @Nullable
     Refusal differs(long travellerId, String operation, Finish finish, String lot, String cannot) {
@@ -95,13 +105,13 @@ class CoatColours {
                             + lot + " is was not entered.",
                     "Have the maker's sheet of " + lot + " entered with the lot, and hold its sample beside it.");
         }
-        return same(sheet.colour(), asked.colour())
-                ? null
-                : Refusal.state(
-                        cannot,
-                        lot + " is " + sheet.colour() + "; order " + asked.order() + " asks for " + asked.colour()
-                                + asked.words() + ".",
-                        "Take that colour. If the customer wants another, the order is changed first, with its reason.");
+        return other(travellerId, operation, finish, lot)
+                .map(
+                        words -> Refusal.state(
+                                cannot,
+                                words,
+                                "Take that colour. If the customer wants another, the order is changed first, with its reason."))
+                .orElse(null);
     }
 
     private static boolean same(String one, String other) {

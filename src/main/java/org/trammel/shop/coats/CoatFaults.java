@@ -1,6 +1,6 @@
 package org.trammel.shop.coats;
 
-import java.time.LocalDate;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -70,15 +70,36 @@ class CoatFaults {
      * @param nonconformance the one that stands for it; null where it is undecided
      */
     boolean conceded(Awaited.AtItsGate operation, @Nullable String nonconformance) {
-        LocalDate today = settings.today();
         return nonconformance != null
                         && reads.of(operation.serial()).stream()
-                                .anyMatch(one -> one.number().equals(nonconformance)
-                                        && one.decision() == Decision.CONCESSION
-                                        && one.decidedAt() != null
-                                        && one.expiresOn() != null
-                                        && !one.expiresOn().isBefore(today))
+                                .anyMatch(one -> one.number().equals(nonconformance) && concession(one))
                 || onCharacteristic(operation.operationId());
+    }
+
+    /** Those that say the same of a frame. */
+    List<NonconformanceLine> about(String serial, String words) {
+        return reads.of(serial).stream().filter(one -> same(one.words(), words)).toList();
+    }
+
+    static boolean same(String one, String other) {
+        return one.replaceAll("\\s+", " ").equalsIgnoreCase(other.replaceAll("\\s+", " "));
+    }
+
+    /** Whether it still says what becomes of it, so that no second one is opened. */
+    boolean stands(NonconformanceLine one) {
+        return one.decidedAt() == null
+                || concession(one)
+                || one.closedAt() == null
+                        && one.decision() != Decision.CLEARED
+                        && one.decision() != Decision.CONCESSION;
+    }
+
+    /** Whether it is a concession that still runs. */
+    boolean concession(NonconformanceLine one) {
+        return one.decision() == Decision.CONCESSION
+                && one.decidedAt() != null
+                && one.expiresOn() != null
+                && !one.expiresOn().isBefore(settings.today());
     }
 
     private boolean onCharacteristic(long operationId) {

@@ -24,6 +24,7 @@ class CoatGuard implements Awaited {
     private final LineGate lines;
     private final CoatStrips strips;
     private final CoatColours colours;
+    private final CoatFaults faults;
     private final Settings settings;
     private final Formats formats;
     private final Clock clock;
@@ -35,6 +36,7 @@ class CoatGuard implements Awaited {
             LineGate lines,
             CoatStrips strips,
             CoatColours colours,
+            CoatFaults faults,
             Settings settings,
             Formats formats,
             Clock clock) {
@@ -44,6 +46,7 @@ class CoatGuard implements Awaited {
         this.lines = lines;
         this.strips = strips;
         this.colours = colours;
+        this.faults = faults;
         this.settings = settings;
         this.formats = formats;
         this.clock = clock;
@@ -193,7 +196,17 @@ class CoatGuard implements Awaited {
                         cannot,
                         spray.lot() + " was to be used until " + formats.date(spray.expiresOn()) + ".",
                         "Scan another lot on the sheet of the coat.")
-                : colours.differs(operation.travellerId(), operation.code(), finish, spray.lot(), cannot);
+                : colour(operation, spray.lot(), finish, cannot);
+    }
+
+    /** Of another colour than was ordered it stays where a concession says so of this lot and this order. */
+    private @Nullable Refusal colour(AtItsGate operation, String lot, Finish finish, String cannot) {
+        Refusal other = colours.differs(operation.travellerId(), operation.code(), finish, lot, cannot);
+        return other != null
+                        && faults.about(operation.serial(), other.why()).stream()
+                                .anyMatch(faults::concession)
+                ? null
+                : other;
     }
 
     private String bare(@Nullable BigDecimal figure) {

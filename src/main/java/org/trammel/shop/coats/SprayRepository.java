@@ -10,6 +10,8 @@ interface SprayRepository extends Repository<SprayRow, Long> {
 
     SprayRow saveAndFlush(SprayRow row);
 
+    List<SprayRow> findByLotOrderById(String lot);
+
     List<SprayRow> findByOperationIdOrderById(long operationId);
 
     List<SprayRow> findByOperationIdInOrderById(Collection<Long> operationIds);

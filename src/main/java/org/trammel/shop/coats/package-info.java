@@ -7,7 +7,7 @@
  * before metal, powder and earth were measured for it and are as the finish asks; film of a second colour lies before that is
  * sprayed and is drawn off within its time, or not at all; a coat whose film or look does not conform
  * opens a nonconformance in the same transaction, and its operation stays shut; where an order names its colours, only a lot
- * of the colour it names for a coat is put on.
+ * of the colour it names for a coat is put on, and what is found of a lot later holds each frame that bears it.
  */
 @org.jspecify.annotations.NullMarked
 @org.springframework.modulith.ApplicationModule(

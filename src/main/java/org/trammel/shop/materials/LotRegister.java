@@ -110,8 +110,12 @@ public class LotRegister {
      */
     @Transactional
     public Lot correct(Act act, String code, long version, NewLot entry) {
-        String[] chains =
-                rows.findByCode(label(code)).map(row -> doubts.chains(row.id())).orElse(new String[0]);
+        String[] chains = rows.findByCode(label(code)).stream()
+                .flatMap(row -> Stream.concat(
+                        Stream.of(doubts.chains(row.id())),
+                        uses.wentInto(row.id()).stream().map(LotRegister::chain)))
+                .distinct()
+                .toArray(String[]::new);
         return change(act, "correct-lot", code, "lot-corrected", chains, row -> {
             String not = row.code() + " was not corrected.";
             requireAtWork(act, not);
@@ -123,6 +127,7 @@ public class LotRegister {
             row.correct(read(entry, row.code(), not));
             rows.saveAndFlush(row);
             doubts.hold(act, row, before);
+            events.publishEvent(new PowderTold(act, row.code()));
             return Map.of();
         });
     }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.shop.people.Crew;
@@ -19,14 +21,24 @@ public class PowderSheets {
 
     private final PowderSheetRepository sheets;
     private final LotRepository lots;
+    private final LotUseRepository uses;
     private final Crew crew;
     private final ActLog log;
+    private final ApplicationEventPublisher events;
 
-    PowderSheets(PowderSheetRepository sheets, LotRepository lots, Crew crew, ActLog log) {
+    PowderSheets(
+            PowderSheetRepository sheets,
+            LotRepository lots,
+            LotUseRepository uses,
+            Crew crew,
+            ActLog log,
+            ApplicationEventPublisher events) {
         this.sheets = sheets;
         this.lots = lots;
+        this.uses = uses;
         this.crew = crew;
         this.log = log;
+        this.events = events;
     }
 
     /** The one that stands; empty where none was entered. */
@@ -46,7 +58,7 @@ public class PowderSheets {
     public PowderSheet enter(Act act, String typed, NewPowderSheet entry) {
         String code = label(typed);
         String deed = "The sheet of " + code + " was not entered.";
-        if (!log.opens(act, "enter-powder-sheet", "lot:" + code, Chains.SHOP)) {
+        if (!log.opens(act, "enter-powder-sheet", "lot:" + code, chains(code))) {
             return of(code).orElseThrow();
         }
         if (!crew.byId(act.by()).mayWork()) {
@@ -78,7 +90,19 @@ public class PowderSheets {
                         act.at()),
                 act));
         log.event(Chains.SHOP, "powder-sheet-entered", Map.of("lot", lot.id(), "sheet", kept.id()));
+        events.publishEvent(new PowderTold(act, code));
         return kept.sheet();
+    }
+
+    /** Another sheet may hold the frames that the lot went into. */
+    private String[] chains(String code) {
+        return Stream.concat(
+                        Stream.of(Chains.SHOP),
+                        lots.findByCode(code).stream()
+                                .flatMap(row -> uses.wentInto(row.id()).stream())
+                                .map(place -> Lots.chain(place.serial())))
+                .distinct()
+                .toArray(String[]::new);
     }
 
     private static String label(String code) {
