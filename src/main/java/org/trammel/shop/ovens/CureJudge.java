@@ -20,6 +20,12 @@ import org.trammel.shop.records.Refusal;
 /**
  * Compares what a run did to the metal with what the sheet of each powder in it asks: too little leaves it soft, too much
  * changes its colour. A programme says what the oven does; only the powder says what cures it.
+ *
+ * <p>Each run is judged by itself; cures of several runs are never added up. A sheet prints minutes of one stay at a
+ * temperature of the metal, and a coat that cooled half cured is stoved again in full, which is common practice and said from
+ * memory; so nothing is taken for cured that no single run cured. Nor is the upper side added up: a base coat under a second
+ * colour and a clear one is baked three times by its route, and would then be over-cured on every such frame. What bakes on top
+ * of each other do to the coat is read as gloss and colour difference, and what they do to the metal the heat ledger sums.
  */
 @Component
 class CureJudge {
