@@ -5,6 +5,7 @@ import jakarta.persistence.Embeddable;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.trammel.calc.thermal.CurePair;
@@ -32,10 +33,19 @@ public record PowderSheet(
     /** Minutes at a temperature of the metal. */
     @Embeddable
     public record Pair(
-            BigDecimal minutes, @Column(name = "metal_degc") BigDecimal metal_degC) {}
+            BigDecimal minutes, @Column(name = "metal_degc") BigDecimal metal_degC) {
+
+        /** As the sheet prints them: the columns keep decimals that nobody wrote. */
+        Pair bare() {
+            return new Pair(PowderSheet.bare(minutes), PowderSheet.bare(metal_degC));
+        }
+    }
 
     public PowderSheet {
-        pairs = List.copyOf(pairs);
+        pairs = pairs.stream().map(Pair::bare).toList();
+        energy_kJPerMol = LotRow.plain(energy_kJPerMol);
+        least_percent = bare(least_percent);
+        most_percent = bare(most_percent);
     }
 
     /** What a run is compared with; without a value where no heat cures it. */
@@ -58,11 +68,12 @@ public record PowderSheet(
     /** Its pairs as people say them: 20 min at 160 °C or 10 min at 180 °C. */
     public String cure() {
         return pairs.stream()
-                .map(pair -> bare(pair.minutes()) + " min at " + bare(pair.metal_degC()) + " °C")
+                .map(pair -> pair.minutes().toPlainString() + " min at "
+                        + pair.metal_degC().toPlainString() + " °C")
                 .collect(Collectors.joining(" or "));
     }
 
-    private static String bare(BigDecimal figure) {
-        return figure.stripTrailingZeros().toPlainString();
+    private static BigDecimal bare(BigDecimal figure) {
+        return Objects.requireNonNull(LotRow.plain(figure));
     }
 }
