@@ -205,7 +205,7 @@ final class Tablet {
         press(".keypad .enter");
     }
 
-    private static final byte[] PICTURE = picture();
+    static final byte[] PICTURE = picture();
 
     private static byte[] picture() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
