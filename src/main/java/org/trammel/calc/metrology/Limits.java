@@ -39,6 +39,14 @@ public record Limits(@Nullable BigDecimal lower, @Nullable BigDecimal upper) {
         return (lower == null || value.compareTo(lower) >= 0) && (upper == null || value.compareTo(upper) <= 0);
     }
 
+    /**
+     * Whether the size of a deviation is what they limit: from a nominal of zero, with an upper limit alone. Such a
+     * characteristic asks how far something lies off, to whatever side, so a deviation to the other side is no less of one.
+     */
+    public boolean ofSize(@Nullable BigDecimal nominal) {
+        return nominal != null && nominal.signum() == 0 && lower == null;
+    }
+
     /** How far inside the nearer limit the value lies; negative outside. */
     BigDecimal margin(BigDecimal value) {
         BigDecimal below = lower == null ? null : value.subtract(lower);

@@ -76,19 +76,45 @@ public record ReadingSpan(BigDecimal least, BigDecimal greatest) {
         };
     }
 
+    /** The same of deviations whose size alone is limited. */
+    public static Answer<ReadingSpan> overSizes(
+            Reduction reduction, List<BigDecimal> least, List<BigDecimal> greatest, Limits limits) {
+        return switch (reduction) {
+            case SPAN, COAXIAL -> over(reduction, least, greatest, limits);
+            case MEAN -> over(reduction, least, greatest, limits).then(mean -> Answer.of(mean.size()));
+            default -> {
+                List<ReadingSpan> sizes = sizes(least, greatest);
+                // under an upper limit alone the worst is the greatest
+                yield over(
+                        reduction == Reduction.WORST ? Reduction.GREATEST : reduction,
+                        sizes.stream().map(ReadingSpan::least).toList(),
+                        sizes.stream().map(ReadingSpan::greatest).toList(),
+                        limits);
+            }
+        };
+    }
+
     /** Of a distance the sign does not matter: what may be on either side of zero may be none. */
-    private static Answer<ReadingSpan> coaxial(List<BigDecimal> least, List<BigDecimal> greatest, Limits limits) {
-        List<BigDecimal> near = new ArrayList<>();
-        List<BigDecimal> far = new ArrayList<>();
+    private ReadingSpan size() {
+        return new ReadingSpan(
+                least.signum() * greatest.signum() <= 0
+                        ? BigDecimal.ZERO
+                        : least.abs().min(greatest.abs()),
+                least.abs().max(greatest.abs()));
+    }
+
+    private static List<ReadingSpan> sizes(List<BigDecimal> least, List<BigDecimal> greatest) {
+        List<ReadingSpan> sizes = new ArrayList<>();
         for (int i = 0; i < least.size(); i++) {
-            BigDecimal low = least.get(i);
-            BigDecimal high = greatest.get(i);
-            near.add(
-                    low.signum() * high.signum() <= 0
-                            ? BigDecimal.ZERO
-                            : low.abs().min(high.abs()));
-            far.add(low.abs().max(high.abs()));
+            sizes.add(new ReadingSpan(least.get(i), greatest.get(i)).size());
         }
+        return sizes;
+    }
+
+    private static Answer<ReadingSpan> coaxial(List<BigDecimal> least, List<BigDecimal> greatest, Limits limits) {
+        List<ReadingSpan> sizes = sizes(least, greatest);
+        List<BigDecimal> near = sizes.stream().map(ReadingSpan::least).toList();
+        List<BigDecimal> far = sizes.stream().map(ReadingSpan::greatest).toList();
         return Reduction.COAXIAL.of(near, limits) instanceof Reduction.Result.Reduced from
                         && Reduction.COAXIAL.of(far, limits) instanceof Reduction.Result.Reduced to
                 ? Answer.of(new ReadingSpan(from.value(), to.value()))

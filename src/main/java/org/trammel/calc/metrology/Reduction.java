@@ -90,6 +90,23 @@ public enum Reduction {
     }
 
     /**
+     * Reduces raw values of which the limits ask the size ({@link Limits#ofSize}): the one that lies farthest off counts,
+     * to whichever side it lies. A mean is of the values with their signs, and then of its size; a span and a diameter have
+     * no sign.
+     */
+    public Result ofSizes(List<BigDecimal> raw, Limits limits) {
+        if (this == SPAN || this == COAXIAL) {
+            return of(raw, limits);
+        }
+        if (this == MEAN) {
+            return of(raw, limits) instanceof Result.Reduced mean
+                    ? new Result.Reduced(mean.value().abs())
+                    : of(raw, limits);
+        }
+        return of(raw.stream().map(BigDecimal::abs).toList(), limits);
+    }
+
+    /**
      * Standard uncertainty of the reduced value. A span is the difference of two readings and carries both of theirs,
      * √2 u: what the two have in common would make it less, and is not known. A diameter is twice a distance, whose
      * uncertainty is that of a reading in the direction it lies: 2 u. For all others it is that of one reading,

@@ -323,7 +323,9 @@ public class Readings {
         Limits limits = wanted.lowerLimit() == null && wanted.upperLimit() == null
                 ? Limits.between(BigDecimal.ZERO, BigDecimal.ZERO)
                 : new Limits(wanted.lowerLimit(), wanted.upperLimit());
-        Reduction.Result result = reduction(wanted).of(raw, limits);
+        Reduction.Result result = limits.ofSize(wanted.nominal())
+                ? reduction(wanted).ofSizes(raw, limits)
+                : reduction(wanted).of(raw, limits);
         if (result instanceof Reduction.Result.Reduced reduced) {
             return reduced.value();
         }

@@ -53,13 +53,16 @@ class SpanJudge {
     }
 
     private static Answer<TrueSpan> over(Reading reading, Reduction reduction, List<TrueSpan> spans) {
+        List<BigDecimal> least = spans.stream().map(TrueSpan::least).toList();
+        List<BigDecimal> greatest = spans.stream().map(TrueSpan::greatest).toList();
+        if (limits(reading).ofSize(reading.nominal())) {
+            return ReadingSpan.overSizes(
+                            spans.size() == 1 ? Reduction.SINGLE : reduction, least, greatest, limits(reading))
+                    .then(span -> Answer.of(new TrueSpan(span.least(), span.greatest())));
+        }
         return spans.size() == 1
                 ? Answer.of(spans.get(0))
-                : ReadingSpan.over(
-                                reduction,
-                                spans.stream().map(TrueSpan::least).toList(),
-                                spans.stream().map(TrueSpan::greatest).toList(),
-                                limits(reading))
+                : ReadingSpan.over(reduction, least, greatest, limits(reading))
                         .then(span -> Answer.of(new TrueSpan(span.least(), span.greatest())));
     }
 
@@ -75,12 +78,25 @@ class SpanJudge {
             return Answer.of(new TrueSpan(reading.value(), reading.value()));
         }
         BigDecimal alike = error.unit().equals("mm") ? error.equalWithin_mm() : BigDecimal.ZERO;
-        return ReadingSpan.of(
+        boolean size = limits(reading).ofSize(reading.nominal())
+                && reduction != Reduction.SPAN
+                && reduction != Reduction.COAXIAL;
+        Answer<ReadingSpan> found = size
+                ? ReadingSpan.overSizes(
+                        reduction,
+                        reading.judgedRaw().stream()
+                                .map(value -> value.subtract(error.greatest()))
+                                .toList(),
+                        reading.judgedRaw().stream()
+                                .map(value -> value.subtract(error.least()))
+                                .toList(),
+                        limits(reading))
+                : ReadingSpan.of(
                         reduction,
                         reading.judgedRaw(),
                         limits(reading),
-                        new ReadingError(error.gaugeCode(), error.least(), error.greatest(), alike))
-                .then(span -> Answer.of(new TrueSpan(span.least(), span.greatest())));
+                        new ReadingError(error.gaugeCode(), error.least(), error.greatest(), alike));
+        return found.then(span -> Answer.of(new TrueSpan(span.least(), span.greatest())));
     }
 
     private static Found open(Reading reading, Ground ground) {

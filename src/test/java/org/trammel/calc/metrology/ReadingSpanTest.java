@@ -110,4 +110,24 @@ class ReadingSpanTest {
                         Reduction.SPAN, Stream.of(raw).map(BigDecimal::new).toList(), LIMITS, ERROR))
                 .value();
     }
+
+    /** By hand: −0,9 ± 0,1 and 0,2 ± 0,3 are 0,8 to 1,0 and 0 to 0,5 in size, so the greatest of them is 0,8 to 1,0. */
+    @Test
+    void theSpanOfASizeKnowsNoSide() {
+        Limits upper = Limits.atMost(new BigDecimal("0.3"));
+        List<BigDecimal> least = List.of(new BigDecimal("-1.0"), new BigDecimal("-0.1"));
+        List<BigDecimal> greatest = List.of(new BigDecimal("-0.8"), new BigDecimal("0.5"));
+        for (Reduction one : List.of(Reduction.GREATEST, Reduction.WORST)) {
+            ReadingSpan span =
+                    ((Answer.Determined<ReadingSpan>) ReadingSpan.overSizes(one, least, greatest, upper)).value();
+            assertThat(span.least()).isEqualByComparingTo("0.8");
+            assertThat(span.greatest()).isEqualByComparingTo("1.0");
+        }
+        // the mean lies between −0,55 and −0,15
+        ReadingSpan mean = ((Answer.Determined<ReadingSpan>)
+                        ReadingSpan.overSizes(Reduction.MEAN, least, greatest, upper))
+                .value();
+        assertThat(mean.least()).isEqualByComparingTo("0.15");
+        assertThat(mean.greatest()).isEqualByComparingTo("0.55");
+    }
 }

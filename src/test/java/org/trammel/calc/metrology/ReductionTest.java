@@ -35,6 +35,33 @@ class ReductionTest {
         assertThat(reduced(Reduction.LEAST, "0.02", "-0.03", "0.01")).isEqualByComparingTo("-0.03");
     }
 
+    /** By hand: of 0,1 and −0,9 the one that lies farther off is 0,9, whatever its side. */
+    @Test
+    void ofSizesTheOneFartherOffCountsToWhicheverSideItLies() {
+        for (Reduction one : List.of(Reduction.GREATEST, Reduction.WORST)) {
+            assertThat(sizes(one, "-0.9", "0.1")).as(one.name()).isEqualByComparingTo("0.9");
+        }
+        assertThat(sizes(Reduction.SINGLE, "-0.9")).isEqualByComparingTo("0.9");
+        assertThat(sizes(Reduction.MEAN, "-0.9", "0.1")).isEqualByComparingTo("0.4");
+        assertThat(sizes(Reduction.SPAN, "-0.9", "0.1")).isEqualByComparingTo("1.0");
+    }
+
+    @Test
+    void sizesAreAskedForAboutZeroUnderAnUpperLimitAlone() {
+        Limits upper = Limits.atMost(new BigDecimal("0.3"));
+        assertThat(upper.ofSize(BigDecimal.ZERO)).isTrue();
+        assertThat(upper.ofSize(new BigDecimal("0.00"))).isTrue();
+        assertThat(upper.ofSize(null)).isFalse();
+        assertThat(upper.ofSize(new BigDecimal("-1"))).isFalse();
+        assertThat(ABOUT_ZERO.ofSize(BigDecimal.ZERO)).isFalse();
+        assertThat(Limits.atLeast(BigDecimal.ONE).ofSize(BigDecimal.ZERO)).isFalse();
+    }
+
+    private static BigDecimal sizes(Reduction reduction, String... raw) {
+        List<BigDecimal> values = Stream.of(raw).map(BigDecimal::new).toList();
+        return ((Reduction.Result.Reduced) reduction.ofSizes(values, Limits.atMost(new BigDecimal("0.3")))).value();
+    }
+
     /** JCGM 100:2008, 5.1.2: the difference of two uncorrelated readings of u = 0,030 has u = 0,042 43, given as 0,042 5. */
     @Test
     void aSpanCarriesTheUncertaintyOfBothItsReadings() {

@@ -15,6 +15,8 @@ import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.inspection.Verdict;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.routes.CharacteristicSheet;
+import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.travellers.CharacteristicState;
 
 /**
@@ -237,5 +239,44 @@ class TableReductionTest extends OnThePlate {
         // (224.30 + 76.10) / 2 less the post at 150
         assertThat(offset.value()).isEqualByComparingTo("0.2");
         assertThat(offset.verdict()).isEqualTo(Verdict.CONFORMING);
+    }
+
+    /** By hand: 148,0 fore less 148,9 aft is −0,9 over the 60 mm; 0,3 is the limit, to whatever side they close. */
+    @Test
+    void dropoutsThatCloseForwardsAreJudgedByHowFarTheyDo() {
+        CharacteristicSheet c =
+                characteristic("100-5", "Dropouts parallel over 60 mm", "mm", "0.3", "fore and aft", "up and down");
+        WholeShop.Frame frame = frame(new CharacteristicSheet(
+                c.code(),
+                c.name(),
+                c.unit(),
+                2,
+                false,
+                BigDecimal.ZERO,
+                null,
+                new BigDecimal("0.3"),
+                c.gaugeKind(),
+                c.points(),
+                Reduction.GREATEST,
+                c.rule(),
+                c.signers(),
+                c.sided(),
+                false,
+                false,
+                true,
+                c.coldSetClock(),
+                2,
+                null,
+                c.coldSetAmount(),
+                "test"));
+        read(frame, Spot.GAP_FORE, "148.0");
+        read(frame, Spot.GAP_AFT, "148.9");
+        read(frame, Spot.GAP_UP, "148.1");
+        read(frame, Spot.GAP_DOWN, "148.0");
+        ReadingLine gaps = of(reduce(frame), "100-5");
+        assertThat(gaps.raw())
+                .usingElementComparator(BigDecimal::compareTo)
+                .containsExactly(new BigDecimal("-0.9"), new BigDecimal("0.1"));
+        assertThat(gaps.verdict()).isEqualTo(Verdict.NOT_CONFORMING);
     }
 }

@@ -68,6 +68,53 @@ class VerdictsTest extends AtTheTable {
         assertThat(read(worker, frame, gauge("0.020"), value).verdict()).isEqualTo(verdict);
     }
 
+    /** At most 0,3 off zero: by hand, 0,9 to the one side is as far off as 0,9 to the other. */
+    @ParameterizedTest(name = "{0} and {1} are {2}")
+    @CsvSource({
+        "-0.9,0.1,NOT_CONFORMING",
+        "0.9,0.1,NOT_CONFORMING",
+        "0.1,-0.300001,NOT_CONFORMING",
+        "-0.3,0.1,CONFORMING",
+        "0.3,-0.3,CONFORMING"
+    })
+    void atMostSoFarOffIsAskedToEitherSide(String one, String other, Verdict verdict) {
+        for (Reduction reduction : new Reduction[] {Reduction.GREATEST, Reduction.WORST}) {
+            WholeShop.Frame frame = frame(atMost("0.3", Rule.PLAIN, reduction, "fore and aft", "up and down"));
+            ReadingLine read =
+                    readings.read(shop.act(worker), characteristic(frame), input(gauge(null), true, one, other));
+            assertThat(read.verdict()).as(reduction.name()).isEqualTo(verdict);
+            assertThat(read.value().signum()).isPositive();
+            assertThat(read.raw()).containsExactly(new BigDecimal(one), new BigDecimal(other));
+        }
+    }
+
+    private static CharacteristicSheet atMost(String upper, Rule rule, Reduction reduction, String... points) {
+        CharacteristicSheet c = wanted(rule, reduction, points);
+        return new CharacteristicSheet(
+                c.code(),
+                c.name(),
+                c.unit(),
+                c.decimals(),
+                c.fromDesign(),
+                BigDecimal.ZERO,
+                null,
+                new BigDecimal(upper),
+                c.gaugeKind(),
+                c.points(),
+                c.reduction(),
+                c.rule(),
+                c.signers(),
+                c.sided(),
+                c.readBack(),
+                c.secondPerson(),
+                true,
+                c.coldSetClock(),
+                c.coldSetAttempts(),
+                c.triageTolerances(),
+                c.coldSetAmount(),
+                c.source());
+    }
+
     /** 33 to 39 without a nominal: the middle is 36, and three tolerances are nine. */
     @ParameterizedTest(name = "{0} is {1}")
     @CsvSource({"27,NOTED", "26.9,NOT_CONFORMING", "45,NOTED", "45.1,NOT_CONFORMING"})
