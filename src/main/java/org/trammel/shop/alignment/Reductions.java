@@ -207,7 +207,7 @@ public class Reductions {
             if (!inspection.decides(one.line(), u)) {
                 // the others are judged all the same
                 unfit.add(one.line().name());
-            } else if (asked(act, one.line(), last, raw, u, all, used)) {
+            } else if (asked(act, one.line(), last, raw, u, all, used) && figuresSince(last, from)) {
                 values.add(value(one.line(), raw, u, from, used, corrected(last, all, used), last));
             }
         }
@@ -234,6 +234,28 @@ public class Reductions {
             second.require(act, line, last, used);
         }
         return another || second.independent(act, last, used);
+    }
+
+    /**
+     * Whether any of a value's figures is newer than the reading that judges now. What was read before it is no second
+     * reading, though the frame is said to be read on something else since: it would judge in the place of a newer one.
+     */
+    private boolean figuresSince(@Nullable ReadingLine last, List<RawLine> from) {
+        if (last == null) {
+            return true;
+        }
+        Long reduction = last.reductionId();
+        long newest = reduction == null
+                ? 0
+                : turns.reductions(from.get(0).sheetId()).stream()
+                        .filter(one -> one.reductionId() == reduction)
+                        .flatMap(one -> one.used().stream())
+                        .mapToLong(Long::longValue)
+                        .max()
+                        .orElse(0);
+        return from.stream()
+                .anyMatch(line ->
+                        line.at().isAfter(last.at()) || line.at().equals(last.at()) && line.readingId() > newest);
     }
 
     private static ReducedReadings.Value value(

@@ -2,10 +2,13 @@ package org.trammel.shop.inspection;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.units.DecimalSign;
 import org.trammel.shop.gauges.Means;
+import org.trammel.shop.inspection.Replacing.Try;
 import org.trammel.shop.people.Crew;
 import org.trammel.shop.people.Role;
 import org.trammel.shop.records.Act;
@@ -33,20 +36,25 @@ class ReadAgain {
 
     /** An undecided reading is not read until it says something else: only less uncertainty decides it. */
     void requireFiner(Evidence.Wanted wanted, Means means) {
-        BigDecimal before = before(wanted);
-        if (wanted.state() == CharacteristicState.UNDECIDED && before != null && !finer(means, before)) {
+        if (wanted.state() != CharacteristicState.UNDECIDED) {
+            return;
+        }
+        BigDecimal finest = finest(wanted);
+        if (finest != null
+                && Replacing.of(wanted.state(), settable(wanted), finer(means, finest), Try.ANEW, Verdict.UNDECIDED)
+                        == Replacing.WANTS_FINER) {
             throw Refusal.state(
                     wanted.code() + ", " + wanted.name() + ", is not read again with " + means.code() + ".",
                     "It is undecided with an uncertainty of "
-                            + DecimalSign.of(settings.locale()).write(before.stripTrailingZeros()) + " " + wanted.unit()
+                            + DecimalSign.of(settings.locale()).write(finest.stripTrailingZeros()) + " " + wanted.unit()
                             + ", and that of " + means.code() + " is no smaller.",
                     "Read it with a gauge of less uncertainty, or call the QA lead, who opens a nonconformance.");
         }
     }
 
     /**
-     * What was undecided, or waits to be set straight, does not conform because it was read or typed once more by the
-     * same means. Whoever mistyped puts it right at once; after that the QA lead does.
+     * What was undecided, or waits to be set straight, does not become better because it was read or typed once more by the
+     * same means or a coarser one. Whoever mistyped puts it right at once; after that the QA lead does.
      *
      * @param corrected the reading that is corrected; null if it was read anew
      */
@@ -56,7 +64,8 @@ class ReadAgain {
         }
         boolean undecided = wanted.state() == CharacteristicState.UNDECIDED;
         throw Refusal.person(
-                wanted.code() + ", " + wanted.name() + ", does not conform by being "
+                wanted.code() + ", " + wanted.name() + ", is not made "
+                        + (verdict == Verdict.CONFORMING ? "conforming" : "undecided") + " by being "
                         + (corrected == null ? "read" : "typed") + " once more.",
                 "It is " + wanted.state().word() + ", " + means.code()
                         + " is no better than what it was read with, and nothing was done to the part since.",
@@ -67,15 +76,14 @@ class ReadAgain {
 
     private boolean lacksReason(
             Act act, Evidence.Wanted wanted, Means means, Verdict verdict, @Nullable Reading corrected) {
-        boolean doubtful = wanted.state() == CharacteristicState.UNDECIDED
-                || wanted.state() == CharacteristicState.NOT_CONFORMING && wanted.coldSetClock() != null;
-        BigDecimal before = before(wanted);
-        return verdict == Verdict.CONFORMING
-                && doubtful
-                && wanted.readingId() != null
-                && (before == null || !finer(means, before))
-                && (corrected == null || !atOnce(act, corrected))
-                && !crew.byId(act.by()).is(Role.QA_LEAD);
+        if (wanted.readingId() == null || !doubtful(wanted)) {
+            return false;
+        }
+        boolean putRight = crew.byId(act.by()).is(Role.QA_LEAD) || corrected != null && atOnce(act, corrected);
+        // whether it may be read anew at all was asked before there was a verdict
+        Try how = putRight ? Try.PUT_RIGHT : Try.CORRECTED;
+        return Replacing.of(wanted.state(), settable(wanted), finer(means, finest(wanted)), how, verdict)
+                != Replacing.TAKEN;
     }
 
     /**
@@ -83,23 +91,55 @@ class ReadAgain {
      * does not conform by it is always taken. The record itself is kept by its module.
      */
     boolean stands(Act act, Evidence.Wanted wanted, Means means, Verdict verdict) {
-        BigDecimal before = before(wanted);
-        boolean undecided = wanted.state() == CharacteristicState.UNDECIDED && before != null && !finer(means, before);
-        return undecided && verdict != Verdict.NOT_CONFORMING || lacksReason(act, wanted, means, verdict, null);
+        boolean undecided = wanted.state() == CharacteristicState.UNDECIDED;
+        BigDecimal finest = undecided ? finest(wanted) : null;
+        return finest != null && !finer(means, finest) && verdict != Verdict.NOT_CONFORMING
+                || lacksReason(act, wanted, means, verdict, null);
     }
 
-    private @Nullable BigDecimal before(Evidence.Wanted wanted) {
-        Long newest = wanted.readingId();
-        return newest == null ? null : readings.findById(newest).map(Reading::u).orElse(null);
+    private static boolean settable(Evidence.Wanted wanted) {
+        return wanted.coldSetClock() != null;
     }
 
-    private static boolean finer(Means means, BigDecimal before) {
-        return means.u() != null && means.u().compareTo(before) < 0;
+    private static boolean doubtful(Evidence.Wanted wanted) {
+        return wanted.state() == CharacteristicState.UNDECIDED
+                || wanted.state() == CharacteristicState.NOT_CONFORMING && settable(wanted);
     }
 
+    /**
+     * The least uncertainty of what was read since the part was last changed, or last conformed: each reading names the one
+     * that judged when it was taken, and after a change none did.
+     */
+    private @Nullable BigDecimal finest(Evidence.Wanted wanted) {
+        Map<Long, Reading> all = readings.findByCharacteristicIdOrderById(wanted.characteristicId()).stream()
+                .collect(Collectors.toMap(Reading::id, one -> one));
+        BigDecimal finest = null;
+        Long next = wanted.readingId();
+        while (next != null) {
+            Reading one = all.get(next);
+            if (one == null || one.verdict() == Verdict.CONFORMING) {
+                break;
+            }
+            BigDecimal u = one.u();
+            if (u != null && (finest == null || u.compareTo(finest) < 0)) {
+                finest = u;
+            }
+            next = one.followsId();
+        }
+        return finest;
+    }
+
+    private static boolean finer(Means means, @Nullable BigDecimal finest) {
+        return finest != null && means.u() != null && means.u().compareTo(finest) < 0;
+    }
+
+    /** At once counts from the reading that was mistyped first: a correction of a correction begins no new time. */
     private boolean atOnce(Act act, Reading corrected) {
+        Reading first = corrected;
+        for (Long earlier = first.replacesId(); earlier != null; earlier = first.replacesId()) {
+            first = readings.findById(earlier).orElseThrow();
+        }
         Duration free = Duration.ofMinutes(settings.whole("undo.free.minutes"));
-        return corrected.personId() == act.by()
-                && !act.at().isAfter(corrected.at().plus(free));
+        return corrected.personId() == act.by() && !act.at().isAfter(first.at().plus(free));
     }
 }

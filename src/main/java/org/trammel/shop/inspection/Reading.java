@@ -120,6 +120,9 @@ class Reading {
     @Column(name = "replaces_id")
     private @Nullable Long replacesId;
 
+    @Column(name = "follows_id")
+    private @Nullable Long followsId;
+
     private @Nullable String reason;
 
     @Column(name = "reduction_id")
@@ -209,6 +212,7 @@ class Reading {
         this.deviceAt = act.deviceAt();
         this.actId = act.id();
         this.replacesId = taken.replacesId();
+        this.followsId = wanted.readingId();
         this.reason = taken.reason();
         this.reductionId = taken.reductionId();
     }
@@ -347,6 +351,12 @@ class Reading {
     @Nullable
     Long replacesId() {
         return replacesId;
+    }
+
+    /** The one that judged when this was taken; null if none did, or it was taken before that was kept. */
+    @Nullable
+    Long followsId() {
+        return followsId;
     }
 
     @Nullable

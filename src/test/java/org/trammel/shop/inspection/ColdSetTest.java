@@ -77,6 +77,19 @@ class ColdSetTest extends AtTheTable {
     }
 
     @Test
+    void aCoarseGaugeDoesNotMakeItUndecidedNorTheSameOneFinerAfterIt() {
+        WholeShop.Frame frame = welded();
+        read(aligner, frame, gauge, "0.34");
+        assertThat(state(frame)).isEqualTo(CharacteristicState.NOT_CONFORMING);
+        String coarse = gauge("0.060");
+        assertThat(refusal(() -> read(aligner, frame, coarse, "0.33")).kind()).isEqualTo(Refusal.Kind.PERSON);
+        assertThat(read(aligner, frame, coarse, "0.42").verdict()).isEqualTo(Verdict.NOT_CONFORMING);
+        assertThat(refusal(() -> read(aligner, frame, gauge, "0.20")).kind()).isEqualTo(Refusal.Kind.PERSON);
+        coldSets.push(shop.act(aligner), characteristic(frame), new BigDecimal("0.3"), null);
+        assertThat(read(aligner, frame, coarse, "0.10").verdict()).isEqualTo(Verdict.CONFORMING);
+    }
+
+    @Test
     void afterAPushEverythingIsReadAgainAndThePenetrantTestIsDoneAgain() {
         WholeShop.Frame frame = welded();
         shop.tickAll(frame, aligner);

@@ -3,6 +3,7 @@ package org.trammel.shop.inspection;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.trammel.shop.floor.WholeShop;
@@ -50,5 +51,31 @@ class OneMoreTryTest extends AtTheTable {
         ReadingLine doubtful = read(worker, other, gauge, "0.28");
         shop.clock().pass(Duration.ofMinutes(3));
         assertThat(correct(qa, doubtful, gauge, "0.18").verdict()).isEqualTo(Verdict.CONFORMING);
+    }
+
+    /** Two minutes are free by the rule of the shop, and they are counted once. */
+    @Test
+    void aCorrectionOfACorrectionBeginsNoNewTime() {
+        shop.clock().pass(Duration.ofSeconds(100));
+        ReadingLine still = correct(worker, undecided, gauge, "0.27");
+        assertThat(still.verdict()).isEqualTo(Verdict.UNDECIDED);
+        shop.clock().pass(Duration.ofSeconds(100));
+        assertThat(refusal(() -> correct(worker, still, gauge, "0.18")).kind()).isEqualTo(Refusal.Kind.PERSON);
+    }
+
+    @Test
+    void aCoarseReadingBetweenMakesTheSameGaugeNoFiner() {
+        WholeShop.Frame other = frame(wanted(Rule.GUARDED, Reduction.SINGLE, "once"));
+        read(worker, other, gauge, "0.28");
+        shop.clock().pass(Duration.ofMinutes(3));
+        ReadingLine coarse = correct(worker, last(other), gauge("0.080"), "0.28");
+        assertThat(coarse.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(refusal(() -> read(worker, other, gauge, "0.18")).kind()).isEqualTo(Refusal.Kind.STATE);
+        assertThat(read(worker, other, gauge("0.049"), "0.18").verdict()).isEqualTo(Verdict.CONFORMING);
+    }
+
+    private ReadingLine last(WholeShop.Frame other) {
+        List<ReadingLine> all = readings.of(List.of(characteristic(other)));
+        return all.get(all.size() - 1);
     }
 }
