@@ -17,7 +17,8 @@ import org.trammel.calc.units.DecimalSign;
  * Plain rule: limits included, no third verdict. An open side has no bound. All comparisons are of exact decimals.
  *
  * <p>The guarded rule is used although the plain one is asked where the expanded uncertainty takes more than a tenth of
- * the half tolerance ({@link UncertaintyShare}). Where u is missing or zero under the guarded rule, or LL + g &gt; UL −
+ * the half tolerance ({@link UncertaintyShare}); of one limit alone the half tolerance is its distance from the nominal,
+ * if there is one. Where u is missing or zero under the guarded rule, or LL + g &gt; UL −
  * g, the gauge is unfit for these limits and there is no verdict.
  *
  * <p>Source: ISO 14253-1:2017 (uncertainty counts against whoever proves conformity or nonconformity; 95 % one-sided,
@@ -57,11 +58,27 @@ public sealed interface ConformityDecision {
             @Nullable BigDecimal u,
             BigDecimal factor,
             BigDecimal resolution) {
+        return of(value, limits, null, rule, u, factor, resolution);
+    }
+
+    /**
+     * Judges a reading of a characteristic that may have a nominal.
+     *
+     * @param nominal what the limits lie about, or null if there is none
+     */
+    static ConformityDecision of(
+            BigDecimal value,
+            Limits limits,
+            @Nullable BigDecimal nominal,
+            DecisionRule rule,
+            @Nullable BigDecimal u,
+            BigDecimal factor,
+            BigDecimal resolution) {
         if (factor.signum() <= 0 || resolution.signum() <= 0) {
             throw new IllegalArgumentException("Factor and resolution are greater than zero");
         }
-        UncertaintyShare share = UncertaintyShare.of(limits, u);
-        DecisionRule used = used(rule, limits, u);
+        UncertaintyShare share = UncertaintyShare.of(limits, nominal, u);
+        DecisionRule used = used(rule, limits, nominal, u);
         BigDecimal g = used == DecisionRule.PLAIN || u == null ? BigDecimal.ZERO : guardBand(u, factor, resolution);
         DecisionBasis basis = new DecisionBasis(value, limits, rule, used, factor, u, g, resolution, share);
         if (used == DecisionRule.PLAIN) {
@@ -70,14 +87,15 @@ public sealed interface ConformityDecision {
         if (u == null || u.signum() <= 0) {
             return new GaugeUnfit(basis, "its measurement uncertainty is not known");
         }
-        return guarded(basis);
+        return guarded(basis, limits.ofSize(nominal));
     }
 
-    private static ConformityDecision guarded(DecisionBasis basis) {
+    private static ConformityDecision guarded(DecisionBasis basis, boolean ofSize) {
         BigDecimal y = basis.value();
         BigDecimal from = basis.conformingFrom();
         BigDecimal to = basis.conformingTo();
-        if (from != null && to != null && from.compareTo(to) > 0) {
+        boolean none = ofSize ? to != null && to.signum() < 0 : from != null && to != null && from.compareTo(to) > 0;
+        if (none) {
             return new GaugeUnfit(basis, "its guard band leaves nothing of the tolerance");
         }
         if ((from == null || y.compareTo(from) >= 0) && (to == null || y.compareTo(to) <= 0)) {
@@ -99,16 +117,13 @@ public sealed interface ConformityDecision {
     }
 
     /** The rule a verdict is given by: the guarded one too where u takes too much of the limits for the plain one. */
-    static DecisionRule used(DecisionRule asked, Limits limits, @Nullable BigDecimal u) {
-        return forces(limits, u) ? DecisionRule.GUARDED : asked;
+    static DecisionRule used(DecisionRule asked, Limits limits, @Nullable BigDecimal nominal, @Nullable BigDecimal u) {
+        return forces(limits, nominal, u) ? DecisionRule.GUARDED : asked;
     }
 
-    private static boolean forces(Limits limits, @Nullable BigDecimal u) {
-        if (u == null || limits.lower() == null || limits.upper() == null) {
-            return false;
-        }
-        BigDecimal zone = limits.upper().subtract(limits.lower());
-        return u.multiply(BigDecimal.valueOf(40)).compareTo(zone) > 0;
+    private static boolean forces(Limits limits, @Nullable BigDecimal nominal, @Nullable BigDecimal u) {
+        BigDecimal zone = limits.zone(nominal);
+        return u != null && zone != null && u.multiply(BigDecimal.valueOf(40)).compareTo(zone) > 0;
     }
 
     /** The verdict's word: conforming, not conforming, undecided, gauge unfit. */

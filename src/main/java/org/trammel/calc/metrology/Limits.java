@@ -57,6 +57,22 @@ public record Limits(@Nullable BigDecimal lower, @Nullable BigDecimal upper) {
         return above == null ? below : below.min(above);
     }
 
+    /**
+     * The width of the zone they leave; of one limit twice its distance from the nominal, as if the other lay as far off.
+     *
+     * @return null where one side is open and no nominal, or one on the limit, says how far it lies
+     */
+    @Nullable
+    BigDecimal zone(@Nullable BigDecimal nominal) {
+        if (lower != null && upper != null) {
+            return upper.subtract(lower);
+        }
+        BigDecimal limit = Objects.requireNonNull(lower == null ? upper : lower);
+        BigDecimal half =
+                nominal == null ? BigDecimal.ZERO : limit.subtract(nominal).abs();
+        return half.signum() == 0 ? null : half.add(half);
+    }
+
     /** True if one side is open. */
     boolean oneSided() {
         return lower == null || upper == null;

@@ -5,7 +5,8 @@ import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Share of the half tolerance that the expanded uncertainty takes: U / (half of upper − lower), U = 2 u.
+ * Share of the half tolerance that the expanded uncertainty takes: U / (half of upper − lower), U = 2 u. Of
+ * one limit alone the half tolerance is its distance from the nominal.
  *
  * <p>Above 1/10 the plain rule would hide the uncertainty, so the guarded rule is forced; above 1/4 little of the
  * tolerance is left to make parts in, which is said when a design is released. Both comparisons are exact.
@@ -24,7 +25,7 @@ public sealed interface UncertaintyShare {
      */
     record Determined(BigDecimal share, boolean forcesGuarded, boolean warns) implements UncertaintyShare {}
 
-    /** One side is open, the zone has no width, or no uncertainty is known. */
+    /** One side is open and no nominal is known, the zone has no width, or no uncertainty is known. */
     record NotDeterminable(String reason) implements UncertaintyShare {}
 
     /**
@@ -33,13 +34,22 @@ public sealed interface UncertaintyShare {
      * @param u standard uncertainty of the reading in the unit of the limits, or null if the aid has none
      */
     static UncertaintyShare of(Limits limits, @Nullable BigDecimal u) {
+        return of(limits, null, u);
+    }
+
+    /**
+     * Computes the share where there may be a nominal.
+     *
+     * @param nominal what the limits lie about, or null if there is none
+     */
+    static UncertaintyShare of(Limits limits, @Nullable BigDecimal nominal, @Nullable BigDecimal u) {
         if (u == null || u.signum() <= 0) {
             return new NotDeterminable("No measurement uncertainty is known.");
         }
-        if (limits.lower() == null || limits.upper() == null) {
+        BigDecimal zone = limits.zone(nominal);
+        if (zone == null) {
             return new NotDeterminable("One side is open, so there is no half tolerance to compare with.");
         }
-        BigDecimal zone = limits.upper().subtract(limits.lower());
         if (zone.signum() == 0) {
             return new NotDeterminable("The limits leave no zone between them.");
         }

@@ -212,7 +212,7 @@ class ReadingViews {
         BigDecimal u = means == null ? null : means.u();
         Limits limits = new Limits(c.lowerLimit(), c.upperLimit());
         BigDecimal guard = u == null
-                        || ConformityDecision.used(DecisionRule.valueOf(c.rule().name()), limits, u)
+                        || ConformityDecision.used(DecisionRule.valueOf(c.rule().name()), limits, c.nominal(), u)
                                 == DecisionRule.PLAIN
                 ? null
                 : ConformityDecision.guardBand(u, settings.number("guard.factor"), Verdicts.KEPT);

@@ -15,6 +15,7 @@ import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Verdict;
 import org.trammel.shop.routes.CharacteristicSheet;
 import org.trammel.shop.routes.Reduction;
+import org.trammel.shop.routes.Rule;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.travellers.FrameSheet;
 import org.trammel.shop.web.Formats;
@@ -71,6 +72,7 @@ class Verdicts {
                 mirrored
                         ? new Limits(negated(reading.upperLimit()), negated(reading.lowerLimit()))
                         : new Limits(plainOrNone(reading.lowerLimit()), plainOrNone(reading.upperLimit())),
+                mirrored ? negated(nominal(reading)) : nominal(reading),
                 DecisionRule.valueOf(reading.ruleAsked().name()),
                 plainOrNone(reading.u()),
                 plain(reading.factor() == null ? settings.number("guard.factor") : reading.factor()),
@@ -81,6 +83,13 @@ class Verdicts {
         return reading.verdict() == Verdict.NOTED
                 ? "Noted: it is decided at a later operation, and lies within what may pass on to it."
                 : "Too far off to pass on to the operation that decides it.";
+    }
+
+    /** None where the plain rule judged one limit although u was too large for it, as it did once. */
+    private static @Nullable BigDecimal nominal(ReadingLine reading) {
+        BigDecimal nominal = reading.nominal();
+        boolean oneSided = reading.lowerLimit() == null || reading.upperLimit() == null;
+        return nominal == null || oneSided && reading.ruleUsed() == Rule.PLAIN ? null : plain(nominal);
     }
 
     private static BigDecimal plain(BigDecimal figure) {

@@ -80,6 +80,7 @@ class CutConceded {
                 || ConformityDecision.of(
                                 figure,
                                 new Limits(one.lowerLimit(), one.upperLimit()),
+                                one.nominal(),
                                 DecisionRule.valueOf(one.rule().name()),
                                 u,
                                 settings.number("guard.factor"),

@@ -34,6 +34,7 @@ class Judge {
         ConformityDecision decision = ConformityDecision.of(
                 value,
                 new Limits(wanted.lowerLimit(), wanted.upperLimit()),
+                wanted.nominal(),
                 DecisionRule.valueOf(wanted.rule().name()),
                 with.u(),
                 new BigDecimal(factor.value()),
@@ -55,11 +56,17 @@ class Judge {
     }
 
     /** Whether a value of that uncertainty, whatever it is, can be judged: the guard band leaves something of the limits. */
-    boolean decides(@Nullable BigDecimal lower, @Nullable BigDecimal upper, DecisionRule rule, @Nullable BigDecimal u) {
+    boolean decides(
+            @Nullable BigDecimal lower,
+            @Nullable BigDecimal upper,
+            @Nullable BigDecimal nominal,
+            DecisionRule rule,
+            @Nullable BigDecimal u) {
         return lower == null && upper == null
                 || !(ConformityDecision.of(
                                 lower == null ? Objects.requireNonNull(upper) : lower,
                                 new Limits(lower, upper),
+                                nominal,
                                 rule,
                                 u,
                                 settings.number("guard.factor"),

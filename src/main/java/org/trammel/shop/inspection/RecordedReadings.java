@@ -165,6 +165,7 @@ public class RecordedReadings {
                 || !judge.decides(
                         wanted.lowerLimit(),
                         wanted.upperLimit(),
+                        wanted.nominal(),
                         DecisionRule.valueOf(wanted.rule().name()),
                         means == null ? null : means.u())) {
             return Optional.empty();

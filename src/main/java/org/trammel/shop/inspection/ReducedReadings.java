@@ -86,6 +86,7 @@ public class ReducedReadings {
         return judge.decides(
                 line.lowerLimit(),
                 line.upperLimit(),
+                line.nominal(),
                 DecisionRule.valueOf(line.rule().name()),
                 u);
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -219,5 +220,34 @@ class ConformityDecisionTest {
 
     private static ConformityDecision guarded(BigDecimal y, Limits limits, BigDecimal u) {
         return ConformityDecision.of(y, limits, DecisionRule.GUARDED, u, FACTOR, THOUSANDTH);
+    }
+
+    /**
+     * At most 0,3 off zero: U = 2 u is more than a tenth of 0,3 from u = 0,015 on; at 0,03 the guard band is 0,05 and the
+     * limit less it 0,25; at 0,25 it is 0,413 and leaves nothing. The plain rule had called all of them conforming.
+     */
+    @Test
+    void oneLimitAboutANominalHasAHalfTolerance() {
+        assertThat(off("0.3", "0.015").word()).isEqualTo("conforming");
+        assertThat(off("0.3", "0.015").basis().used()).isEqualTo(DecisionRule.PLAIN);
+        assertThat(off("0.3", "0.0151").basis().used()).isEqualTo(DecisionRule.GUARDED);
+        assertThat(off("0.25", "0.03").word()).isEqualTo("conforming");
+        assertThat(off("0.251", "0.03").word()).isEqualTo("undecided");
+        assertThat(off("0", "0.25").word()).isEqualTo("gauge unfit");
+        assertThat(off("0.3", null).word()).isEqualTo("conforming");
+        assertThat(UncertaintyShare.of(
+                        Limits.atMost(new BigDecimal("2.5")), new BigDecimal("2.0"), new BigDecimal("0.025")))
+                .isEqualTo(new UncertaintyShare.Determined(new BigDecimal("0.100"), false, false));
+    }
+
+    private static ConformityDecision off(String value, @Nullable String u) {
+        return ConformityDecision.of(
+                new BigDecimal(value),
+                Limits.atMost(new BigDecimal("0.3")),
+                BigDecimal.ZERO,
+                DecisionRule.PLAIN,
+                u == null ? null : new BigDecimal(u),
+                new BigDecimal("1.65"),
+                new BigDecimal("0.001"));
     }
 }
