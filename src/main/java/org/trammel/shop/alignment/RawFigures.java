@@ -78,17 +78,27 @@ public class RawFigures {
     public record TypedPoint(Feature feature, String name, BigDecimal x_mm, BigDecimal y_mm, BigDecimal z_mm) {}
 
     /**
-     * Says how a frame lies and is read from now on. Figures that were kept stay.
+     * Says how a frame lies and is read from now on. Figures that were kept stay; those of stations that are said to lie
+     * elsewhere are read anew before they are judged in the place of a reading.
      *
-     * @throws Refusal if a distance is none
+     * @param seen what stood when this was said ({@link #saidOf}); null if nothing did
+     * @throws Refusal if a distance is none, or somebody else said another meanwhile
      */
     @Transactional
-    public void setUp(Act act, long operationId, TableSetUp setUp) {
+    public void setUp(Act act, long operationId, TableSetUp setUp, @Nullable Long seen) {
         Evidence.Wanted wanted = turns.opens(act, "table set-up", operationId);
         if (wanted == null) {
             return;
         }
         String deed = "How the frame lies was not changed.";
+        turns.said(operationId)
+                .filter(standing -> !Objects.equals(standing.id(), seen))
+                .ifPresent(standing -> {
+                    throw Refusal.stale(
+                            deed,
+                            "Meanwhile " + crew.byId(standing.personId()).name() + " said how it lies.",
+                            "Look at it as it is now, and say yours again if it still holds.");
+                });
         distance("seatLow", deed, setUp.seatLow_mm(), 0);
         distance("seatHigh", deed, setUp.seatHigh_mm(), 1);
         if (setUp.seatHigh_mm().subtract(setUp.seatLow_mm()).compareTo(BigDecimal.TEN) < 0) {
@@ -108,6 +118,12 @@ public class RawFigures {
         SheetRow sheet = turns.begun(act, wanted);
         SetUpRow row = setUps.save(new SetUpRow(act, sheet.id(), setUp));
         log.event(wanted.chain(), "table set up", Map.of("operation", operationId, "row", row.id()));
+    }
+
+    /** What stands of how a frame lies, to be named as seen; null if nobody said it. */
+    @Transactional(readOnly = true)
+    public @Nullable Long saidOf(long operationId) {
+        return turns.said(operationId).map(SetUpRow::id).orElse(null);
     }
 
     private void distance(String field, String deed, BigDecimal mm, int least) {

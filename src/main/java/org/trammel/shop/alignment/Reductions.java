@@ -46,6 +46,7 @@ public class Reductions {
     private final ReducedReadings inspection;
     private final Readings readings;
     private final SecondOfTwo second;
+    private final FiguresSince since;
     private final Travellers travellers;
     private final Settings settings;
     private final Formats formats;
@@ -59,6 +60,7 @@ public class Reductions {
             ReducedReadings inspection,
             Readings readings,
             SecondOfTwo second,
+            FiguresSince since,
             Travellers travellers,
             Settings settings,
             Formats formats,
@@ -70,6 +72,7 @@ public class Reductions {
         this.inspection = inspection;
         this.readings = readings;
         this.second = second;
+        this.since = since;
         this.travellers = travellers;
         this.settings = settings;
         this.formats = formats;
@@ -115,13 +118,22 @@ public class Reductions {
                 used.stream().map(RawLine::readingId).collect(Collectors.toSet())));
         alignment.deviations().forEach(measured -> deviations.save(new DeviationRow(row.id(), measured)));
         List<String> unfit = new ArrayList<>();
-        List<ReducedReadings.Value> values = values(act, operationId, alignment, all, used, setUp.setUp(), unfit);
+        List<String> moved = new ArrayList<>();
+        List<ReducedReadings.Value> values =
+                values(act, operationId, alignment, all, used, setUp.setUp(), unfit, moved);
         if (values.isEmpty() && !unfit.isEmpty()) {
             throw Refusal.state(
                     NOT_REDUCED,
                     "Gauge unfit: the guard band leaves nothing of the tolerance of " + String.join(" and ", unfit)
                             + ".",
                     "Read with a gauge of less uncertainty, on a longer base, or from another datum.");
+        }
+        if (values.isEmpty() && !moved.isEmpty()) {
+            throw Refusal.state(
+                    NOT_REDUCED,
+                    "The stations of " + String.join(" and ", moved)
+                            + " were said to lie elsewhere after the figures there were read.",
+                    "Read the figures at the stations as they lie now, or say again how the frame lay.");
         }
         if (values.isEmpty()) {
             throw Refusal.state(
@@ -181,7 +193,8 @@ public class Reductions {
             List<RawLine> all,
             List<RawLine> used,
             TableSetUp setUp,
-            List<String> unfit) {
+            List<String> unfit,
+            List<String> moved) {
         FrameSheet.OperationSheetOfFrame operation = travellers.operation(operationId);
         List<ReadingLine> before = given(operationId);
         List<ReducedReadings.Value> values = new ArrayList<>();
@@ -207,7 +220,14 @@ public class Reductions {
             if (!inspection.decides(one.line(), u)) {
                 // the others are judged all the same
                 unfit.add(one.line().name());
-            } else if (asked(act, one.line(), last, raw, u, all, used) && figuresSince(last, from)) {
+            } else if (asked(act, one.line(), last, raw, u, all, used)) {
+                if (since.moved(last, from)) {
+                    moved.add(one.line().name());
+                    continue;
+                }
+                if (!since.any(last, from)) {
+                    continue;
+                }
                 values.add(value(one.line(), raw, u, from, used, corrected(last, all, used), last));
             }
         }
@@ -234,28 +254,6 @@ public class Reductions {
             second.require(act, line, last, used);
         }
         return another || second.independent(act, last, used);
-    }
-
-    /**
-     * Whether any of a value's figures is newer than the reading that judges now. What was read before it is no second
-     * reading, though the frame is said to be read on something else since: it would judge in the place of a newer one.
-     */
-    private boolean figuresSince(@Nullable ReadingLine last, List<RawLine> from) {
-        if (last == null) {
-            return true;
-        }
-        Long reduction = last.reductionId();
-        long newest = reduction == null
-                ? 0
-                : turns.reductions(from.get(0).sheetId()).stream()
-                        .filter(one -> one.reductionId() == reduction)
-                        .flatMap(one -> one.used().stream())
-                        .mapToLong(Long::longValue)
-                        .max()
-                        .orElse(0);
-        return from.stream()
-                .anyMatch(line ->
-                        line.at().isAfter(last.at()) || line.at().equals(last.at()) && line.readingId() > newest);
     }
 
     private static ReducedReadings.Value value(

@@ -11,5 +11,7 @@ interface SetUpRepository extends Repository<SetUpRow, Long> {
 
     List<SetUpRow> findByIdIn(Collection<Long> ids);
 
+    List<SetUpRow> findBySheetIdOrderById(long sheetId);
+
     Optional<SetUpRow> findFirstBySheetIdOrderByIdDesc(long sheetId);
 }

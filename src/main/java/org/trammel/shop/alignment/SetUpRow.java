@@ -99,6 +99,14 @@ class SetUpRow {
         return id;
     }
 
+    long personId() {
+        return personId;
+    }
+
+    Instant at() {
+        return at;
+    }
+
     TableSetUp setUp() {
         return new TableSetUp(
                 datum,

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  * The sheet of an operation as it stands.
  *
  * @param turn 1 for the first; one more after each time the frame was bent or measured anew from the start
+ * @param setUpId to be named as seen when another way to lie is said; null where nobody said one
  * @param figures all raw figures of the turn, those replaced and struck out included, oldest first
  * @param reductions of the turn, oldest first
  */
@@ -15,6 +16,7 @@ public record SheetLine(
         long travellerId,
         int turn,
         TableSetUp setUp,
+        @Nullable Long setUpId,
         List<RawLine> figures,
         List<ReductionLine> reductions) {
 

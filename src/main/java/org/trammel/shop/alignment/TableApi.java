@@ -86,7 +86,10 @@ class TableApi {
             Boolean bothSides,
 
             @Schema(description = "true where the side view is read by heights, a quarter turn apart") @Nullable
-            Boolean sideView) {}
+            Boolean sideView,
+
+            @Schema(description = "setUpId of the sheet as it was read; left out if it has none") @Nullable
+            Long seen) {}
 
     record Points(
             @Schema(description = "one line for each: feature; name; x; y; z in mm") @Nullable
@@ -111,7 +114,9 @@ class TableApi {
     }
 
     @PutMapping("/operations/{id}/table/set-up")
-    @Operation(summary = "Says how the frame lies and is read; what is left out stays as it is")
+    @Operation(
+            summary = "Says how the frame lies and is read; what is left out stays as it is",
+            description = "409 if somebody else said it meanwhile.")
     SheetLine setUp(Act act, @PathVariable long id, @RequestBody SetUp sent) {
         TableSetUp now = turns.setUp(id);
         figures.setUp(
@@ -129,7 +134,8 @@ class TableApi {
                         sent.headDiameterMm(),
                         sent.mandrelDiameterMm(),
                         sent.bothSides() == null ? now.bothSides() : sent.bothSides(),
-                        sent.sideView() == null ? now.sideView() : sent.sideView()));
+                        sent.sideView() == null ? now.sideView() : sent.sideView()),
+                sent.seen());
         return sheet(id);
     }
 

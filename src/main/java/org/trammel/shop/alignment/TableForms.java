@@ -108,7 +108,11 @@ class TableForms {
     }
 
     @PostMapping("/{operationId}/set-up")
-    String setUp(Act act, @PathVariable long operationId, @RequestParam Map<String, String> form) {
+    String setUp(
+            Act act,
+            @PathVariable long operationId,
+            @RequestParam @Nullable Long seen,
+            @RequestParam Map<String, String> form) {
         String what = "How the frame lies was not changed.";
         TableSetUp now = turns.setUp(operationId);
         figures.setUp(
@@ -126,7 +130,8 @@ class TableForms {
                         Keyed.figureOrNone("headDiameter", what, form.get("headDiameter")),
                         Keyed.figureOrNone("mandrelDiameter", what, form.get("mandrelDiameter")),
                         "BOTH".equals(form.get("sides")),
-                        form.containsKey("sideView")));
+                        form.containsKey("sideView")),
+                seen);
         return "redirect:/alignment/" + operationId + "/read";
     }
 

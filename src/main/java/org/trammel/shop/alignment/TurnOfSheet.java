@@ -103,14 +103,23 @@ class TurnOfSheet {
 
     /** How the frame lies in a turn: as somebody said, else as it lay in the turn before, else as the settings have it. */
     TableSetUp setUp(long operationId) {
+        return said(operationId).map(SetUpRow::setUp).orElseGet(this::bySettings);
+    }
+
+    /** The row in which somebody said how the frame lies, in this turn or the newest before it that has one. */
+    Optional<SetUpRow> said(long operationId) {
         List<SheetRow> all = sheets.findByOperationIdOrderByTurn(operationId);
         for (int i = all.size() - 1; i >= 0; i--) {
             Optional<SetUpRow> said =
                     setUps.findFirstBySheetIdOrderByIdDesc(all.get(i).id());
             if (said.isPresent()) {
-                return said.get().setUp();
+                return said;
             }
         }
+        return Optional.empty();
+    }
+
+    private TableSetUp bySettings() {
         return new TableSetUp(
                 TableSetUp.Datum.POST,
                 TableSetUp.Base.TUBE,
@@ -145,11 +154,13 @@ class TurnOfSheet {
                         .map(SheetRow::turn)
                         .orElse(0)
                 + 1;
+        Optional<SetUpRow> said = said(operationId);
         return new SheetLine(
                 operationId,
                 travellerId,
                 turn.map(SheetRow::turn).orElse(next),
-                setUp(operationId),
+                said.map(SetUpRow::setUp).orElseGet(this::bySettings),
+                said.map(SetUpRow::id).orElse(null),
                 turn.map(this::figures).orElse(List.of()),
                 turn.map(sheet -> reductions(sheet.id())).orElse(List.of()));
     }

@@ -165,7 +165,8 @@ class DemoTable {
                         new BigDecimal("300"),
                         null,
                         null,
-                        null));
+                        null),
+                figures.saidOf(operationId));
     }
 
     private void read(long operationId, Spot spot, String mm, String gauge) {

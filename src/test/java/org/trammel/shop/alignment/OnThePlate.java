@@ -187,7 +187,8 @@ abstract class OnThePlate {
         figures.setUp(
                 shop.act(aligner),
                 operation(frame),
-                turns.setUp(operation(frame)).on(base));
+                turns.setUp(operation(frame)).on(base),
+                figures.saidOf(operation(frame)));
     }
 
     List<ReadingLine> reduce(WholeShop.Frame frame) {

@@ -140,7 +140,8 @@ class RawFiguresTest extends OnThePlate {
                         now.mandrelBase_mm(),
                         null,
                         null,
-                        null)));
+                        null),
+                figures.saidOf(operation(frame))));
         assertThat(station.field()).isEqualTo("seatLow");
         assertThat(sheet(frame).figures()).isEmpty();
     }
@@ -162,7 +163,8 @@ class RawFiguresTest extends OnThePlate {
                         now.mandrelBase_mm(),
                         null,
                         null,
-                        null)));
+                        null),
+                figures.saidOf(operation(frame))));
         assertThat(refused.field()).isEqualTo("seatHigh");
     }
 

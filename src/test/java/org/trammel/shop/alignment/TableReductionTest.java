@@ -17,6 +17,7 @@ import org.trammel.shop.inspection.ReadingLine;
 import org.trammel.shop.inspection.Readings;
 import org.trammel.shop.inspection.Verdict;
 import org.trammel.shop.records.Act;
+import org.trammel.shop.records.Refusal;
 import org.trammel.shop.routes.CharacteristicSheet;
 import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.travellers.CharacteristicState;
@@ -152,7 +153,8 @@ class TableReductionTest extends OnThePlate {
                         now.mandrelBase_mm(),
                         null,
                         null,
-                        null));
+                        null),
+                figures.saidOf(operation(frame)));
         read(frame, Spot.HEAD_HIGH, "149.48");
         read(frame, Spot.HEAD_LOW, "149.91");
         seatTube(frame, "150.12", "150.42");
@@ -217,7 +219,8 @@ class TableReductionTest extends OnThePlate {
         figures.setUp(
                 shop.act(aligner),
                 operation(frame),
-                turns.setUp(operation(frame)).from(TableSetUp.Datum.FACES));
+                turns.setUp(operation(frame)).from(TableSetUp.Datum.FACES),
+                figures.saidOf(operation(frame)));
         seatTube(frame, "150.00", "150.05");
         read(frame, Spot.HEAD_LOW, "150.00");
         read(frame, Spot.HEAD_HIGH, "150.02");
@@ -300,5 +303,65 @@ class TableReductionTest extends OnThePlate {
         read(aligner, frame, Spot.MANDREL_LOW, "149.65", low.readingId(), "read once more");
         assertThat(refusal(() -> reduce(frame)).instead()).contains("QA lead");
         assertThat(state(frame, "100-1")).isEqualTo(CharacteristicState.NOT_CONFORMING);
+    }
+
+    /** 200 mm instead of 90 make −0,12° of the head tube's lean of −0,27°, and less than half of its uncertainty. */
+    @Test
+    void aLongerBaseIsNoReadingOnIt() {
+        WholeShop.Frame frame = readOnTheTube();
+        assertThat(of(reduce(frame), "100-1").verdict()).isEqualTo(Verdict.UNDECIDED);
+        shop.clock().pass(Duration.ofMinutes(5));
+        base(frame, "200");
+        assertThat(refusal(() -> reduce(frame)).why()).contains("lie elsewhere");
+        shop.clock().pass(Duration.ofMinutes(1));
+        base(frame, "90");
+        assertThat(refusal(() -> reduce(frame)).why()).contains("not judged before");
+        base(frame, "200");
+        RawLine low = Objects.requireNonNull(sheet(frame).at(Spot.HEAD_LOW));
+        read(aligner, frame, Spot.HEAD_LOW, "149.90", low.readingId(), "read once more");
+        assertThat(refusal(() -> reduce(frame)).why()).contains("lie elsewhere");
+        assertThat(state(frame, "100-1")).isEqualTo(CharacteristicState.UNDECIDED);
+        RawLine high = Objects.requireNonNull(sheet(frame).at(Spot.HEAD_HIGH));
+        read(other, frame, Spot.HEAD_HIGH, "148.95", high.readingId(), "read at the new station");
+        read(
+                other,
+                frame,
+                Spot.HEAD_LOW,
+                "150.45",
+                Objects.requireNonNull(sheet(frame).at(Spot.HEAD_LOW)).readingId(),
+                "read at the new station");
+        assertThat(of(reduce(frame), "100-1").verdict()).isEqualTo(Verdict.NOT_CONFORMING);
+    }
+
+    @Test
+    void whoDidNotSeeHowAnotherSaysItLiesDoesNotWriteOverIt() {
+        WholeShop.Frame frame = frame();
+        base(frame, "120");
+        Long seen = figures.saidOf(operation(frame));
+        base(frame, "110");
+        TableSetUp mine = turns.setUp(operation(frame)).on(TableSetUp.Base.MANDREL);
+        assertThat(refusal(() -> figures.setUp(shop.act(other), operation(frame), mine, seen))
+                        .kind())
+                .isEqualTo(Refusal.Kind.STALE);
+        assertThat(turns.setUp(operation(frame)).base()).isEqualTo(TableSetUp.Base.TUBE);
+    }
+
+    private void base(WholeShop.Frame frame, String mm) {
+        TableSetUp now = turns.setUp(operation(frame));
+        figures.setUp(
+                shop.act(aligner),
+                operation(frame),
+                new TableSetUp(
+                        now.datum(),
+                        now.base(),
+                        now.driveUp(),
+                        now.seatLow_mm(),
+                        now.seatHigh_mm(),
+                        new BigDecimal(mm),
+                        now.mandrelBase_mm(),
+                        null,
+                        null,
+                        null),
+                figures.saidOf(operation(frame)));
     }
 }

@@ -62,7 +62,8 @@ class TableShapesTest extends OnThePlate {
         figures.setUp(
                 shop.act(aligner),
                 operation(frame),
-                turns.setUp(operation(frame)).from(TableSetUp.Datum.FACES));
+                turns.setUp(operation(frame)).from(TableSetUp.Datum.FACES),
+                figures.saidOf(operation(frame)));
         double ahead = 0.004;
         double up = -0.003;
         for (int i = 0; i < 3; i++) {
@@ -109,7 +110,8 @@ class TableShapesTest extends OnThePlate {
         figures.setUp(
                 shop.act(aligner),
                 operation(frame),
-                turns.setUp(operation(frame)).from(TableSetUp.Datum.FACES));
+                turns.setUp(operation(frame)).from(TableSetUp.Datum.FACES),
+                figures.saidOf(operation(frame)));
         for (int i = 1; i <= 3; i++) {
             // the two faces open by a tenth at one place: no common plane lies between them within 0,03
             read(frame, Spot.valueOf("FACE_DRIVE_" + i), i == 2 ? "186.70" : "186.50");
@@ -127,7 +129,8 @@ class TableShapesTest extends OnThePlate {
         figures.setUp(
                 shop.act(aligner),
                 operation(frame),
-                turns.setUp(operation(frame)).with(true, false));
+                turns.setUp(operation(frame)).with(true, false),
+                figures.saidOf(operation(frame)));
         // middles 150.12, 150.42 and 149.91, 149.48; the seat tube 34.90 and 34.82 across
         read(frame, Spot.SEAT_LOW_UNDER, "132.67");
         read(frame, Spot.SEAT_LOW, "167.57");
@@ -160,7 +163,8 @@ class TableShapesTest extends OnThePlate {
         figures.setUp(
                 shop.act(aligner),
                 operation(frame),
-                turns.setUp(operation(frame)).with(false, true));
+                turns.setUp(operation(frame)).with(false, true),
+                figures.saidOf(operation(frame)));
         double headAngle = Math.toRadians(65.38);
         double seatAngle = Math.toRadians(75.11);
         side(frame, "SHELL", 0, 0);
@@ -196,7 +200,8 @@ class TableShapesTest extends OnThePlate {
         figures.setUp(
                 shop.act(aligner),
                 operation(frame),
-                turns.setUp(operation(frame)).with(false, true));
+                turns.setUp(operation(frame)).with(false, true),
+                figures.saidOf(operation(frame)));
         side(frame, "SHELL", 0, 0);
         assertThat(refusal(() -> reduce(frame)).why()).contains("gives no geometry", "side view");
     }
