@@ -249,10 +249,11 @@ final class GateFigures {
     private Answer<Double> overTheTopTube_mm(TubeAxes axes) {
         Point along = axes.topTubeAtHead().minus(axes.topTubeAtSeat());
         double share = (limits.number("standover.ahead") - axes.topTubeAtSeat().x_mm()) / along.x_mm();
+        double tube_mm = Math.hypot(along.x_mm(), along.y_mm());
         TubeInputs tubes = new TubeInputs(in);
         return TubeInputs.with(
-                        tubes.highest_mm(FormedPlace.TOP_TUBE_AT_SEAT, share * along.length_mm()),
-                        tubes.highest_mm(FormedPlace.TOP_TUBE_AT_HEAD, (1 - share) * along.length_mm()),
+                        tubes.highest_mm(FormedPlace.TOP_TUBE_AT_SEAT, share * tube_mm),
+                        tubes.highest_mm(FormedPlace.TOP_TUBE_AT_HEAD, (1 - share) * tube_mm),
                         (atSeat, atHead) -> Clearances.standover(
                                 axes.geometry(),
                                 axes.topTubeAtSeat(),
