@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.trammel.shop.designs.CutTubes;
 
@@ -53,7 +55,12 @@ public record Cut(
             @Nullable String angle,
             @Nullable String phase,
             @Nullable String gap,
-            @Nullable String wall) {}
+            @Nullable String wall) {
+
+        Stream<String> all() {
+            return Stream.of(length, angle, phase, gap, wall).filter(Objects::nonNull);
+        }
+    }
 
     /** A piece that measures what its drawing asks. */
     static Cut asDrawn(CutTubes.Piece piece) {

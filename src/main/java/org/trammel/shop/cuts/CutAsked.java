@@ -80,6 +80,11 @@ record CutAsked(CutFigure figure, boolean ofAll, Function<Cut, Stream<BigDecimal
         return Optional.of(new CutAsked(figure, false, figures));
     }
 
+    /** Whether it asks for differences from the drawing, without their sign. */
+    boolean differs() {
+        return ofAll && (figure == CutFigure.LENGTH || figure == CutFigure.ANGLE || figure == CutFigure.WALL);
+    }
+
     List<BigDecimal> of(Collection<Cut> cuts) {
         return cuts.stream().flatMap(figures).toList();
     }

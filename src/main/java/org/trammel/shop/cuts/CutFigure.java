@@ -1,8 +1,5 @@
 package org.trammel.shop.cuts;
 
-import java.util.Collection;
-import java.util.List;
-import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -33,12 +30,9 @@ enum CutFigure {
         return allowed;
     }
 
-    /** Numbers of the gauges it was read with. */
-    List<String> readWith(Collection<Cut> cuts) {
-        return cuts.stream()
-                .map(cut -> gauge.apply(cut.with()))
-                .filter(Objects::nonNull)
-                .distinct()
-                .toList();
+    /** Number of the gauge it was read with; null where it was not read. */
+    @Nullable
+    String readWith(Cut cut) {
+        return gauge.apply(cut.with());
     }
 }

@@ -1,9 +1,13 @@
 package org.trammel.shop.cuts;
 
 import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.trammel.shop.gauges.Gauge;
 import org.trammel.shop.gauges.GaugeRange;
@@ -51,15 +55,27 @@ class CutGauges {
         return one(code, "wallGauge", WALL, "mm", mm);
     }
 
-    /** What a figure was read with, as it may be used now. */
-    Means of(CutFigure figure, String code) {
+    /** What a figure was read with, on the day it was read: whatever fell due since. */
+    Means of(CutFigure figure, String code, Instant at) {
+        LocalDate on = settings.dayOf(at);
         return switch (figure) {
-            case LENGTH -> one(code, "lengthGauge", LENGTH, "mm", List.of());
-            case ANGLE -> one(code, "angleGauge", ANGLE, "°", List.of());
-            case PHASE -> one(code, "phaseGauge", PHASE, "°", List.of());
-            case GAP -> one(code, "gapGauge", GAP, "mm", List.of());
-            case WALL -> one(code, "wallGauge", WALL, "mm", List.of());
+            case LENGTH -> gauges.asOf(code, kind(code, LENGTH), "mm", on);
+            case ANGLE -> gauges.asOf(code, kind(code, ANGLE), "°", on);
+            case PHASE -> gauges.asOf(code, kind(code, PHASE), "°", on);
+            case GAP -> gauges.asOf(code, kind(code, GAP), "mm", on);
+            case WALL -> gauges.asOf(code, kind(code, WALL), "mm", on);
         };
+    }
+
+    /** Those whose gauges were not found wrong since: what one that was read counts no more. */
+    List<Cut> standing(Collection<Cut> cuts) {
+        Map<String, Instant> wrong = gauges.lastFoundWrong(
+                cuts.stream().flatMap(cut -> cut.with().all()).collect(Collectors.toSet()));
+        return cuts.stream()
+                .filter(cut -> cut.with()
+                        .all()
+                        .noneMatch(code -> wrong.containsKey(code) && cut.at().isBefore(wrong.get(code))))
+                .toList();
     }
 
     /** By the field of the form each is chosen in. */
@@ -93,11 +109,14 @@ class CutGauges {
                     "It is not said what it was read with.",
                     "Choose the gauge in your hand.");
         }
+        gauges.keep(List.of(code));
+        return gauges.require(code, kind(code, kinds), unit, figures, settings.today());
+    }
+
+    private String kind(String code, List<String> kinds) {
         List<String> own = gauges.byCode(code).map(Gauge::ranges).orElse(List.of()).stream()
                 .map(GaugeRange::kind)
                 .toList();
-        gauges.keep(List.of(code));
-        String kind = kinds.stream().filter(own::contains).findFirst().orElse(kinds.get(0));
-        return gauges.require(code, kind, unit, figures, settings.today());
+        return kinds.stream().filter(own::contains).findFirst().orElse(kinds.get(0));
     }
 }

@@ -6,9 +6,11 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.metrology.Limits;
 import org.trammel.shop.designs.CutTubes;
@@ -139,8 +141,8 @@ class CutGives implements GivenByRecord {
             CutAsked asked,
             Collection<Cut> all,
             boolean whole) {
-        CutConceded.Reach reach = conceded.reach(
-                at, one, asked, coarsest(asked.figure(), asked.among(all)).u(), all);
+        CutConceded.Reach reach =
+                conceded.reach(at, one, asked, coarsest(readWith(asked, all)).u(), all);
         boolean beyond = reach == CutConceded.Reach.NOT_ALL || reach == CutConceded.Reach.NOT_NEEDED && whole;
         if (beyond) {
             readings.beyondConcession(act, at.line().operationId(), one.code());
@@ -149,7 +151,8 @@ class CutGives implements GivenByRecord {
     }
 
     private RecordedReadings.Value value(FrameSheet.CharacteristicLine one, CutAsked asked, Collection<Cut> all) {
-        Means means = coarsest(asked.figure(), asked.among(all));
+        List<Means> readWith = readWith(asked, all);
+        Means means = coarsest(readWith);
         if (one.rule() == Rule.GUARDED && means.u() == null) {
             throw Refusal.state(
                     "The cut was not recorded.",
@@ -157,11 +160,15 @@ class CutGives implements GivenByRecord {
                     "Measure with a gauge whose doubt is in the register.");
         }
         List<BigDecimal> figures = asked.of(all);
-        return RecordedReadings.Value.with(
-                means,
+        return new RecordedReadings.Value(
                 one.code(),
                 one.reduction() == Reduction.SINGLE ? List.of(worst(one, figures)) : figures,
-                asked.figure().unit());
+                asked.figure().unit(),
+                readWith.stream().map(Means::code).collect(Collectors.joining(", ")),
+                means,
+                // The error of a gauge is no error of a difference, which is kept without its sign, nor of another
+                // gauge's.
+                asked.differs() || readWith.size() > 1 ? readWith : List.of());
     }
 
     /** The one with the least margin to the limits, as where every figure is kept; without limits the farthest off. */
@@ -184,10 +191,20 @@ class CutGives implements GivenByRecord {
                         || one.upperLimit() != null && value.compareTo(one.upperLimit()) > 0);
     }
 
+    private List<Means> readWith(CutAsked asked, Collection<Cut> all) {
+        Map<String, Means> readWith = new LinkedHashMap<>();
+        for (Cut cut : asked.among(all)) {
+            String code = asked.figure().readWith(cut);
+            if (code != null) {
+                readWith.computeIfAbsent(code, gauge -> gauges.of(asked.figure(), gauge, cut.at()));
+            }
+        }
+        return List.copyOf(readWith.values());
+    }
+
     /** Of several gauges the one with the greatest doubt stands for all; an aid, which knows none, before the others. */
-    private Means coarsest(CutFigure figure, Collection<Cut> all) {
-        return figure.readWith(all).stream()
-                .map(code -> gauges.of(figure, code))
+    private static Means coarsest(List<Means> readWith) {
+        return readWith.stream()
                 .max(Comparator.comparing(means -> means.u() == null ? BigDecimal.valueOf(Long.MAX_VALUE) : means.u()))
                 .orElseThrow();
     }

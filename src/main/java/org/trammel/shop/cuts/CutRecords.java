@@ -26,12 +26,14 @@ class CutRecords {
     private final CutEndRepository ends;
     private final TubeSheets tubes;
     private final Traces traces;
+    private final CutGauges gauges;
 
-    CutRecords(CutRepository cuts, CutEndRepository ends, TubeSheets tubes, Traces traces) {
+    CutRecords(CutRepository cuts, CutEndRepository ends, TubeSheets tubes, Traces traces, CutGauges gauges) {
         this.cuts = cuts;
         this.ends = ends;
         this.tubes = tubes;
         this.traces = traces;
+        this.gauges = gauges;
     }
 
     /** One cut of an operation. */
@@ -53,11 +55,17 @@ class CutRecords {
                 .toList();
     }
 
-    /** The newest of each piece. A tube that was issued to its place later is another one, and not measured yet. */
+    /**
+     * The newest of each piece. A tube that was issued to its place later is another one, and not measured
+     * yet; nor is, while the operation is at hand, what was read with a gauge that was found wrong since.
+     */
     Map<String, Cut> newest(FrameSheet.Head head, long operationId) {
         Map<String, Cut> newest = new LinkedHashMap<>();
         of(List.of(operationId)).forEach(at -> newest.put(at.cut().piece(), at.cut()));
         leaveOutReplaced(head, newest);
+        if (Long.valueOf(operationId).equals(head.currentOperationId())) {
+            newest.values().retainAll(gauges.standing(newest.values()));
+        }
         return newest;
     }
 

@@ -1,6 +1,7 @@
 package org.trammel.shop.gauges;
 
 import jakarta.persistence.LockModeType;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -56,6 +57,16 @@ interface GaugeRepository extends Repository<GaugeRow, Long> {
     @Lock(LockModeType.PESSIMISTIC_WRITE)
     @Query("select g from GaugeRow g where g.code = :code")
     Optional<GaugeRow> toChange(String code);
+
+    /** When it was last recorded that a gauge was found wrong. */
+    record FoundWrong(String code, Instant at) {}
+
+    @Query("""
+            select new org.trammel.shop.gauges.GaugeRepository$FoundWrong(g.code, max(f.at))
+            from GaugeRow g left join g.parts p join FailureRow f on f.gaugeId = g.id or f.gaugeId = p.id
+            where g.code in :codes group by g.code
+            """)
+    List<FoundWrong> lastFoundWrong(Collection<String> codes);
 
     boolean existsByCode(String code);
 

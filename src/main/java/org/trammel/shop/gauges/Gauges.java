@@ -1,6 +1,7 @@
 package org.trammel.shop.gauges;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -11,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Limit;
@@ -165,6 +167,21 @@ public class Gauges {
             }
         }
         return means(row, ranges, values, on);
+    }
+
+    /** The same of a day that is past, for what it read then: of what became of it since, nothing is asked. */
+    public Means asOf(String code, String gaugeKind, String unit, LocalDate on) {
+        GaugeRow row = rows.withRanges(label(code)).orElseThrow();
+        List<GaugeRange> ranges = rangesFor(row, gaugeKind, unit);
+        return means(row, ranges.isEmpty() ? row.currentRanges() : ranges, List.of(), on);
+    }
+
+    /** When each was last said to be wrong, or any part of it; those that never were are left out. */
+    public Map<String, Instant> lastFoundWrong(Collection<String> codes) {
+        return codes.isEmpty()
+                ? Map.of()
+                : rows.lastFoundWrong(codes).stream()
+                        .collect(Collectors.toMap(GaugeRepository.FoundWrong::code, GaugeRepository.FoundWrong::at));
     }
 
     /**

@@ -62,6 +62,10 @@ interface ReadingRepository extends JpaRepository<Reading, Long> {
             """)
     List<Reading> suspect(Collection<Long> means, long after, long last, Instant since, Instant until, Limit limit);
 
+    /** Of these readings those that were reduced from figures of several gauges, or computed from what one read. */
+    @Query("select distinct g.readingId from ReadingGauge g where g.readingId in :ids")
+    Set<Long> withGaugesOfFigures(Collection<Long> ids);
+
     /** The same of what was reduced from figures that any of the means read, and names another gauge. */
     @QueryHints(@QueryHint(name = HibernateHints.HINT_READ_ONLY, value = "true"))
     @Query("""

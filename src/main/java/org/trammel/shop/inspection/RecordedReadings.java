@@ -186,7 +186,8 @@ public class RecordedReadings {
                 wanted,
                 means == null
                         ? new Reading.With(null, shortened(given.readWith()), null, null, record)
-                        : Reading.With.of(means, record),
+                        : new Reading.With(
+                                means.gaugeId(), shortened(given.readWith()), means.dueOn(), means.u(), record),
                 means,
                 new Reading.Taken(
                         given.raw(), Readings.reduce(wanted, given.raw()), null, null, true, false, null, null, null),

@@ -166,13 +166,21 @@ class Rejudging {
                 .filter(r -> r.raw().size() > 1)
                 .map(Reading::characteristicId)
                 .collect(Collectors.toSet()));
+        Set<Long> figures = portion.isEmpty()
+                ? Set.of()
+                : readings.withGaugesOfFigures(portion.stream().map(Reading::id).toList());
         Map<Long, String> serials =
                 traces.serials(portion.stream().map(Reading::travellerId).collect(Collectors.toSet()));
         return portion.stream()
                 .map(r -> new Judged(
                         r,
                         serials.get(r.travellerId()),
-                        judge.of(r, reduction(reductions.get(r.characteristicId())), error, byHeights)))
+                        judge.of(
+                                r,
+                                reduction(reductions.get(r.characteristicId())),
+                                error,
+                                byHeights,
+                                figures.contains(r.id()))))
                 .toList();
     }
 

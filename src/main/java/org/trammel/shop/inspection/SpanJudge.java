@@ -26,12 +26,14 @@ class SpanJudge {
     /**
      * @param error null if nobody knows it
      * @param byHeights what is known from the raw heights, by reading
+     * @param ofFigures whether several gauges read it, or it was computed from what one read: then the error is not its own
      */
     Found of(
             Reading reading,
             Reduction reduction,
             @Nullable GaugeError error,
-            Map<Long, Answer<List<TrueSpan>>> byHeights) {
+            Map<Long, Answer<List<TrueSpan>>> byHeights,
+            boolean ofFigures) {
         if (error == null) {
             return open(reading, Ground.ERROR_UNKNOWN);
         }
@@ -41,7 +43,7 @@ class SpanJudge {
                     ? judged(reading, there.value())
                     : open(reading, Ground.HEIGHTS_UNKNOWN);
         }
-        if (!Objects.equals(reading.gaugeId(), error.gaugeId()) || reading.reductionId() != null) {
+        if (!Objects.equals(reading.gaugeId(), error.gaugeId()) || reading.reductionId() != null || ofFigures) {
             return open(reading, Ground.HEIGHTS_UNKNOWN);
         }
         if (!reading.unit().equals(error.unit())) {
