@@ -1,5 +1,6 @@
 package org.trammel.shop.designs;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,10 @@ interface DesignRevisionRepository extends JpaRepository<DesignRevision, Long> {
             order by r.position
             """)
     List<String> waitingAfter(long id);
+
+    /** When a revision was released; nothing of one that was not. */
+    @Query("select r.releasedAt from DesignRevision r where r.id = :id and r.releasedAt is not null")
+    Optional<Instant> releasedAt(long id);
 
     /** Id of the revision, input, amount. */
     @Query("select r.id, key(g), value(g) from DesignRevision r join r.geometry g where r.id in :ids")

@@ -164,9 +164,9 @@ class FramePage {
                 .toList();
     }
 
-    /** What follows from the inputs by the settings of now. */
+    /** What follows from the inputs by the settings of now, and its cuts as they were released. */
     ComputedFrame computed(DesignSheet sheet) {
-        return ComputedFrame.of(sheet, saws.rules());
+        return ComputedFrame.of(sheet, saws.rules(sheet.revisionId()));
     }
 
     private static List<Figure> figures(ComputedFrame frame) {

@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.trammel.calc.geometry.CutList;
-import org.trammel.calc.geometry.SawRules;
 import org.trammel.calc.geometry.WallProfile;
 import org.trammel.calc.units.Answer;
 
@@ -38,10 +37,9 @@ public class TubeBlanks {
                             ((GeometryInput) row[1]).code(),
                             Nominal.plain((BigDecimal) row[2]).toPlainString());
         }
-        SawRules rules = saws.rules();
         List<TubeBlank> blanks = new ArrayList<>();
         inputs.forEach((id, typed) -> {
-            if (ComputedFrame.of(typed, rules).cuts() instanceof Answer.Determined<CutList> list) {
+            if (ComputedFrame.of(typed, saws.rules(id)).cuts() instanceof Answer.Determined<CutList> list) {
                 list.value()
                         .pieces()
                         .forEach(piece -> blanks.add(new TubeBlank(
