@@ -41,6 +41,15 @@ class CutGuard implements Awaited {
                 .filter(piece -> !recorded.containsKey(piece.code()))
                 .map(CutTubes.Piece::called)
                 .toList();
+        int owed = missing.isEmpty() ? turn.owed(head, operation.operationId(), operation.code()) : 0;
+        if (owed > 0) {
+            return Optional.of(Refusal.state(
+                    operation.cannot(),
+                    (owed == 1 ? "A tube was" : owed + " tubes were")
+                            + " scrapped after the cuts were measured, and none was measured in the place of "
+                            + (owed == 1 ? "it" : "each") + " since.",
+                    "Measure what is cut instead on the sheet of cuts, as the tube it is."));
+        }
         return missing.isEmpty()
                 ? unjudged.holding(head, operation.operationId(), operation.code(), recorded.values())
                         .map(why -> Refusal.state(

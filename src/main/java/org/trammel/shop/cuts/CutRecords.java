@@ -103,6 +103,35 @@ class CutRecords {
                 .collect(Collectors.toSet());
     }
 
+    /**
+     * Tubes without a place of their own that were scrapped after something of the frame was measured, and for which no tube
+     * was measured anew. Each asks for one; which it is, whoever cuts it knows.
+     */
+    int owed(FrameSheet.Head head) {
+        List<Instant> scrapped = tubes.scrappedWithoutPlace(head.serial(), head.part());
+        if (scrapped.isEmpty()) {
+            return 0;
+        }
+        Set<String> placed = tubes.issuedAt(head.serial(), head.part()).keySet();
+        List<CutRow> measured = cuts.findByOperationIdInOrderById(traces.operationsOf(head.travellerId())).stream()
+                .filter(row -> !placed.contains(row.piece()))
+                .toList();
+        List<CutRow> anew = new ArrayList<>(measured);
+        int owed = 0;
+        for (Instant at : scrapped) {
+            Set<String> before = measured.stream()
+                    .filter(row -> row.at().isBefore(at))
+                    .map(CutRow::piece)
+                    .collect(Collectors.toSet());
+            Optional<CutRow> instead = anew.stream()
+                    .filter(row -> !row.at().isBefore(at) && before.contains(row.piece()))
+                    .findFirst();
+            instead.ifPresent(anew::remove);
+            owed += before.isEmpty() || instead.isPresent() ? 0 : 1;
+        }
+        return owed;
+    }
+
     private void leaveOutReplaced(FrameSheet.Head head, Map<String, Cut> cuts) {
         if (!cuts.isEmpty()) {
             tubes.issuedAt(head.serial(), head.part())

@@ -29,6 +29,7 @@ public class CutSheets {
     /** Whether an operation of a frame has one. */
     @Transactional(readOnly = true)
     public boolean at(FrameSheet.Head head, long operationId, String operationCode) {
-        return !turn.pieces(head, operationId, operationCode).isEmpty();
+        return !turn.pieces(head, operationId, operationCode).isEmpty()
+                || turn.owed(head, operationId, operationCode) > 0;
     }
 }

@@ -100,6 +100,13 @@ class CutTurn {
                         .toList();
     }
 
+    /** Tubes that were scrapped since, issued to no place, and whose like was not measured: asked for here, not earlier. */
+    int owed(FrameSheet.Head head, long operationId, String operationCode) {
+        return records(operationId, operationCode) || !traces.comes(head.travellerId(), this::named)
+                ? records.owed(head)
+                : 0;
+    }
+
     /** Tubes that are cut at an operation and that the drawing does not compute: what asks of all stays keyed there. */
     CutTubes.Drawn drawn(FrameSheet.Head head, long operationId, String operationCode) {
         Long revision = head.designRevisionId();
@@ -116,8 +123,9 @@ class CutTurn {
         Long revision = head.designRevisionId();
         if (revision != null && !records(operationId, line.code())) {
             Set<String> here = records.newest(head, operationId).keySet();
+            boolean any = owed(head, operationId, line.code()) > 0;
             tubes.of(revision, head.kind()).stream()
-                    .filter(piece -> here.contains(piece.code()) && !pieces.contains(piece))
+                    .filter(piece -> (any || here.contains(piece.code())) && !pieces.contains(piece))
                     .forEach(pieces::add);
         }
         if (pieces.isEmpty()) {

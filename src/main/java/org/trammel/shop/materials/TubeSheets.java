@@ -1,7 +1,9 @@
 package org.trammel.shop.materials;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
@@ -14,9 +16,11 @@ import org.trammel.shop.travellers.FrameSheet;
 public class TubeSheets {
 
     private final TubeIssueRepository issues;
+    private final LotUseRepository uses;
 
-    TubeSheets(TubeIssueRepository issues) {
+    TubeSheets(TubeIssueRepository issues, LotUseRepository uses) {
         this.issues = issues;
+        this.uses = uses;
     }
 
     /**
@@ -41,6 +45,23 @@ public class TubeSheets {
     public Map<String, Instant> issuedAt(String serial, String part) {
         return issues.standing(serial, part).stream()
                 .collect(Collectors.toMap(TubeIssued::place, TubeIssued::at, (first, last) -> last));
+    }
+
+    /**
+     * When tubes of a frame, or of a part of it, were scrapped that had been issued to no place of their own, oldest first:
+     * which of its tubes each was is not on record.
+     */
+    @Transactional(readOnly = true)
+    public List<Instant> scrappedWithoutPlace(String serial, String part) {
+        return uses.madeOf(serial).stream()
+                .filter(made -> made.kind() == LotKind.TUBE
+                        && made.place() == null
+                        && made.missing()
+                        && made.part().equals(part))
+                .map(MadeOf::scrappedAt)
+                .filter(Objects::nonNull)
+                .sorted()
+                .toList();
     }
 
     private static boolean tube(FrameSheet.StepLine step) {
