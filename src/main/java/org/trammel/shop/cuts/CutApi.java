@@ -142,8 +142,12 @@ class CutApi {
         return saws.check(act, code, body.measuredMm(), body.gauge() == null ? "" : body.gauge());
     }
 
+    record SawRetired(
+            @Schema(description = "why it cuts no more") @Nullable
+            String reason) {}
+
     @PostMapping("/hole-saws/{code}/retire")
-    HoleSaw retire(Act act, @PathVariable String code) {
-        return saws.retire(act, code);
+    HoleSaw retire(Act act, @PathVariable String code, @RequestBody SawRetired body) {
+        return saws.retire(act, code, body.reason());
     }
 }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * A hole saw of the register.
  *
  * @param diameter_mm by its mark
+ * @param retiredBecause null while it is in use, and of one that was retired before the reason was asked
  * @param check the newest measurement; null before the first
  */
 public record HoleSaw(
@@ -16,6 +17,7 @@ public record HoleSaw(
         String what,
         BigDecimal diameter_mm,
         @Nullable LocalDate retiredOn,
+        @Nullable String retiredBecause,
         @Nullable Check check) {
 
     /**

@@ -1,9 +1,9 @@
 package org.trammel.shop.cuts;
 
+import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -30,7 +30,10 @@ class HoleSawPages {
 
     @GetMapping
     String list(SignedOn who, Model model) {
-        model.addAttribute("saws", saws.all());
+        List<HoleSaw> all = saws.all();
+        model.addAttribute("saws", all);
+        model.addAttribute(
+                "inUse", all.stream().filter(saw -> saw.retiredOn() == null).toList());
         model.addAttribute("today", settings.today());
         model.addAttribute("calipers", gauges.usable().get("gauge"));
         model.addAttribute("works", who.person().mayWork());
@@ -59,9 +62,10 @@ class HoleSawPages {
         return "redirect:/shop/hole-saws";
     }
 
-    @PostMapping("/{code}/retire")
-    String retire(Act act, @PathVariable String code) {
-        saws.retire(act, code);
+    @PostMapping("/retire")
+    String retire(
+            Act act, @RequestParam(defaultValue = "") String code, @RequestParam(defaultValue = "") String reason) {
+        saws.retire(act, code, reason);
         return "redirect:/shop/hole-saws";
     }
 }

@@ -35,6 +35,9 @@ class HoleSawRow {
     @Column(name = "retired_on")
     private @Nullable LocalDate retiredOn;
 
+    @Column(name = "retired_because")
+    private @Nullable String retiredBecause;
+
     @Column(name = "by_person", nullable = false)
     private long by;
 
@@ -59,7 +62,7 @@ class HoleSawRow {
     }
 
     HoleSaw saw(HoleSaw.@Nullable Check check) {
-        return new HoleSaw(code, what, diameter_mm, retiredOn, check);
+        return new HoleSaw(code, what, diameter_mm, retiredOn, retiredBecause, check);
     }
 
     String code() {
@@ -75,7 +78,8 @@ class HoleSawRow {
         return retiredOn;
     }
 
-    void retire(LocalDate on) {
+    void retire(LocalDate on, String because) {
         retiredOn = on;
+        retiredBecause = because;
     }
 }

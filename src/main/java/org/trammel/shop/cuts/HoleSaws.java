@@ -18,6 +18,8 @@ import org.trammel.shop.records.ActLog;
 import org.trammel.shop.records.Chains;
 import org.trammel.shop.records.Refusal;
 import org.trammel.shop.records.TypedText;
+import org.trammel.shop.records.Words;
+import org.trammel.shop.records.WordsRef;
 import org.trammel.shop.settings.Settings;
 import org.trammel.shop.web.Formats;
 
@@ -26,6 +28,7 @@ import org.trammel.shop.web.Formats;
 public class HoleSaws {
 
     private static final int LONGEST_CODE = 20;
+    private static final int LONGEST_REASON = 400;
     private static final BigDecimal LARGEST_MM = BigDecimal.valueOf(300);
     /** What is further off its mark was read from another saw. */
     private static final BigDecimal FAR_MM = BigDecimal.valueOf(2);
@@ -36,6 +39,7 @@ public class HoleSaws {
     private final Crew crew;
     private final Settings settings;
     private final Formats formats;
+    private final Words words;
     private final ActLog log;
 
     HoleSaws(
@@ -45,6 +49,7 @@ public class HoleSaws {
             Crew crew,
             Settings settings,
             Formats formats,
+            Words words,
             ActLog log) {
         this.saws = saws;
         this.checks = checks;
@@ -52,6 +57,7 @@ public class HoleSaws {
         this.crew = crew;
         this.settings = settings;
         this.formats = formats;
+        this.words = words;
         this.log = log;
     }
 
@@ -133,8 +139,9 @@ public class HoleSaws {
         return row.saw(check);
     }
 
+    /** @param reason why, such as worn, a lost tooth or a wrong mark */
     @Transactional
-    public HoleSaw retire(Act act, @Nullable String code) {
+    public HoleSaw retire(Act act, @Nullable String code, @Nullable String reason) {
         String deed = "The hole saw was not retired.";
         if (!log.opens(act, "retire-hole-saw", "hole-saws", Chains.SHOP)) {
             return one(code, deed);
@@ -144,9 +151,12 @@ public class HoleSaws {
         if (row.retiredOn() != null) {
             throw Refusal.stale(deed, row.code() + " is retired already.", "Load the page again.");
         }
-        row.retire(settings.dayOf(act.at()));
+        String because = TypedText.words("reason", "Why", deed, reason, LONGEST_REASON);
+        row.retire(settings.dayOf(act.at()), because);
         saws.saveAndFlush(row);
-        log.event(Chains.SHOP, "hole-saw-retired", Map.of("saw", row.code()));
+        WordsRef ref = words.keep(because);
+        log.event(
+                Chains.SHOP, "hole-saw-retired", Map.of("saw", row.code(), "words", ref.id(), "sha256", ref.sha256()));
         return one(row.code(), deed);
     }
 

@@ -52,7 +52,7 @@ public final class Sawn {
         long lead = shop.hire(Role.QA_LEAD);
         saws.all().stream()
                 .filter(saw -> saw.retiredOn() == null)
-                .forEach(saw -> saws.retire(shop.act(lead), saw.code()));
+                .forEach(saw -> saws.retire(shop.act(lead), saw.code(), "end of the test"));
     }
 
     /** A piece as its cut list asks, cut with these saws by the mate, and this gap at one place of every end. */
