@@ -1,5 +1,7 @@
 package org.trammel.shop.cuts;
 
+import static org.trammel.shop.routes.Reduction.SINGLE;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,13 +15,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.trammel.calc.metrology.Limits;
+import org.trammel.calc.metrology.Reduction;
 import org.trammel.shop.designs.CutTubes;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.inspection.GivenByRecord;
 import org.trammel.shop.inspection.RecordedReadings;
 import org.trammel.shop.records.Act;
 import org.trammel.shop.records.Refusal;
-import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Rule;
 import org.trammel.shop.travellers.CharacteristicState;
 import org.trammel.shop.travellers.FrameSheet;
@@ -162,7 +164,7 @@ class CutGives implements GivenByRecord {
         List<BigDecimal> figures = asked.of(all);
         return new RecordedReadings.Value(
                 one.code(),
-                one.reduction() == Reduction.SINGLE ? List.of(worst(one, figures)) : figures,
+                one.reduction() == SINGLE ? List.of(worst(one, figures)) : figures,
                 asked.figure().unit(),
                 readWith.stream().map(Means::code).collect(Collectors.joining(", ")),
                 means,
@@ -179,8 +181,8 @@ class CutGives implements GivenByRecord {
                     .max(Comparator.comparing(value -> value.subtract(nominal).abs()))
                     .orElseThrow();
         }
-        return org.trammel.calc.metrology.Reduction.WORST.of(figures, new Limits(one.lowerLimit(), one.upperLimit()))
-                        instanceof org.trammel.calc.metrology.Reduction.Result.Reduced worst
+        return Reduction.WORST.of(figures, new Limits(one.lowerLimit(), one.upperLimit()))
+                        instanceof Reduction.Result.Reduced worst
                 ? worst.value()
                 : figures.get(0);
     }

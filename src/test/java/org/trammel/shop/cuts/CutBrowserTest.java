@@ -1,78 +1,40 @@
 package org.trammel.shop.cuts;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Page;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.trammel.shop.BrowserTest;
 import org.trammel.shop.Chromium;
-import org.trammel.shop.TestCrew;
+import org.trammel.shop.floor.AtOneStation;
 import org.trammel.shop.floor.SmallRoute;
 import org.trammel.shop.floor.WholeShop;
 import org.trammel.shop.materials.WaitingForTheSaw;
-import org.trammel.shop.people.FirstStart;
-import org.trammel.shop.people.Role;
-import org.trammel.shop.people.Roster;
 import org.trammel.shop.routes.CharacteristicSheet;
 import org.trammel.shop.routes.Reduction;
 import org.trammel.shop.routes.Rule;
 import org.trammel.shop.routes.Signer;
-import org.trammel.shop.stations.Station;
-import org.trammel.shop.stations.Stations;
 
 /** A saw is registered and measured, and a frame's tubes are measured one by one, in a real browser. */
 @BrowserTest("trammel.test.database=cut_screens")
-class CutBrowserTest {
-
-    private static final String PASSWORD = "quiet lathe under rain";
-
-    @LocalServerPort
-    private int port;
-
-    @Autowired
-    private FirstStart firstStart;
-
-    @Autowired
-    private Roster roster;
-
-    @Autowired
-    private Stations stations;
-
-    @Autowired
-    private TestCrew crew;
+class CutBrowserTest extends AtOneStation {
 
     @Autowired
     private JdbcClient jdbc;
 
-    @Autowired
-    private ApplicationContext beans;
-
-    private Page page;
     private WholeShop.Frame frame;
+
+    CutBrowserTest() {
+        super("Saw and mitre");
+    }
 
     @BeforeAll
     void opens() {
-        long keeper = firstStart
-                .make(
-                        UUID.randomUUID(),
-                        firstStart.newCode(),
-                        "127.0.0.9",
-                        new FirstStart.Entry("QL", "Quinn Lead", PASSWORD, "402817"))
-                .id();
-        roster.giveRoles(crew.act(keeper), keeper, EnumSet.of(Role.OWNER, Role.QA_LEAD));
-        stations.add(crew.act(keeper), new Station("1", "Saw and mitre", 1, new BigDecimal("30"), false));
         WholeShop shop = new WholeShop(beans);
         for (String[] gauge : List.of(
                 new String[] {"CALLIPER", "mm", "0.01"},
@@ -93,7 +55,6 @@ class CutBrowserTest {
                                 .characteristic(gap())
                                 .sheet(),
                         SmallRoute.op("999").step("on").sheet()));
-        page = Chromium.desk(base(), "QL", PASSWORD);
     }
 
     private static CharacteristicSheet gap() {
@@ -122,11 +83,6 @@ class CutBrowserTest {
                 "shop default");
     }
 
-    @AfterAll
-    void closes() {
-        page.context().close();
-    }
-
     @Test
     void aTubeIsMeasuredAgainstItsOwnCutListAndAWideGapHoldsTheFrame() {
         page.navigate(base() + "/shop/hole-saws");
@@ -143,7 +99,7 @@ class CutBrowserTest {
         page.locator("text=Cuts").first().click();
         page.locator("li:has-text('Top tube') a").click();
         assertThat(page.locator("#h-piece")).hasText("Top tube");
-        assertThat(page.locator(".now")).containsText("cut list: 608,8 mm");
+        assertThat(page.locator(".now")).containsText("cut list as released: 608,8 mm");
         sizes("cut-open");
         fill("HS-54W", "0,10");
         Chromium.send(page, page.locator(".now .btn.main"));
@@ -158,6 +114,15 @@ class CutBrowserTest {
         Chromium.look(page, "cut-held");
         page.navigate(base() + "/frames/" + frame.serial());
         assertThat(page.locator("main")).containsText("top tube cut to 608,9 mm of 608,8");
+        page.navigate(base() + "/shop/hole-saws");
+        page.locator("#f-retire-code").selectOption("HS-54W");
+        Chromium.send(page, page.locator("button:has-text('Retire it')"));
+        assertThat(page.locator(".refusal")).containsText("The hole saw was not retired.");
+        page.locator("#f-retire-code").selectOption("HS-54W");
+        page.locator("#f-retire-reason").fill("worn, teeth blunt");
+        Chromium.send(page, page.locator("button:has-text('Retire it')"));
+        assertThat(page.locator("tr:has-text('HS-54W')")).containsText("worn, teeth blunt");
+        sizes("hole-saws-retired");
     }
 
     private void fill(String saw, String gap) {
@@ -190,24 +155,5 @@ class CutBrowserTest {
         page.locator("#f-check-measured").fill(over);
         page.locator("#f-check-gauge").selectOption(new com.microsoft.playwright.options.SelectOption().setIndex(1));
         Chromium.send(page, page.locator("button:has-text('Keep what it measures')"));
-    }
-
-    /** The tablet both ways, a phone and a desk. */
-    private void sizes(String name) {
-        for (int[] size : List.of(new int[] {1280, 800}, new int[] {800, 1280}, new int[] {390, 844})) {
-            page.setViewportSize(size[0], size[1]);
-            Chromium.look(page, name + "-" + size[0]);
-            assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
-                    .isLessThanOrEqualTo(size[0]);
-        }
-        page.setViewportSize(1440, 900);
-        Chromium.look(page, name + "-1440");
-        page.evaluate("document.documentElement.dataset.theme = 'night'");
-        Chromium.picture(page, name + "-night");
-        page.evaluate("document.documentElement.dataset.theme = 'paper'");
-    }
-
-    private String base() {
-        return "http://localhost:" + port;
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +51,7 @@ class CutGaugesTest extends AtTheSaw {
         long operation = cutting(frame);
         long gap = shop.at(frame).characteristics().get(0).characteristicId();
         Map<BigDecimal, String> drawer = sawn.drawer(cuts.of(operation).pieces());
-        LocalDate today = LocalDate.ofInstant(shop.clock().instant(), java.time.ZoneOffset.UTC);
+        LocalDate today = LocalDate.ofInstant(shop.clock().instant(), ZoneOffset.UTC);
         String feeler = shop.gauge("FEELER", "mm", null, today.plusDays(1));
         top(operation, drawer, feeler);
         shop.clock().pass(Duration.ofDays(3));

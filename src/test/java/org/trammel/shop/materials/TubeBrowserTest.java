@@ -3,74 +3,28 @@ package org.trammel.shop.materials;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Page;
-import java.math.BigDecimal;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.UUID;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.context.ApplicationContext;
 import org.trammel.shop.BrowserTest;
 import org.trammel.shop.Chromium;
-import org.trammel.shop.TestCrew;
+import org.trammel.shop.floor.AtOneStation;
 import org.trammel.shop.floor.WholeShop;
-import org.trammel.shop.people.FirstStart;
-import org.trammel.shop.people.Role;
-import org.trammel.shop.people.Roster;
-import org.trammel.shop.stations.Station;
-import org.trammel.shop.stations.Stations;
 
 /** The tubes of a frame are issued in a real browser: a scan each, the next place stands ready, another tube is refused. */
 @BrowserTest("trammel.test.database=tube_screens")
-class TubeBrowserTest {
+class TubeBrowserTest extends AtOneStation {
 
-    private static final String PASSWORD = "quiet lathe under rain";
-
-    @LocalServerPort
-    private int port;
-
-    @Autowired
-    private FirstStart firstStart;
-
-    @Autowired
-    private Roster roster;
-
-    @Autowired
-    private Stations stations;
-
-    @Autowired
-    private TestCrew crew;
-
-    @Autowired
-    private ApplicationContext beans;
-
-    private Page page;
     private AtTheRack rack;
     private WholeShop.Frame frame;
 
-    @BeforeAll
-    void opens() {
-        long keeper = firstStart
-                .make(
-                        UUID.randomUUID(),
-                        firstStart.newCode(),
-                        "127.0.0.9",
-                        new FirstStart.Entry("QL", "Quinn Lead", PASSWORD, "402817"))
-                .id();
-        roster.giveRoles(crew.act(keeper), keeper, EnumSet.of(Role.OWNER, Role.QA_LEAD));
-        stations.add(crew.act(keeper), new Station("1", "Saw and mitre", 3, new BigDecimal("30"), false));
-        rack = new AtTheRack(beans, new WholeShop(beans), keeper);
-        frame = rack.frame();
-        page = Chromium.desk(base(), "QL", PASSWORD);
+    TubeBrowserTest() {
+        super("Saw and mitre");
     }
 
-    @AfterAll
-    void closes() {
-        page.context().close();
+    @BeforeAll
+    void opens() {
+        rack = new AtTheRack(beans, new WholeShop(beans), keeper);
+        frame = rack.frame();
     }
 
     @Test
@@ -118,24 +72,5 @@ class TubeBrowserTest {
     private void scan(String lot) {
         page.locator("#f-lot").fill(lot);
         Chromium.send(page, page.locator(".now .btn.main"));
-    }
-
-    /** The tablet both ways, a phone and a desk. */
-    private void sizes(String name) {
-        for (int[] size : List.of(new int[] {1280, 800}, new int[] {800, 1280}, new int[] {390, 844})) {
-            page.setViewportSize(size[0], size[1]);
-            Chromium.look(page, name + "-" + size[0]);
-            assertThat((Boolean) page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
-                    .as("nothing is wider than the page at " + size[0])
-                    .isTrue();
-        }
-        page.evaluate("document.documentElement.dataset.theme = 'night'");
-        Chromium.picture(page, name + "-night");
-        page.evaluate("document.documentElement.dataset.theme = 'paper'");
-        page.setViewportSize(1280, 800);
-    }
-
-    private String base() {
-        return "http://localhost:" + port;
     }
 }
