@@ -85,6 +85,26 @@ class BuildProofTest extends AtTheDoor {
         refused(() -> tickStep(frame, "bedded"), "front brake is not bedded");
     }
 
+    /** An operation that began before the rules passes by paper; the bicycle does not leave on it. */
+    @Test
+    void whatWentByPaperIsAskedForBeforeItIsPacked() {
+        String late = "4" + check;
+        Floor.Frame frame = floor.frame(SmallRoute.of(
+                        op(late).step("looked over").step("signed").sheet(),
+                        op(pack).step(proven("packed", Proof.PACKED)).sheet())
+                .sheet());
+        tickStep(frame, "looked over");
+        clock.pass(Duration.ofMinutes(5));
+        check = late;
+        book.putInForce(crew.act(qa), asked());
+        tickStep(frame, "signed");
+        assertThat(code(frame)).isEqualTo(pack);
+        refused(
+                () -> tickStep(frame, "packed"),
+                "The record of the build is not whole.",
+                "nobody is recorded to have ridden it");
+    }
+
     @Test
     void partsAreScannedBeforeTheirStepIsTicked() {
         Floor.Frame frame = floor.frame(SmallRoute.of(
