@@ -159,4 +159,8 @@ class DemoWorkshopTest {
     @Nested
     @Order(4)
     class Scenes extends DemoScenes {}
+
+    @Nested
+    @Order(5)
+    class Wrench extends DemoWrench {}
 }
