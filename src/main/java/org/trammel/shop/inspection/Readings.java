@@ -358,8 +358,7 @@ public class Readings {
             return standing(wanted.characteristicId()).stream()
                     .filter(r -> r.readingId() != replaces)
                     .reduce((earlier, later) -> later)
-                    .filter(r -> r.personId() != act.by() && r.verdict() == Verdict.CONFORMING)
-                    .filter(r -> r.at().isAfter(bent))
+                    .filter(r -> r.personId() != act.by() && r.verdict() == Verdict.CONFORMING && r.at().isAfter(bent))
                     .isPresent();
         }
         return wanted.state() == CharacteristicState.FIRST_READ;

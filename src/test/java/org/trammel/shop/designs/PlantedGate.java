@@ -22,7 +22,8 @@ public final class PlantedGate {
                         .params(
                                 revisionId,
                                 check.name(),
-                                now.red() ? "DECIDED" : "MEETS",
+                                (check.takes(now).contains(GateAnswer.MEETS) ? GateAnswer.MEETS : GateAnswer.DECIDED)
+                                        .name(),
                                 java.sql.Timestamp.from(
                                         beans.getBean(TestClock.class).instant()),
                                 now.givenOn())
