@@ -119,7 +119,7 @@ class WrongPowderTest extends AtTheBooth {
         decide(qa, frame, Decision.REWORK);
         FrameSheet.OperationSheetOfFrame again = floor.at(frame);
         assertThat(again.line().code()).isEqualTo(coat);
-        assertThat(again.line().loop()).isGreaterThan(1);
+        assertThat(again.line().loop()).as("a loop of its own").isPositive();
     }
 
     @Test

@@ -95,7 +95,7 @@ class DesignPagesTest extends AtTheDrawingDesk {
 
         MvcResult again = mvc.perform(form(id, "/check")
                         .param("check", "TOE_CLEARANCE")
-                        .param("answer", "NOT_CONCERNED")
+                        .param("answer", "DECIDED")
                         .param("check.TOE_CLEARANCE", "a fixed fork"))
                 .andExpect(redirectedUrl("/designs/" + id))
                 .andReturn();

@@ -136,7 +136,7 @@ class NodeTest extends AtTheTorch {
         welder = welder(held(kind, "ISO 9606-2:2004", "0.7", "3", null)
                 .covering("EN AW-6061", "141", new BigDecimal("0.7"), null, "BW, FW"));
         begin(frame, "Node 1", null, null);
-        welder = welder(held(kind, "ISO 9606-2", "1.5", "3", null));
+        welder = welder(held(kind, "ISO 9606-2", "1.5", "3", "BW, FW"));
         refused(() -> end(frame, "Node 1"), "for walls of 1.5 to 3 mm");
         welder = right;
         end(frame, "Node 1");
