@@ -235,6 +235,22 @@ class DemoOrders {
         long revision = book.beginDesign(acts.by("ME"), orderId).revisionId();
         RouteSheet route = routes.released(order.route());
         enter(order, revision, route, Map.of());
+        giveNominals(order, revision, route);
+        office.draw(acts.by("ME"), revision, DemoPicture.png(order.order()), "image/png", order.order() + ".png");
+        return revision;
+    }
+
+    /** Changes what a newer revision is about, and leaves the rest as it was drawn. */
+    void redraw(DemoOrder order, long revision, Map<GeometryInput, BigDecimal> changed) {
+        RouteSheet route = routes.released(order.route());
+        enter(order, revision, route, changed);
+        giveNominals(order, revision, route);
+        office.draw(
+                acts.by("ME"), revision, DemoPicture.png(order.order() + " B"), "image/png", order.order() + "-B.png");
+    }
+
+    /** What the route asks for and the drawing does not give is typed. */
+    private void giveNominals(DemoOrder order, long revision, RouteSheet route) {
         Map<String, Nominal> nominals = new LinkedHashMap<>();
         for (Lacking lacking : designs.readyFor(revision, route)) {
             BigDecimal value = order.nominal(lacking.code());
@@ -245,15 +261,6 @@ class DemoOrders {
         if (!nominals.isEmpty()) {
             office.give(acts.by("ME"), revision, null, nominals);
         }
-        office.draw(acts.by("ME"), revision, DemoPicture.png(order.order()), "image/png", order.order() + ".png");
-        return revision;
-    }
-
-    /** Changes what a newer revision is about, and leaves the rest as it was drawn. */
-    void redraw(DemoOrder order, long revision, Map<GeometryInput, BigDecimal> changed) {
-        enter(order, revision, routes.released(order.route()), changed);
-        office.draw(
-                acts.by("ME"), revision, DemoPicture.png(order.order() + " B"), "image/png", order.order() + "-B.png");
     }
 
     private void enter(DemoOrder order, long revision, RouteSheet route, Map<GeometryInput, BigDecimal> changed) {

@@ -121,7 +121,6 @@ class CutLooseTest extends AtTheSaw {
                         one.characteristicId(),
                         new Readings.Input(
                                 List.of(BigDecimal.ZERO), one.unit().equals("°") ? protractor : feeler, null, false)));
-        assertThat(state(frame, "030-6")).as("keyed for all").isEqualTo(CharacteristicState.CONFORMING);
         assertThat(shop.at(frame).line().code()).as("nothing else is asked").isEqualTo("999");
     }
 

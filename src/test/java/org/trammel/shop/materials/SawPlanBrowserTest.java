@@ -58,7 +58,7 @@ class SawPlanBrowserTest {
                 page.locator("[name=wall]").fill(bar[1]);
                 page.locator("[name=length]").fill(bar[2]);
                 page.locator("[name=count]").fill("3");
-                page.getByText("Lay them on the rack").click();
+                page.locator("button:has-text('Lay them on the rack')").click();
                 page.locator("tr:has-text('" + bar[0] + " × " + bar[1] + "')").waitFor();
             }
             assertThat(page.locator("main").innerText()).contains("741,2", "back to the rack, " + lot);
@@ -72,7 +72,8 @@ class SawPlanBrowserTest {
             }
             page.setViewportSize(794, 1123);
             page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
-            assertThat(page.getByText("Lay them on the rack").isVisible()).isFalse();
+            assertThat(page.locator("button:has-text('Lay them on the rack')").isVisible())
+                    .isFalse();
             assertThat(page.getByText("741,2").first().isVisible()).isTrue();
             Chromium.picture(page, "saw-plan-print");
         }
