@@ -120,7 +120,7 @@ abstract class DemoHands {
     /** Only the place of the tube that was cut out of phase is empty, and the heavy tube beside it is another tube. */
     void scansTheTubeThatIsCutAgain(Page one) {
         hands.open(one, "/station/AV26119Y");
-        one.getByText("First: each tube to its place").click();
+        one.locator(".plate a.btn.main").click();
         assertThat(one.locator(".now").innerText()).contains("Down tube").contains("42 × 1,4 mm");
         one.locator("#f-lot").fill("TL-6061-191");
         one.getByText("Issue it").click();

@@ -120,9 +120,9 @@ abstract class DemoMorning extends DemoHands {
         hands.open(page, "/station/AV26119Y");
         assertThat(page.locator(".plate").innerText()).contains("Scan every tube");
         assertThat(page.locator(".banner").innerText()).contains("before it is welded");
-        assertThat(page.locator(".plate button.main").isEnabled())
-                .as("cut it may be")
-                .isTrue();
+        assertThat(page.locator(".plate a.btn.main").innerText())
+                .as("cut it may be, from a tube that is in its place")
+                .contains("First: every tube is issued to its place");
         hands.look(page, "morning-saw");
     }
 
