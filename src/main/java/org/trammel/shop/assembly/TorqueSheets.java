@@ -165,13 +165,15 @@ public class TorqueSheets {
         boolean lowered = most.compareTo(fastener.most_Nm()) < 0;
         BigDecimal target =
                 now.isEmpty() ? fastener.target_Nm() : now.get(now.size() - 1).target_Nm();
-        List<Integer> passes = fitting ? fastener.passes() : List.of(100);
+        // What was loosened is built up as if it were fitted, wherever that is done.
+        boolean anew = fitting || round > 1;
+        List<Integer> passes = anew ? fastener.passes() : List.of(100);
         WitnessRow witness = records.witnesses().get(key);
         boolean seen = witness != null && witness.round() == round;
-        boolean before = !fitting && now.stream().anyMatch(records.ride()::comesAfter);
-        State state = before
-                ? State.AGAIN
-                : state(fastener, now, passes.size(), most, !fitting || !fastener.witness() || seen);
+        boolean before = !fitting && now.stream().anyMatch(records.ride()::comesAfter)
+                || now.stream().anyMatch(clamped::cameAfter);
+        State state =
+                before ? State.AGAIN : state(fastener, now, passes.size(), most, !anew || !fastener.witness() || seen);
         return new TorqueSheet.Line(
                 part,
                 fastener,
@@ -221,21 +223,34 @@ public class TorqueSheets {
         return target_Nm.multiply(BigDecimal.valueOf(percent, 2)).setScale(1, RoundingMode.HALF_UP);
     }
 
-    /** What the parts that a fastener clamps allow. */
+    /**
+     * What the parts that a fastener clamps allow.
+     *
+     * @param since when the newest of them was given; null while there is none
+     */
     private record Clamped(
             @Nullable BigDecimal most_Nm,
             String words,
-            @Nullable String caution) {}
+            @Nullable String caution,
+            @Nullable Instant since) {
+
+        /** Whether a bolt was torqued before one of them was there. */
+        boolean cameAfter(Bolt bolt) {
+            return since != null && bolt.at().isBefore(since);
+        }
+    }
 
     private static Clamped clamped(Fastener fastener, List<FramePart> list) {
         BigDecimal most = null;
         String words = "";
         String caution = null;
+        Instant since = null;
         for (FramePart part : list) {
             Component component = part.component();
             if (component.kind() != fastener.clamps()) {
                 continue;
             }
+            since = since == null || part.givenAt().isAfter(since) ? part.givenAt() : since;
             BigDecimal own = component.clampedMost_Nm();
             if (own != null && (most == null || own.compareTo(most) < 0)) {
                 most = own;
@@ -247,6 +262,6 @@ public class TorqueSheets {
                         + (own == null ? "; that sheet gives no clamping torque here." : ".");
             }
         }
-        return new Clamped(most, words, caution);
+        return new Clamped(most, words, caution, since);
     }
 }

@@ -9,7 +9,6 @@ import org.springframework.stereotype.Component;
 import org.trammel.calc.fastening.ToolError;
 import org.trammel.calc.fastening.TorqueFit;
 import org.trammel.shop.gauges.Gauge;
-import org.trammel.shop.gauges.GaugeRange;
 import org.trammel.shop.gauges.Gauges;
 import org.trammel.shop.gauges.Means;
 import org.trammel.shop.records.Refusal;
@@ -57,14 +56,13 @@ class TorqueTools {
     }
 
     /**
-     * What a tool may err by at a torque: its own figure where the register has one, else that of ISO 6789-1. Where two ranges
-     * of it meet, the greater of the two: nobody says which one it was set by.
+     * What a tool may err by at a torque: the figure of its range where the register has one, else that of ISO 6789-1. Where two
+     * ranges of it meet, the greater of the two: nobody says which one it was set by.
      */
     private BigDecimal error(String code, BigDecimal set_Nm) {
         return gauges.byCode(code).map(Gauge::ranges).orElse(List.of()).stream()
                 .filter(range -> range.kind().equals(FrameComponents.TORQUE) && range.covers(set_Nm))
-                .map(GaugeRange::errorPercent)
-                .filter(java.util.Objects::nonNull)
+                .map(range -> range.errorPercent() == null ? ToolError.percent(set_Nm) : range.errorPercent())
                 .max(BigDecimal::compareTo)
                 .orElse(ToolError.percent(set_Nm));
     }

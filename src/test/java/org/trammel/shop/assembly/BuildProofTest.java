@@ -156,6 +156,8 @@ class BuildProofTest extends AtTheDoor {
         torques.again(
                 crew.act(fitter), at(frame), line.part().id(), line.fastener().id(), "after the ride");
         tightenAll(frame);
+        refused(() -> tickStep(frame, "again"), "is to be witnessed");
+        witness(frame, second);
         tickStep(frame, "again");
     }
 
